@@ -1,0 +1,49 @@
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Quantities;
+
+namespace Seasonwright.Core.Seasons;
+
+public enum EventKind
+{
+    Holiday,
+    Exams,
+    Camp,
+    Tournament,
+    NationalTeamWindow,
+    Travel,
+    RoomClosed,
+    Other,
+}
+
+/// <summary>Something that is not a match and changes what training is possible.</summary>
+/// <param name="Part">Which part of the days, in words ("pm", "from noon on the first day"); null for whole days.</param>
+/// <param name="For">Whom it concerns, in words or group names; null for everyone.</param>
+/// <param name="Training">How much training is possible, 0 to 130 per cent; null where nobody said: never assume 0.</param>
+/// <param name="Provisional">The days are not certain yet.</param>
+/// <param name="Legs">Legs of a journey, in order.</param>
+/// <param name="Nights">Nights away from home; null where unknown.</param>
+public sealed record Event(
+    EventId Id,
+    EventKind Kind,
+    string Title,
+    DaySpan Days,
+    string? Part = null,
+    string? For = null,
+    Percent? Training = null,
+    bool Provisional = false,
+    string? Place = null,
+    int? Nights = null,
+    ValueList<Leg>? Legs = null,
+    string? Note = null);
+
+/// <summary>One leg of a journey. Times are local to their place; null where unknown.</summary>
+/// <param name="ArrivalDay">When it differs from <paramref name="Day"/>.</param>
+/// <param name="ZoneShift">Hours the clock moves, + eastwards; null where unknown.</param>
+public sealed record Leg(
+    DateOnly Day,
+    string? From = null,
+    string? To = null,
+    TimeOnly? Departs = null,
+    TimeOnly? Arrives = null,
+    DateOnly? ArrivalDay = null,
+    decimal? ZoneShift = null);

@@ -1,0 +1,13 @@
+namespace Seasonwright.Core.Seasons;
+
+public enum StaffRole
+{
+    StrengthAndConditioning,
+    HeadCoach,
+    AssistantCoach,
+    Physiotherapist,
+    Doctor,
+    Analyst,
+    Management,
+    Other,
+}
