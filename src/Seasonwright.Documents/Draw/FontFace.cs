@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.InteropServices;
 using HarfBuzzSharp;
 using HarfBuzzBuffer = HarfBuzzSharp.Buffer;
 
@@ -27,6 +28,8 @@ public sealed class FontFace
     private static readonly Language ShapingLanguage = new("en");
     private static readonly ConcurrentDictionary<FontWeight, Lazy<FontFace>> Faces = new();
 
+    // HarfBuzz reads these for as long as the face lives: pinned, because Blob.FromStream lets the collector move them.
+    private readonly byte[] bytes;
     private readonly Font font;
     private ConcurrentDictionary<string, int> advances = new(StringComparer.Ordinal);
     private int remembered;
@@ -34,7 +37,9 @@ public sealed class FontFace
     private FontFace(FontFile file)
     {
         using var stream = file.Open();
-        using var blob = Blob.FromStream(stream);
+        bytes = GC.AllocateUninitializedArray<byte>(checked((int)stream.Length), pinned: true);
+        stream.ReadExactly(bytes);
+        using var blob = new Blob(Marshal.UnsafeAddrOfPinnedArrayElement(bytes, 0), bytes.Length, MemoryMode.ReadOnly);
         blob.MakeImmutable();
         using var face = new Face(blob, 0);
         UnitsPerEm = face.UnitsPerEm;

@@ -15,7 +15,8 @@ public static class Looks
     private static readonly ValueList<Tint> NoMeaning = [];
 
     // Texts
-    public static TextLook Ink { get; } = new("text-ink", [Paper, TodayGround, CursorGround, Panel, Chip, Palette.Event, Palette.LoadPlanned], Palette.Ink);
+    public static TextLook Ink { get; } = new(
+        "text-ink", [Paper, TodayGround, CursorGround, Panel, Chip, Palette.Event, Palette.LoadPlanned], Palette.Ink);
     public static TextLook Muted { get; } = new("text-muted", [Paper, TodayGround, CursorGround, Panel], Palette.Muted);
     public static TextLook Weekend { get; } = new("text-weekend", Board, Palette.Weekend);
     public static TextLook Accent { get; } = new("text-accent", Anywhere, Palette.Accent);

@@ -53,7 +53,7 @@ public static class Palette
     // Load
     public static Tint LoadPlanned { get; } = Of("load-planned", "#f1eee6", "#20292e", "#f6f6f6");
     public static Tint LoadDone { get; } = Of("load-done", "#3f6f78", "#6aa3ad", "#5c5c5c");
-    public static Tint LoadPractice { get; } = Of("load-practice", "#66919a", "#4f818b", "#8a8a8a");
+    public static Tint LoadPractice { get; } = Of("load-practice", "#5f8993", "#568a95", "#8a8a8a");
     public static Tint LoadMatch { get; } = Of("load-match", "#dfe5e3", "#2b383d", "#ffffff");
 
     // Emphasis: one blue, heavier as the stroke is thicker

@@ -86,7 +86,10 @@ public enum TextAnchor
     End,
 }
 
-/// <summary>One line of text; its anchor stands at a place on the baseline. The text is cleaned on birth, see <see cref="PlainText.Clean"/>.</summary>
+/// <summary>
+/// One line of text; its anchor stands at a place on the baseline. The text is cleaned on birth, see
+/// <see cref="PlainText.Clean"/>.
+/// </summary>
 public sealed record TextRun(
     Point At, string Text, TextStyle Style, TextLook Look, TextAnchor Anchor = TextAnchor.Start) : Shape
 {
