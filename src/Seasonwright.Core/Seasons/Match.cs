@@ -54,6 +54,7 @@ public enum Outcome
 /// <param name="Condition">What must happen first; only for conditional matches.</param>
 /// <param name="Series">Its place in a best-of series.</param>
 /// <param name="Result">Ours first, for instance "31-24".</param>
+/// <param name="Outcome">Won or lost, once the coach said so; it settles the matches that wait for it.</param>
 /// <param name="Source">Where an imported match came from.</param>
 public sealed record Match(
     MatchId Id,
@@ -71,6 +72,7 @@ public sealed record Match(
     Condition? Condition = null,
     Series? Series = null,
     string? Result = null,
+    Outcome? Outcome = null,
     string? Note = null,
     MatchSource? Source = null)
 {

@@ -1,0 +1,20 @@
+using Seasonwright.Core.Facts;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Core.Edits;
+
+/// <summary>Fills a new season from a file, or from last season, in one step.</summary>
+/// <param name="From">Where it came from, in words, for the history.</param>
+public sealed record AdoptSeason(FactSet Facts, string From) : SeasonEdit
+{
+    public override string Describe(Season season) => Sentences.Say("did.adopt", From);
+
+    internal override void Decide(SeasonDraft draft)
+    {
+        if (draft.Before.IsStarted) draft.Refuse("season-started", "frame");
+        var count = Facts.Find(SeasonFacets.Frame, default)?.Weeks.Count ?? 0;
+        if (count is < 1 or > Frame.MostWeeks) draft.Refuse("weeks-count", "weeks", count, Frame.MostWeeks);
+        if (draft.IsRefused) return;
+        draft.Adopt(Facts);
+    }
+}

@@ -1,0 +1,23 @@
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Edits;
+
+/// <summary>Where an edit becomes a step or a refusal. Pure: the same state and edit give the same answer.</summary>
+public static class Decider
+{
+    public static Decision Decide(Season season, SeasonEdit edit)
+    {
+        var draft = new SeasonDraft(season);
+        if (!season.IsStarted && edit is not (StartSeason or AdoptSeason)) draft.Refuse("season-not-started", "frame");
+        else edit.Decide(draft);
+        return draft.Result(() => edit.Describe(season));
+    }
+
+    public static Decision Decide(Setup setup, SetupEdit edit)
+    {
+        var draft = new Draft(setup.Facts);
+        edit.Decide(draft);
+        return draft.Result(() => edit.Describe(setup));
+    }
+}

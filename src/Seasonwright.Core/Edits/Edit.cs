@@ -1,0 +1,34 @@
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Edits;
+
+/// <summary>A change asked for, as a value in the user's words. A closed family: one file per edit.</summary>
+public abstract record Edit
+{
+    private protected Edit() { }
+}
+
+/// <summary>An edit of a season.</summary>
+public abstract record SeasonEdit : Edit
+{
+    private protected SeasonEdit() { }
+
+    /// <summary>One line for the history, in words and with the week numbers of <paramref name="season"/>, the state before the edit.</summary>
+    public abstract string Describe(Season season);
+
+    /// <summary>Validates once and writes what follows into the draft. Never throws on content.</summary>
+    internal abstract void Decide(SeasonDraft draft);
+}
+
+/// <summary>An edit of a team's setup.</summary>
+public abstract record SetupEdit : Edit
+{
+    private protected SetupEdit() { }
+
+    /// <summary>One line for the history.</summary>
+    public abstract string Describe(Setup setup);
+
+    /// <summary>Validates once and writes what follows into the draft. Never throws on content.</summary>
+    internal abstract void Decide(Draft draft);
+}

@@ -1,0 +1,18 @@
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Core.Edits;
+
+/// <summary>Takes a list of events and test days in, whole or not at all.</summary>
+/// <param name="From">The list, in words, for the history.</param>
+public sealed record ImportEvents(ValueList<Event> Events, ValueList<TestDay> TestDays, string From) : SeasonEdit
+{
+    public override string Describe(Season season) => Sentences.Say("did.import-events", From, Events.Count + TestDays.Count);
+
+    internal override void Decide(SeasonDraft draft)
+    {
+        if (Events.Count + TestDays.Count > ImportFixtures.Most) draft.Refuse("import-large", "events", Events.Count + TestDays.Count, ImportFixtures.Most);
+        if (draft.IsRefused) return;
+        foreach (var item in Events) new SetEvent(item).Decide(draft);
+        foreach (var test in TestDays) new SetTestDay(test).Decide(draft);
+    }
+}

@@ -1,0 +1,19 @@
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Core.Edits;
+
+/// <summary>Removes a group line with its differences.</summary>
+public sealed record RemoveGroup(GroupId Group) : SeasonEdit
+{
+    public override string Describe(Season season) => Sentences.Say("did.remove-group", season.Facts.Find(SeasonFacets.Group, Group)?.Name);
+
+    internal override void Decide(SeasonDraft draft)
+    {
+        if (draft.Find(SeasonFacets.Group, Group) is null) draft.Refuse("group-unknown", $"group/{Group}", Group);
+        draft.Remove(SeasonFacets.Group, Group);
+        foreach (var (subject, _) in draft.Facts.All(SeasonFacets.GroupWeek).Where(fact => fact.Subject.First == Group).ToList())
+            draft.Remove(SeasonFacets.GroupWeek, subject);
+        foreach (var (subject, _) in draft.Facts.All(SeasonFacets.GroupEmphasis).Where(fact => fact.Subject.First == Group).ToList())
+            draft.Remove(SeasonFacets.GroupEmphasis, subject);
+    }
+}

@@ -1,0 +1,20 @@
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Core.Edits;
+
+/// <summary>Adds or changes one of up to three goals.</summary>
+public sealed record SetGoal(Goal Goal) : SeasonEdit
+{
+    public const int Most = 3;
+
+    public override string Describe(Season season) => Sentences.Say("did.set-goal", Goal.Measure);
+
+    internal override void Decide(SeasonDraft draft)
+    {
+        draft.Require(Goal.Measure, "goal.measure", SeasonDraft.LongestName);
+        draft.RequirePossible(Goal.By, "goal.by");
+        if (Goal.Rank is < 1 or > Most) draft.Refuse("goal-rank", "goal.rank", Goal.Rank, Most);
+        if (draft.Before.Goals.Count(goal => goal.Id != Goal.Id) >= Most) draft.Refuse("goals-full", "goal", Most);
+        draft.Set(SeasonFacets.Goal, Goal.Id, Goal);
+    }
+}

@@ -1,0 +1,21 @@
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Core.Edits;
+
+/// <summary>Enters the head coach's practices of weeks, first and last inside; none takes the entry back.</summary>
+public sealed record SetPractices(WeekId First, WeekId Last, Practices? Practices) : SeasonEdit
+{
+    public const int Most = 14;
+
+    public override string Describe(Season season) => Sentences.Say("did.set-practices", WeekWords.Of(season, First, Last), Practices?.Count);
+
+    internal override void Decide(SeasonDraft draft)
+    {
+        if (Practices?.Count is < 0 or > Most) draft.Refuse("practices-count", "practices.count", Practices.Count, Most);
+        foreach (var week in draft.Weeks(First, Last))
+        {
+            if (Practices is { } practices) draft.Set(SeasonFacets.WeekPractices, week.Id, practices);
+            else draft.Remove(SeasonFacets.WeekPractices, week.Id);
+        }
+    }
+}
