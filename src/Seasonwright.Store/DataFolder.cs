@@ -11,12 +11,12 @@ namespace Seasonwright.Store;
 /// </summary>
 public sealed class DataFolder : IDisposable
 {
-    private readonly FolderLock held;
-    private readonly Database database;
+    private readonly FolderLock ownership;
+    private readonly Database keeping;
 
     private DataFolder(string path, FolderLock held, Database database, TimeProvider clock)
     {
-        (Path, this.held, this.database) = (path, held, database);
+        (Path, ownership, keeping) = (path, held, database);
         Log = new StreamLog(database, ClubId.Local, clock);
         Snapshots = new Snapshots(database, ClubId.Local);
         People = new PersonRegister(database, ClubId.Local, clock);
@@ -70,12 +70,12 @@ public sealed class DataFolder : IDisposable
     }
 
     /// <summary>Tells a second process where this one can be reached. Call it when the door is open.</summary>
-    public void Announce(Uri address) => held.Announce(address);
+    public void Announce(Uri address) => ownership.Announce(address);
 
     public void Dispose()
     {
-        database.Dispose();
-        held.Dispose();
+        keeping.Dispose();
+        ownership.Dispose();
     }
 
     /// <summary>Path of a dated file in <c>backups/</c>, to the millisecond of UTC.</summary>

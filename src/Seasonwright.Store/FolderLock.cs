@@ -12,10 +12,10 @@ internal sealed class FolderLock : IDisposable
     // "The file is locked": errno on Linux and macOS, and Windows' sharing violation.
     private const int LinuxWouldBlock = 11, MacWouldBlock = 35, WindowsSharingViolation = 32;
 
-    private readonly FileStream held;
-    private readonly string addressFile;
+    private readonly FileStream ownership;
+    private readonly string announcement;
 
-    private FolderLock(FileStream held, string addressFile) => (this.held, this.addressFile) = (held, addressFile);
+    private FolderLock(FileStream held, string addressFile) => (ownership, announcement) = (held, addressFile);
 
     /// <summary>Makes the folder when it is not there, for its owner only.</summary>
     /// <exception cref="StoreTrouble">Another process holds it, or it cannot be written.</exception>
@@ -37,16 +37,16 @@ internal sealed class FolderLock : IDisposable
     });
 
     /// <summary>Says where this process can be reached; whole or not at all, since others may be reading.</summary>
-    public void Announce(Uri address) => Diagnosis.Naming(addressFile, () =>
+    public void Announce(Uri address) => Diagnosis.Naming(announcement, () =>
     {
-        File.WriteAllLines(addressFile + ".partial", [address.AbsoluteUri, Environment.ProcessId.ToString(CultureInfo.InvariantCulture)]);
-        File.Move(addressFile + ".partial", addressFile, overwrite: true);
+        File.WriteAllLines(announcement + ".partial", [address.AbsoluteUri, Environment.ProcessId.ToString(CultureInfo.InvariantCulture)]);
+        File.Move(announcement + ".partial", announcement, overwrite: true);
     });
 
     public void Dispose()
     {
-        DatabaseFile.DeleteQuietly(addressFile);
-        held.Dispose();
+        DatabaseFile.DeleteQuietly(announcement);
+        ownership.Dispose();
     }
 
     private static StoreTrouble InUse(string folder, string addressFile, IOException fault)

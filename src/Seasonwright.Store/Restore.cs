@@ -16,6 +16,7 @@ public static class Restore
             throw new StoreTrouble(StoreTroubleKind.Unreachable, file, $"There is no file {file}. Nothing was changed. Check its name.");
         if (DataFolder.MigrationsIn(file) == 0)
             throw new StoreTrouble(StoreTroubleKind.NotOurs, file, $"{file} is empty. Nothing was changed. Choose a file that a backup wrote.");
+        DatabaseFile.CheckIntegrity(file, file);
 
         using var held = FolderLock.Take(dataFolder);
         var database = Path.Combine(dataFolder, DatabaseFile.Name);
