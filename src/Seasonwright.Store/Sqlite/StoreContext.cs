@@ -1,0 +1,106 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+using Seasonwright.Store.Log;
+using Seasonwright.Store.People;
+
+namespace Seasonwright.Store.Sqlite;
+
+/// <summary>The tables. <c>club_id</c> leads every key; instants are UTC ticks, since not every database keeps an offset.</summary>
+internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbContext(options)
+{
+    public DbSet<LogStream> Streams => Set<LogStream>();
+    public DbSet<LogEntry> Entries => Set<LogEntry>();
+    public DbSet<Removal> Removals => Set<Removal>();
+    public DbSet<Snapshot> Snapshots => Set<Snapshot>();
+    public DbSet<Person> People => Set<Person>();
+    public DbSet<Preference> Preferences => Set<Preference>();
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
+        configurationBuilder.Properties<ClubId>().HaveConversion<ClubIdColumn>();
+        configurationBuilder.Properties<StreamId>().HaveConversion<StreamIdColumn>();
+        configurationBuilder.Properties<StreamKind>().HaveConversion<string>();
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<InstantColumn>();
+    }
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<LogStream>(table =>
+        {
+            table.ToTable("streams").HasKey(row => new { row.Club, row.Id });
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Id).HasColumnName("stream_id");
+            table.Property(row => row.Kind).HasColumnName("kind");
+            table.Property(row => row.Title).HasColumnName("title");
+            table.Property(row => row.Created).HasColumnName("created_utc");
+            table.Property(row => row.Team).HasColumnName("team_stream_id");
+            table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Team }).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<LogEntry>(table =>
+        {
+            table.ToTable("log_entries").HasKey(row => new { row.Club, row.Stream, row.Number });
+            table.HasIndex(row => new { row.Club, row.Stream, row.Gesture, row.IndexInGesture }).IsUnique();
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Stream).HasColumnName("stream_id");
+            table.Property(row => row.Number).HasColumnName("number");
+            table.Property(row => row.Gesture).HasColumnName("gesture_id");
+            table.Property(row => row.IndexInGesture).HasColumnName("index_in_gesture");
+            table.Property(row => row.Author).HasColumnName("author");
+            table.Property(row => row.Instant).HasColumnName("instant_utc");
+            table.Property(row => row.WireVersion).HasColumnName("wire_version");
+            table.Property(row => row.EditJson).HasColumnName("edit_json");
+            table.Property(row => row.StepJson).HasColumnName("step_json");
+            table.Property(row => row.HashAfter).HasColumnName("hash_after");
+            table.Property(row => row.Undoes).HasColumnName("undoes");
+            table.Property(row => row.Redoes).HasColumnName("redoes");
+            table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Stream }).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<Removal>(table =>
+        {
+            table.ToTable("removals").HasKey(row => new { row.Club, row.Stream });
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Stream).HasColumnName("stream_id");
+            table.Property(row => row.Kind).HasColumnName("kind");
+            table.Property(row => row.Team).HasColumnName("team_stream_id");
+            table.Property(row => row.RemovedBy).HasColumnName("removed_by");
+            table.Property(row => row.Instant).HasColumnName("removed_utc");
+            table.Property(row => row.Entries).HasColumnName("entries");
+        });
+        modelBuilder.Entity<Snapshot>(table =>
+        {
+            table.ToTable("snapshots").HasKey(row => new { row.Club, row.Stream, row.Number });
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Stream).HasColumnName("stream_id");
+            table.Property(row => row.Number).HasColumnName("number");
+            table.Property(row => row.WireVersion).HasColumnName("wire_version");
+            table.Property(row => row.Json).HasColumnName("json");
+            table.Property(row => row.Hash).HasColumnName("hash");
+            table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Stream }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<Person>(table =>
+        {
+            table.ToTable("people").HasKey(row => new { row.Club, row.Id });
+            table.HasIndex(row => row.Club).IsUnique().HasFilter("is_local = 1");
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Id).HasColumnName("person_id");
+            table.Property(row => row.DisplayName).HasColumnName("display_name");
+            table.Property(row => row.Created).HasColumnName("created_utc");
+            table.Property(row => row.IsLocal).HasColumnName("is_local");
+        });
+        modelBuilder.Entity<Preference>(table =>
+        {
+            table.ToTable("preferences").HasKey(row => new { row.Club, row.Person, row.Key });
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.Key).HasColumnName("key");
+            table.Property(row => row.Json).HasColumnName("json");
+            table.HasOne<Person>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
+        });
+    }
+
+    private sealed class ClubIdColumn() : ValueConverter<ClubId, Guid>(id => id.Value, value => new ClubId(value));
+
+    private sealed class StreamIdColumn() : ValueConverter<StreamId, Guid>(id => id.Value, value => new StreamId(value));
+
+    private sealed class InstantColumn() : ValueConverter<DateTimeOffset, long>(instant => instant.UtcTicks, ticks => new DateTimeOffset(ticks, TimeSpan.Zero));
+}
