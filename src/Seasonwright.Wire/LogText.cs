@@ -15,12 +15,26 @@ public static class LogText
 
     public static string Of(FactSet facts) => JsonSerializer.Serialize(facts, WireOptions.Compact);
 
+    /// <summary>What stands for the edit where a step took an earlier one back or brought it back.</summary>
+    public const string NoEdit = "null";
+
+    /// <returns>The edit, or null for <see cref="NoEdit"/>.</returns>
     /// <exception cref="JsonException">The text is not an edit of this version.</exception>
-    public static Edit ReadEdit(string json) => JsonSerializer.Deserialize<Edit>(json, WireOptions.Compact)!;
+    public static Edit? ReadEdit(string json) => JsonSerializer.Deserialize<Edit>(json, WireOptions.Compact);
 
     /// <exception cref="JsonException">The text is not a step of this version.</exception>
     public static Step ReadStep(string json) => JsonSerializer.Deserialize<Step>(json, WireOptions.Compact)!;
 
-    /// <exception cref="JsonException">The text is not a set of facts of this version.</exception>
-    public static FactSet ReadFacts(string json) => JsonSerializer.Deserialize<FactSet>(json, WireOptions.Compact)!;
+    /// <returns>The facts, or null when the text is not a set of facts of this version.</returns>
+    public static FactSet? TryReadFacts(string json)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<FactSet>(json, WireOptions.Compact);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
 }

@@ -1,0 +1,53 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Facts;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Desk.Streams;
+
+namespace Seasonwright.Desk.Seasons;
+
+/// <summary>A season and its team's setup, open. Pages read <see cref="Season"/> and <see cref="Setup"/> and listen to both streams.</summary>
+public sealed class OpenSeason
+{
+    private Season season;
+    private Setup setup;
+
+    internal OpenSeason(SeasonId id, OpenStream stream, TeamId team, OpenStream teamStream)
+    {
+        Stream = stream;
+        TeamStream = teamStream;
+        season = new Season(id, stream.State.Facts);
+        setup = new Setup(team, teamStream.State.Facts);
+        stream.Changed += _ => Changed?.Invoke();
+        teamStream.Changed += _ => Changed?.Invoke();
+    }
+
+    public OpenStream Stream { get; }
+
+    public OpenStream TeamStream { get; }
+
+    /// <summary>Raised after every acknowledged change of the season or the setup.</summary>
+    public event Action? Changed;
+
+    /// <summary>The season as it stands; the same object until it changes.</summary>
+    public Season Season => ReferenceEquals(season.Facts, Stream.State.Facts) ? season : season = new Season(season.Id, Stream.State.Facts);
+
+    public Setup Setup => ReferenceEquals(setup.Facts, TeamStream.State.Facts) ? setup : setup = new Setup(setup.Id, TeamStream.State.Facts);
+
+    /// <summary>The published version staff see, with the season it held; null before the first.</summary>
+    public async Task<PublishedSeason?> PublishedAsync(CancellationToken cancel = default)
+    {
+        if (Season.LastPublication is not { } last) return null;
+        var key = SeasonFacets.Publication.Of(new VersionNumber(last.Number));
+        var line = (await Stream.HistoryAsync(cancel)).FirstOrDefault(line => line.Wrote.Contains(key));
+        if (line is null) return null;
+        return new PublishedSeason(last, line.Instant, new Season(season.Id, await Stream.FactsAtAsync(line.Last, cancel)));
+    }
+
+    /// <summary>What differs from the published version, in dates and names; from nothing when none is published.</summary>
+    public static IReadOnlyList<string> Draft(Season now, PublishedSeason? published) =>
+        published is null ? [] : WhatChanged.Between(published.Season, now);
+}
+
+/// <summary>A published version: its number and name, when, and the season as it was then.</summary>
+public sealed record PublishedSeason(Publication Publication, DateTimeOffset Instant, Season Season);

@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Seasonwright.Core;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Facts;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Desk.Streams;
+using Seasonwright.Store;
+using Seasonwright.Store.Log;
+using Seasonwright.Wire;
+
+namespace Seasonwright.Desk.Seasons;
+
+/// <summary>Bringing seasons and teams into the world and taking them out of it again.</summary>
+public static class SeasonBirth
+{
+    /// <summary>Starts a season, and its team with it when the team is new, in one transaction.</summary>
+    /// <param name="gesture">Sent again, it gives the season the first one made.</param>
+    /// <param name="team">An existing team, or null for a new one.</param>
+    /// <param name="setup">The first edits of a new team's setup.</param>
+    /// <param name="edits">The first edits of the season; the first of them starts or adopts it.</param>
+    public static async Task<(Answer Answer, SeasonId? Season)> CreateAsync(
+        this Workspace workspace, Actor actor, Guid gesture, TeamId? team, IReadOnlyList<SetupEdit> setup, IReadOnlyList<SeasonEdit> edits)
+    {
+        // The gesture's own id names the season, so that a gesture sent twice cannot make two.
+        var season = new SeasonId(gesture.ToString());
+        var teamId = team ?? new TeamId(TeamOf(gesture).ToString());
+        var seasonEntries = Entries(new SeasonTrade(season), edits, out var seasonFacts, out var refused);
+        if (refused is not null) return (new NotDone(refused), null);
+        var card = new Season(season, seasonFacts).Team;
+        IReadOnlyList<SetupEdit> firstSetup = team is null ? [new SetTeamName(card.Name), .. setup] : [];
+        var setupEntries = Entries(new SetupTrade(teamId), firstSetup, out _, out refused);
+        if (refused is not null) return (new NotDone(refused), null);
+
+        var teamStream = new StreamId(Guid.Parse(teamId.Text));
+        var appends = ImmutableArray.CreateBuilder<StreamAppend>();
+        if (team is null) appends.Add(new StreamAppend(teamStream, 0, setupEntries) { Creates = new NewStream(StreamKind.Team, card.Name) });
+        appends.Add(new StreamAppend(new StreamId(gesture), 0, seasonEntries) { Creates = new NewStream(StreamKind.Season, card.Title ?? card.Name, teamStream) });
+        try
+        {
+            var outcome = await workspace.Folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, appends.ToImmutable()));
+            if (outcome is AppendOutcome.Gone or AppendOutcome.Behind) return (new NotDone(Refusal.Say("stream-gone", season.Text)), null);
+        }
+        catch (StoreTrouble trouble)
+        {
+            return (new CannotKeep(trouble.Message), null);
+        }
+        workspace.TellListChanged();
+        return (new Kept(seasonEntries.Length), season);
+    }
+
+    /// <summary>The next season of the same team from this one, see <see cref="NextSeason"/>.</summary>
+    public static async Task<(Answer Answer, SeasonId? Season)> NextAsync(
+        this Workspace workspace, Actor actor, Guid gesture, SeasonId last, DateOnly firstCompetitionMatch, string? title)
+    {
+        if (await workspace.SeasonAsync(last) is not { } open) return (new NotDone(Refusal.Say("stream-gone", last.Text)), null);
+        if (!NextSeason.TryFrom(open.Season, firstCompetitionMatch, title, out var facts))
+            return (new NotDone(Refusal.Say("next-season-unaligned", "match")), null);
+        return await workspace.CreateAsync(actor, gesture, open.Setup.Id, [], [new AdoptSeason(facts, open.Season.Team.Title ?? open.Season.Team.Name)]);
+    }
+
+    /// <summary>Removes a team with its seasons for good. Ask first: this is the one thing no undo brings back.</summary>
+    public static async Task<Answer> RemoveTeamAsync(this Workspace workspace, Actor actor, TeamId team)
+    {
+        var going = (await workspace.SeasonsAsync()).Where(season => season.Team == team).ToList();
+        try
+        {
+            await workspace.Folder.Log.RemoveAsync(new StreamId(Guid.Parse(team.Text)), actor.Person);
+        }
+        catch (StoreTrouble trouble)
+        {
+            return new CannotKeep(trouble.Message);
+        }
+        foreach (var season in going) workspace.Forget(new StreamId(Guid.Parse(season.Id.Text)));
+        workspace.Forget(new StreamId(Guid.Parse(team.Text)));
+        workspace.TellListChanged();
+        return new Kept(0);
+    }
+
+    private static Guid TeamOf(Guid gesture)
+    {
+        // The season's id with its last bit turned: another id, and the same one when the gesture is sent again.
+        var bytes = gesture.ToByteArray();
+        bytes[^1] ^= 1;
+        return new Guid(bytes);
+    }
+
+    private static ImmutableArray<NewEntry> Entries(IStreamTrade trade, IEnumerable<Edit> edits, out FactSet facts, out ValueList<Refusal>? refused)
+    {
+        facts = FactSet.Empty;
+        refused = null;
+        var hash = default(FactHash);
+        var entries = ImmutableArray.CreateBuilder<NewEntry>();
+        foreach (var edit in edits)
+        {
+            var decision = trade.Decide(facts, edit);
+            if (decision is Refused { Reasons: var reasons })
+            {
+                refused = reasons;
+                return [];
+            }
+            var accepted = (Accepted)decision;
+            facts = facts.Evolve(accepted.Step);
+            hash = hash.Follow(accepted.Step);
+            entries.Add(new NewEntry(LogText.Version, LogText.Of(edit), LogText.Of(accepted.Step), hash.Hex));
+        }
+        return entries.ToImmutable();
+    }
+}
