@@ -34,7 +34,7 @@ internal static class DatesTrack
                 var centre = new Point(column.Centre, Top + (slot + 0.5) * RowHeight);
                 var isMatch = certain.Contains(day) || unsure.Contains(day);
                 if (plan.IsSlim)
-                    Slim(sketch, column, day, slot, centre, certain.Contains(day), unsure.Contains(day));
+                    Slim(plan, sketch, column, day, slot, centre, certain.Contains(day), unsure.Contains(day));
                 else
                 {
                     if (isMatch)
@@ -47,14 +47,14 @@ internal static class DatesTrack
         return sketch.Drawing(height);
     }
 
-    /// <summary>No room for every date: those that begin every other week, and a spot for each match day.</summary>
-    private static void Slim(TrackSketch sketch, WeekColumn column, DateOnly day, int slot, Point centre, bool isCertain, bool isUnsure)
+    /// <summary>No room for every date: those that begin some of the weeks, and a spot for each match day.</summary>
+    private static void Slim(YearPlan plan, TrackSketch sketch, WeekColumn column, DateOnly day, int slot, Point centre, bool isCertain, bool isUnsure)
     {
         if (isCertain)
             sketch.Add(new Circle(centre, 2.6, Looks.MatchHome));
         else if (isUnsure)
             sketch.Add(new Circle(centre, 3, Looks.MatchDayUnsure));
-        else if (slot == 0 && column.Week.Number % 2 == 1)
+        else if (slot == 0 && plan.HasFigures(column))
             sketch.Add(new TextRun(new(column.Centre, Baseline(slot)), Number(day), Type.Small, Look(day), TextAnchor.Middle));
     }
 
