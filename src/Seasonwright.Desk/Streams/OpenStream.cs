@@ -212,6 +212,7 @@ public sealed class OpenStream : IDisposable
     {
         foreach (var entry in await folder.Log.ReadFromAsync(Id, gesture.BasedOn))
         {
+            if (gesture.Knows.Contains(entry.Gesture)) continue;
             var changed = LogText.ReadStep(entry.StepJson).Changes.Select(change => change.Key).ToHashSet();
             foreach (var decision in accepted)
                 if (decision.ConflictsWith(changed) is { } key) return Refusal.Say("changed-meanwhile", key.ToString(), await NameOf(entry.Author), WordsOf(entry));
