@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Seasonwright.Core;
 using static Seasonwright.Documents.Draw.Palette;
 
 namespace Seasonwright.Documents.Draw;
