@@ -24,19 +24,8 @@ internal static class PhasesTrack
             var bar = new Area(columns.First.X + 1, Top, columns.Last.Right - columns.First.X - 2, BarHeight);
             var (ground, ink) = Looking(run.Phase.Kind);
             List<Shape> shapes = [new Box(bar, ground, 4)];
-            var name = Ladder.Cut(Names(run.Phase), bar.Width - 10, Type.Heading);
-            if (name.Kind == FitKind.Nothing)
-                name = Ladder.Whole(Names(run.Phase), bar.Width - 4, Type.SmallHeavy);
-            if (name.Kind != FitKind.Nothing)
-            {
-                var isSnug = name.Width > bar.Width - 12;
-                shapes.Add(new TextRun(
-                    new(isSnug ? bar.Centre.X : bar.X + 6, Top + 16),
-                    name.Text,
-                    TextWidths.Of(name.Text, Type.Heading) <= bar.Width - 10 ? Type.Heading : Type.SmallHeavy,
-                    ink,
-                    isSnug ? TextAnchor.Middle : TextAnchor.Start));
-            }
+            if (Named(run.Phase, bar, ink) is { } name)
+                shapes.Add(name);
             sketch.Add(new Group(YearWords.Run(YearWords.Phase(run.Phase), run.First, run.Last), shapes.ToValueList(), $"phase/{run.Id}"));
         }
         foreach (var column in plan.Columns)
@@ -47,8 +36,23 @@ internal static class PhasesTrack
         return sketch.Drawing(Height);
     }
 
+    /// <summary>The longest form of the name that fits, small print before a shorter form; failing all, the name cut.</summary>
+    private static TextRun? Named(Phase phase, Area bar, TextLook ink)
+    {
+        const double Pad = 6;
+        foreach (var name in Names(phase))
+        {
+            if (TextWidths.Of(name, Type.Heading) <= bar.Width - 2 * Pad)
+                return new(new(bar.X + Pad, Top + 16), name, Type.Heading, ink);
+            if (TextWidths.Of(name, Type.SmallHeavy) <= bar.Width - 5)
+                return new(new(bar.Centre.X, Top + 15.2), name, Type.SmallHeavy, ink, TextAnchor.Middle);
+        }
+        var cut = Ladder.Cut(Names(phase), bar.Width - 2 * Pad, Type.SmallHeavy);
+        return cut.Kind == FitKind.Nothing ? null : new(new(bar.X + Pad, Top + 15.2), cut.Text, Type.SmallHeavy, ink);
+    }
+
     private static ImmutableArray<string> Names(Phase phase) =>
-        phase.Name is { } name ? [name] : Forms($"phase.{phase.Kind}");
+        phase.Name is { } name ? [PlainText.Clean(name)] : Forms($"phase.{phase.Kind}");
 
     private static (MarkLook Ground, TextLook Ink) Looking(PhaseKind kind) => kind switch
     {

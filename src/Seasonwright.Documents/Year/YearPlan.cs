@@ -18,7 +18,7 @@ internal sealed class YearPlan
     {
         (Season, Setup, View) = (season, setup, view);
         Width = Math.Max(YearView.LeastWidth, double.IsFinite(view.Width) ? view.Width : YearView.LeastWidth);
-        LabelWidth = Math.Round(Math.Clamp(Width * 0.1, 92, 150));
+        LabelWidth = Math.Round(Math.Clamp(Width * 0.115, 100, 150));
         var weeks = WeeksSeen();
         // On the drawing's grid, so that edges reckoned from either side are the same.
         ColumnWidth = weeks.Count == 0 ? 0 : Math.Min(MostColumnWidth, Math.Floor(100 * (Width - LabelWidth - RightMargin) / weeks.Count) / 100);
