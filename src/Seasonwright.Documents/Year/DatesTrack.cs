@@ -65,13 +65,15 @@ internal static class DatesTrack
         sketch.Name(13, Say("hint.dates"), Height);
         var certain = MatchDays.Certain(plan);
         var unsure = MatchDays.Unsure(plan);
+        // All days alike: three letters only where the widest of them fit.
+        var form = Enum.GetValues<DayOfWeek>().All(day => TextWidths.Of(Say($"day.{day}.short"), Type.Small) <= plan.DayWidth - 3) ? "short" : "letter";
         foreach (var column in plan.Columns)
         {
             sketch.Add(new Line(new(column.X, 3), new(column.X, Height), Looks.Hairline));
             foreach (var day in column.Week.Days.Days())
             {
                 var x = column.XOf(day) + column.DayWidth / 2;
-                sketch.Centred(x, 13, column.DayWidth - 2, Type.Small, Looks.Muted, [Say($"day.{day.DayOfWeek}.short"), Say($"day.{day.DayOfWeek}.letter")]);
+                sketch.Centred(x, 13, column.DayWidth - 2, Type.Small, Looks.Muted, [Say($"day.{day.DayOfWeek}.{form}")]);
                 if (certain.Contains(day) || unsure.Contains(day))
                     sketch.Add(new Circle(new(x, 26), 8.5, certain.Contains(day) ? Looks.MatchDay : Looks.MatchDayUnsure));
                 sketch.Centred(x, 29.6, column.DayWidth - 2, Type.Mark, Look(day), [Number(day)]);

@@ -12,6 +12,7 @@ internal sealed class MatchesTrack
 {
     private const double Top = 4;
     private const double CodeGap = 2;
+    private const double LeastForCode = 26;
     private readonly YearPlan plan;
     private readonly TrackSketch sketch;
     private readonly OpponentCodes codes;
@@ -53,11 +54,15 @@ internal sealed class MatchesTrack
         return sketch.Drawing(height);
     }
 
-    /// <summary>The columns a match stands in: of its week, by day of its day, of all weeks of a window.</summary>
+    /// <summary>The columns a match stands in: of its week, of all weeks of a window, by day of its days and what its code needs.</summary>
     private (double From, double To) Place(DaySpan seen)
     {
         var (first, last) = (plan.ColumnOf(seen.First), plan.ColumnOf(seen.Last));
-        return plan.IsByDay ? plan.Across(seen) : (first.X, last.Right);
+        if (!plan.IsByDay)
+            return (first.X, last.Right);
+        var (from, to) = plan.Across(seen);
+        var lacking = Math.Max(0, (LeastForCode - to + from) / 2);
+        return (from - lacking, to + lacking);
     }
 
     private List<Shape> Sign(Match match, DaySpan seen, double from, double to, double top)

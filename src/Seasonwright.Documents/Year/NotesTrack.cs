@@ -11,7 +11,8 @@ internal static class NotesTrack
 {
     private const double Top = 3;
     private const double RowHeight = 16;
-    private const double MostWords = 220;
+    private const double LeastWords = 160;
+    private const double MostWords = 320;
 
     public static TrackDrawing Draw(YearPlan plan)
     {
@@ -37,9 +38,10 @@ internal static class NotesTrack
     {
         var (from, to) = plan.Across(seen);
         to = Math.Max(to - 1, from + 4);
-        var words = TextFit.Fit(text, Math.Min(Math.Max(to - from, MostWords), plan.Right - from), Type.Small);
+        var most = Math.Clamp(plan.Width / 5, LeastWords, MostWords);
+        var words = TextFit.Fit(text, Math.Min(Math.Max(to - from, most), plan.Right - from), Type.Small);
         // At the right end of the season the words stand before the line's end if they are fuller there.
-        var before = TextFit.Fit(text, Math.Min(MostWords, to - plan.Left), Type.Small);
+        var before = TextFit.Fit(text, Math.Min(most, to - plan.Left), Type.Small);
         var isBefore = words.Kind != FitKind.Whole && before.Width > words.Width;
         if (isBefore)
             words = before;

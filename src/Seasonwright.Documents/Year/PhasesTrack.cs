@@ -36,19 +36,20 @@ internal static class PhasesTrack
         return sketch.Drawing(Height);
     }
 
-    /// <summary>The longest form of the name that fits, small print before a shorter form; failing all, the name cut.</summary>
+    /// <summary>The longest telling form of the name that fits in full size, else in small print, else the name cut.</summary>
     private static TextRun? Named(Phase phase, Area bar, TextLook ink)
     {
         const double Pad = 6;
-        foreach (var name in Names(phase))
-        {
-            if (TextWidths.Of(name, Type.Heading) <= bar.Width - 2 * Pad)
-                return new(new(bar.X + Pad, Top + 16), name, Type.Heading, ink);
-            if (TextWidths.Of(name, Type.SmallHeavy) <= bar.Width - 5)
-                return new(new(bar.Centre.X, Top + 15.2), name, Type.SmallHeavy, ink, TextAnchor.Middle);
-        }
-        var cut = Ladder.Cut(Names(phase), bar.Width - 2 * Pad, Type.SmallHeavy);
-        return cut.Kind == FitKind.Nothing ? null : new(new(bar.X + Pad, Top + 15.2), cut.Text, Type.SmallHeavy, ink);
+        var names = Names(phase);
+        var full = Ladder.Whole([.. names.Where(name => name == names[0] || name.Length > 4)], bar.Width - 2 * Pad, Type.Heading);
+        if (full.Kind != FitKind.Nothing)
+            return new(new(bar.X + Pad, Top + 16), full.Text, Type.Heading, ink);
+        var small = Ladder.Whole(names, bar.Width - 4, Type.SmallHeavy);
+        if (small.Kind == FitKind.Nothing)
+            small = TextFit.Fit(names[0], bar.Width - 4, Type.SmallHeavy);
+        return small.Text.Length < 3 && small.Kind == FitKind.Shortened || small.Kind == FitKind.Nothing
+            ? null
+            : new(new(bar.Centre.X, Top + 15.2), small.Text, Type.SmallHeavy, ink, TextAnchor.Middle);
     }
 
     private static ImmutableArray<string> Names(Phase phase) =>

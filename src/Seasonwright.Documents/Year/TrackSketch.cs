@@ -10,6 +10,7 @@ internal sealed class TrackSketch(YearPlan plan, string id, string label)
     private const double GutterLeft = 4;
     private const double GutterGap = 8;
     private const double LineHeight = 11.5;
+    private const int MostLines = 4;
 
     private readonly List<Shape> marks = [];
     private readonly List<Cell> cells = [];
@@ -45,7 +46,7 @@ internal sealed class TrackSketch(YearPlan plan, string id, string label)
         foreach (var form in hint.Split('|'))
         {
             var lines = Wrapped(form, width - room).ToList();
-            if (baseline + 13 + LineHeight * (lines.Count - 1) + 2.5 > bottom)
+            if (lines.Count > MostLines || baseline + 13 + LineHeight * (lines.Count - 1) + 2.5 > bottom)
                 continue;
             for (var i = 0; i < lines.Count; i++)
                 marks.Add(new TextRun(new(GutterLeft, baseline + 13 + LineHeight * i), lines[i], Type.Small, Looks.Muted));

@@ -20,7 +20,9 @@ internal static class WeeksTrack
         var bottom = NumberBaseline;
         var datesAt = hasDates ? bottom += RowHeight : 0;
         var isoAt = hasIso ? bottom += RowHeight : 0;
-        var marksAt = hasMarks ? bottom += 9 : 0;
+        var locksAt = hasMarks ? bottom += 9 : 0;
+        // Side by side they need 15 px.
+        var ticksAt = hasMarks && plan.IsSlim ? bottom += 9 : locksAt;
         var height = bottom + 5;
         sketch.Name(NumberBaseline, hasIso ? Say("hint.weeks.iso") : "", height + 1);
 
@@ -32,10 +34,12 @@ internal static class WeeksTrack
                 sketch.Centred(column.Centre, datesAt, column.Width - 3, Type.Small, Looks.Muted, [.. Dates(plan, column)]);
             if (hasIso && week.IsoWeek.Number != week.Number && plan.HasFigures(column))
                 sketch.Centred(column.Centre, isoAt, SlimRoom(plan, column), Type.Small, Looks.Muted, [Iso(plan, week.IsoWeek.Number)]);
-            if (plan.Season.IsLocked(week.Id))
-                sketch.Add(WeekMarks.Locked(new(column.Centre - (plan.Season.IsReady(week.Id) ? 4.5 : 0), marksAt - 3)));
-            if (plan.Season.IsReady(week.Id))
-                sketch.Add(WeekMarks.Ready(new(column.Centre + (plan.Season.IsLocked(week.Id) ? 4.5 : 0), marksAt - 3)));
+            var (isLocked, isReady) = (plan.Season.IsLocked(week.Id), plan.Season.IsReady(week.Id));
+            var aside = isLocked && isReady && !plan.IsSlim ? 4.5 : 0;
+            if (isLocked)
+                sketch.Add(WeekMarks.Locked(new(column.Centre - aside, locksAt - 3)));
+            if (isReady)
+                sketch.Add(WeekMarks.Ready(new(column.Centre + aside, ticksAt - 3)));
             sketch.Cell(column, Sentence(plan, column));
         }
         return sketch.Drawing(height);
@@ -62,7 +66,8 @@ internal static class WeeksTrack
     private static IEnumerable<string> Dates(YearPlan plan, WeekColumn column)
     {
         var days = column.Week.Days;
-        if (plan.HasWords)
+        // All weeks alike: a span only where the longest one fits.
+        if (column.Width >= 88)
             yield return plan.Words.ShortDate(days.First) + " – " + plan.Words.ShortDate(days.Last);
         yield return plan.Words.ShortDate(days.First);
         yield return days.First.Day.ToString(CultureInfo.InvariantCulture);
