@@ -1,3 +1,5 @@
+using Seasonwright.Core;
+
 namespace Seasonwright.Documents.Draw;
 
 /// <summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Seasonwright.Core;
 
 namespace Seasonwright.Documents.Draw;
 

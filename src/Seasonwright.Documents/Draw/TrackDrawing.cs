@@ -1,3 +1,5 @@
+using Seasonwright.Core;
+
 namespace Seasonwright.Documents.Draw;
 
 /// <summary>One track of a drawing as a value: it is painted again only when it is no longer equal.</summary>

@@ -1,4 +1,5 @@
 using CsCheck;
+using Seasonwright.Core;
 using Seasonwright.Documents.Draw;
 
 namespace Seasonwright.Documents.Tests.Draw;

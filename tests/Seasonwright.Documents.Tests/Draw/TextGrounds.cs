@@ -1,3 +1,4 @@
+using Seasonwright.Core;
 using Seasonwright.Documents.Draw;
 
 namespace Seasonwright.Documents.Tests.Draw;
