@@ -18,7 +18,7 @@ mkdir -p docs/proof
   if [ $result = 0 ]; then echo "**Result: no acknowledged gesture lost, none doubled.**"; else echo "**Result: PROBLEMS, see below.**"; fi
   echo
   echo "- commit: $(git rev-parse --short HEAD)$([ -z "$(git status --porcelain -- src bench)" ] || echo ' with uncommitted changes')"
-  echo "- machine: $(uname -s) $(uname -m), $(getconf _NPROCESSORS_ONLN) cores, file system $(stat -f -c %T "$data" 2>/dev/null || echo unknown), .NET $(dotnet --version); shared with other work"
+  echo "- machine: $(uname -s) $(uname -m), $(getconf _NPROCESSORS_ONLN) cores, $(awk "/MemTotal/ {print int(\$2 / 1048576 + 0.5)}" /proc/meminfo 2>/dev/null || echo unknown) GiB, file system $(stat -f -c %T "$data" 2>/dev/null || echo unknown), .NET $(dotnet --version); shared with other work"
   echo "- what it does not show: a power cut. That an acknowledgement comes only after the flush to the disk is shown by the trace in \`tests/Seasonwright.Store.Tests\` (FlushBeforeAcknowledge)."
   echo
   echo "$rounds"
