@@ -16,9 +16,9 @@ for run in 1 2 3 4 5 6 7; do
   dotnet "$tool" open "$data/with" >> "$data/open-with"
   dotnet "$tool" open "$data/without" >> "$data/open-without"
 done
-read -r plain rows < <(median < "$data/plain")
-read -r with1 with2 withm _ < <(median < "$data/open-with")
-read -r without1 without2 withoutm _ < <(median < "$data/open-without")
+read -r plain plainp rows < <(median < "$data/plain")
+read -r with1 with1p with2 with2p withm _ < <(median < "$data/open-with")
+read -r without1 without1p without2 without2p withoutm _ < <(median < "$data/open-without")
 mkdir -p docs/proof
 {
   echo "# Opening a long season"
@@ -28,11 +28,12 @@ mkdir -p docs/proof
   echo "- commit: $(git rev-parse --short HEAD)$([ -z "$(git status --porcelain -- src bench)" ] || echo ' with uncommitted changes')"
   echo "- machine: $(uname -s) $(uname -m), $(getconf _NPROCESSORS_ONLN) cores, $(awk '/MemTotal/ {print int($2 / 1048576 + 0.5)}' /proc/meminfo 2>/dev/null || echo unknown) GiB, .NET $(dotnet --version); shared with other work"
   echo "- \"first\" includes opening the data folder and compiling everything on the way; \"again\" is the same in the same process"
+  echo "- load of the machine at the end: $(cut -d' ' -f1 /proc/loadavg 2>/dev/null || echo unknown); the processor columns are time used, not waited for"
   echo
-  echo "| | first, ms | again, ms | memory grown, MiB |"
-  echo "|---|---|---|---|"
-  echo "| plain read of the rows, nothing made of them | $plain | | |"
-  echo "| open, with snapshots | $with1 | $with2 | $withm |"
-  echo "| open, every step replayed and its hash compared | $without1 | $without2 | $withoutm |"
+  echo "| | first, ms | processor, ms | again, ms | processor, ms | memory grown, MiB |"
+  echo "|---|---|---|---|---|---|"
+  echo "| plain read of the rows, nothing made of them | $plain | $plainp | | | |"
+  echo "| open, with snapshots | $with1 | $with1p | $with2 | $with2p | $withm |"
+  echo "| open, every step replayed and its hash compared | $without1 | $without1p | $without2 | $without2p | $withoutm |"
 } > docs/proof/open.md
 cat docs/proof/open.md

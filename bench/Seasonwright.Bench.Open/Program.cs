@@ -1,11 +1,10 @@
-using System.Diagnostics;
 using System.Globalization;
 using Seasonwright.Bench.Open;
 
 // make DIR EDITS     a data folder with one season of so many edits, made through the desk
 // discard DIR        throws its snapshots away
-// plain DIR          milliseconds to read the season's rows with plain SQLite, in this fresh process
-// open DIR           milliseconds and mebibytes to open the season as a page does, in this fresh process, first and again
+// plain DIR          reads the season's rows with plain SQLite: ms, processor ms, rows
+// open DIR           opens the season as a page does: ms, processor ms, the same two for opening again, MiB grown, log number
 return args switch
 {
     ["make", var folder, var edits] => await LongSeason.Make(folder, int.Parse(edits, NumberStyles.None, CultureInfo.InvariantCulture)),
@@ -23,21 +22,23 @@ static int Usage()
 
 static int Say(Func<string, long> read, string folder)
 {
-    var watch = Stopwatch.StartNew();
+    var watch = new Watch();
     var rows = read(folder);
-    Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{watch.Elapsed.TotalMilliseconds:0} {rows}"));
+    Console.WriteLine($"{watch.Lap()} {Text(rows)}");
     return 0;
 }
 
 static async Task<int> Opened(string folder)
 {
     var before = Environment.WorkingSet;
-    var watch = Stopwatch.StartNew();
+    var watch = new Watch();
     var number = await LongSeason.Open(folder);
-    var first = watch.Elapsed.TotalMilliseconds;
-    var memory = (Environment.WorkingSet - before) / 1048576.0;
-    watch.Restart();
+    var first = watch.Lap();
+    var memory = (Environment.WorkingSet - before) / 1048576;
+    watch = new Watch();
     await LongSeason.Open(folder);
-    Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{first:0} {watch.Elapsed.TotalMilliseconds:0} {memory:0} {number}"));
+    Console.WriteLine($"{first} {watch.Lap()} {Text(memory)} {Text(number)}");
     return 0;
 }
+
+static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
