@@ -25,7 +25,7 @@ mkdir -p docs/proof
 {
   echo "# Opening a long season"
   echo
-  echo "\`./prove open $edits\`: a season of 53 weeks with $rows entries (dragged loads, painted phases) made through the desk; 7 fresh processes each, interleaved, medians."
+  echo "\`./prove open $edits\`: a season of 53 weeks with $rows entries (dragged loads, painted phases) made through the desk; 7 fresh processes each, interleaved; each line is the run whose first opening took the median time."
   echo
   echo "- commit: $commit"
   echo "- machine: $(uname -s) $(uname -m), $(getconf _NPROCESSORS_ONLN) cores, $(awk '/MemTotal/ {print int($2 / 1048576 + 0.5)}' /proc/meminfo 2>/dev/null || echo unknown) GiB, .NET $(dotnet --version); shared with other work"
