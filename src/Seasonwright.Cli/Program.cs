@@ -1,1 +1,3 @@
-return 0;
+using Seasonwright.Cli;
+
+return CommandLine.Run(args, Terminal.OfThisProcess(), TimeProvider.System);

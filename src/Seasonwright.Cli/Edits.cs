@@ -1,0 +1,28 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Cli;
+
+/// <summary>Makes edits on a season in memory.</summary>
+internal static class Edits
+{
+    /// <param name="before">What to say before the reasons of a refusal, for instance which line it is.</param>
+    /// <returns>What was done, in words; null after saying why it was refused.</returns>
+    public static string? Do(ref Season season, ref Setup setup, Edit edit, Terminal terminal, string before = "")
+    {
+        switch (edit is SeasonEdit mine ? Decider.Decide(season, mine) : Decider.Decide(setup, (SetupEdit)edit))
+        {
+            case Accepted accepted:
+                if (edit is SeasonEdit) season = season.With(accepted.Step);
+                else setup = setup.With(accepted.Step);
+                return accepted.Description;
+            case Refused refused:
+                foreach (var reason in refused.Reasons) terminal.Error.WriteLine(before + reason.Sentence);
+                terminal.Complain("nothing-written");
+                return null;
+            default:
+                throw new InvalidOperationException("A decision is accepted or refused.");
+        }
+    }
+}

@@ -1,0 +1,66 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Cli;
+
+/// <summary>The kinds of argument and option the commands share. What cannot be read is told with the forms that can.</summary>
+internal static class Parameters
+{
+    public static Argument<string> Season() => File("FILE", "help.season-file");
+
+    public static Argument<string> File(string name, string help) => new(name) { Description = Texts.Say(help), HelpName = name };
+
+    public static Option<string> Out(string help = "help.out") => new("--out") { Description = Texts.Say(help), HelpName = "FILE", Required = true };
+
+    public static Option<string?> Data() => new("--data") { Description = Texts.Say("help.data"), HelpName = "DIR" };
+
+    public static Option<DateOnly> Day(string name, string help) => new(name)
+    {
+        Description = Texts.Say(help),
+        HelpName = "DATE",
+        Required = true,
+        CustomParser = argument => Read<DateOnly>(argument, name, "arguments.date",
+            text => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+                && Frame.PossibleDays.Contains(day) ? day : null,
+            Frame.PossibleDays.First.Year, Frame.PossibleDays.Last.Year),
+    };
+
+    public static Option<int> Weeks(string name, string help) => new(name)
+    {
+        Description = Texts.Say(help, Frame.MostWeeks),
+        HelpName = "N",
+        Required = true,
+        CustomParser = argument => Read<int>(argument, name, "arguments.weeks",
+            text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var weeks) && weeks is >= 1 and <= Frame.MostWeeks ? weeks : null,
+            Frame.MostWeeks),
+    };
+
+    /// <summary>One of a few words: the names of an enum, in small letters.</summary>
+    /// <param name="otherwise">What the help says holds without it.</param>
+    public static Option<T?> Word<T>(string name, string help, T otherwise)
+        where T : struct, Enum
+    {
+        var words = Enum.GetValues<T>().ToDictionary(Word, StringComparer.OrdinalIgnoreCase);
+        return new Option<T?>(name)
+        {
+            Description = Texts.Say(help, Word(otherwise)),
+            HelpName = words.Count <= 4 ? string.Join('|', words.Keys) : "DAY",
+            CustomParser = argument => Read<T>(argument, name, "arguments.word",
+                text => words.TryGetValue(text, out var value) ? value : null, string.Join(", ", words.Keys)),
+        };
+    }
+
+    private static string Word<T>(T value)
+        where T : struct, Enum => value.ToString().ToLowerInvariant();
+
+    private static T Read<T>(ArgumentResult argument, string name, string complaint, Func<string, T?> read, params object?[] more)
+        where T : struct
+    {
+        var text = argument.Tokens.Single().Value;
+        if (read(text) is { } value) return value;
+        argument.AddError(Texts.Say(complaint, [name, text, .. more]));
+        return default;
+    }
+}

@@ -1,0 +1,22 @@
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Wire;
+
+namespace Seasonwright.Cli;
+
+/// <summary>Season files as the commands take and give them.</summary>
+internal static class SeasonFiles
+{
+    /// <returns>The season with its team's setup; null after saying what is wrong with the file.</returns>
+    public static (Season Season, Setup Setup)? Open(string path, Terminal terminal)
+    {
+        if (InputFile.Read(path, terminal) is not { } bytes) return null;
+        var read = SeasonFile.Read(bytes, out var problem);
+        if (problem is not null) terminal.Complain("in.problem", path, problem);
+        return read;
+    }
+
+    /// <returns>False after saying why it could not be written.</returns>
+    public static bool Save(string path, Season season, Setup setup, Terminal terminal) =>
+        OutputFile.Write(path, SeasonFile.Write(season, setup), terminal);
+}

@@ -1,0 +1,30 @@
+namespace Seasonwright.Cli.Tests;
+
+/// <summary>The approved sessions: files in which a line that begins with "$ " is typed and the lines below it are what is answered.</summary>
+public static class Cases
+{
+    private const string Prompt = "$ seasonwright";
+
+    public static string Root { get; } = Above(AppContext.BaseDirectory);
+
+    public static string Folder { get; } = Path.Combine(Root, "tests", "Cases", "cli");
+
+    public static TheoryData<string> All => [.. Directory.GetFiles(Folder, "*.session").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
+
+    /// <summary>Types every line of a session again.</summary>
+    /// <returns>The session as it came out now.</returns>
+    public static string Replay(string session)
+    {
+        using var folder = new Session();
+        var played = new List<string>();
+        foreach (var line in session.Split('\n'))
+        {
+            if (line.StartsWith('#') || (line.Length == 0 && (played.Count == 0 || played[^1].StartsWith('#')))) played.Add(line + "\n");
+            if (line.StartsWith(Prompt, StringComparison.Ordinal)) played.Add($"{line}\n{folder.Run(line[Prompt.Length..].Trim()).Transcript}\n");
+        }
+        return string.Concat(played).TrimEnd('\n') + "\n";
+    }
+
+    private static string Above(string folder) =>
+        File.Exists(Path.Combine(folder, "Seasonwright.slnx")) ? folder : Above(Path.GetDirectoryName(folder.TrimEnd('/')) ?? throw new InvalidOperationException("The solution is not above the tests."));
+}
