@@ -1,0 +1,85 @@
+using System.Globalization;
+using Seasonwright.Documents.Draw;
+using static Seasonwright.Documents.Year.YearTexts;
+
+namespace Seasonwright.Documents.Year;
+
+/// <summary>Week numbers with their dates and ISO weeks beneath, and small marks for locked and ready weeks.</summary>
+internal static class WeeksTrack
+{
+    private const double NumberBaseline = 14;
+    private const double RowHeight = 11.5;
+
+    public static TrackDrawing Draw(YearPlan plan)
+    {
+        var sketch = new TrackSketch(plan, "weeks", Say("track.weeks"));
+        var hasDates = plan.HasWords || !plan.View.Sees("dates");
+        var hasIso = plan.Columns.Any(column => column.Week.IsoWeek.Number != column.Week.Number);
+        var hasMarks = plan.Columns.Any(column => plan.Season.IsLocked(column.Week.Id) || plan.Season.IsReady(column.Week.Id));
+
+        var bottom = NumberBaseline;
+        var datesAt = hasDates ? bottom += RowHeight : 0;
+        var isoAt = hasIso ? bottom += RowHeight : 0;
+        var marksAt = hasMarks ? bottom += 9 : 0;
+        var height = bottom + 5;
+        sketch.Name(NumberBaseline, hasIso ? Say("hint.weeks.iso") : "", height + 1);
+
+        foreach (var column in plan.Columns)
+        {
+            var week = column.Week;
+            Number(plan, sketch, column);
+            if (hasDates)
+                sketch.Centred(column.Centre, datesAt, column.Width - 3, Type.Small, Looks.Muted, [.. Dates(plan, column)]);
+            if (hasIso && week.IsoWeek.Number != week.Number && (!plan.IsSlim || week.Number % 2 == 1))
+                sketch.Centred(column.Centre, isoAt, SlimRoom(plan, column), Type.Small, Looks.Muted, [Iso(plan, week.IsoWeek.Number)]);
+            if (plan.Season.IsLocked(week.Id))
+                sketch.Add(WeekMarks.Locked(new(column.Centre - (plan.Season.IsReady(week.Id) ? 4.5 : 0), marksAt - 3)));
+            if (plan.Season.IsReady(week.Id))
+                sketch.Add(WeekMarks.Ready(new(column.Centre + (plan.Season.IsLocked(week.Id) ? 4.5 : 0), marksAt - 3)));
+            sketch.Cell(column, Sentence(plan, column));
+        }
+        return sketch.Drawing(height);
+    }
+
+    private static void Number(YearPlan plan, TrackSketch sketch, WeekColumn column)
+    {
+        var text = column.Week.Number.ToString(CultureInfo.InvariantCulture);
+        var isNow = plan.Today is { } today && column.Week.Days.Contains(today);
+        if (plan.IsSlim && column.Week.Number % 2 == 0 && !isNow)
+            return;
+        if (plan.IsSlim && !isNow && plan.Today is { } now && Math.Abs(plan.ColumnOf(now).Week.Number - column.Week.Number) == 1)
+            return;
+        if (isNow)
+        {
+            var width = TextWidths.Of(text, Type.Figure) + 8;
+            sketch.Add(new Box(new(column.Centre - width / 2, NumberBaseline - 11, width, 14.5), Looks.TodayFlag, 7));
+        }
+        sketch.Centred(column.Centre, NumberBaseline, SlimRoom(plan, column), Type.Figure, isNow ? Looks.OnTodayFlag : Looks.Ink, [text]);
+    }
+
+    /// <summary>In slim columns every other number stands, with room into its neighbours.</summary>
+    private static double SlimRoom(YearPlan plan, WeekColumn column) => plan.IsSlim ? 2 * column.Width - 4 : column.Width - 2;
+
+    private static IEnumerable<string> Dates(YearPlan plan, WeekColumn column)
+    {
+        var days = column.Week.Days;
+        if (plan.HasWords)
+            yield return plan.Words.ShortDate(days.First) + " – " + plan.Words.ShortDate(days.Last);
+        yield return plan.Words.ShortDate(days.First);
+        yield return days.First.Day.ToString(CultureInfo.InvariantCulture);
+    }
+
+    private static string Iso(YearPlan plan, int number) =>
+        plan.HasWords ? Say("iso", number) : number.ToString(CultureInfo.InvariantCulture);
+
+    private static string Sentence(YearPlan plan, WeekColumn column)
+    {
+        var week = column.Week;
+        List<string> parts = [plan.Words.Summary(week)];
+        if (week.IsoWeek.Number != week.Number) parts.Add(Say("iso", week.IsoWeek.Number));
+        if (plan.Season.IsLocked(week.Id)) parts.Add(Say("locked"));
+        if (plan.Season.IsReady(week.Id)) parts.Add(Say("ready"));
+        if (plan.Today is { } today && week.Days.Contains(today)) parts.Add(Say("this-week"));
+        return YearWords.Join(parts);
+    }
+}
