@@ -103,6 +103,14 @@ public sealed class OpenStream : IDisposable
             .Aggregate(facts ?? FactSet.Empty, (sum, entry) => sum.Evolve(LogText.ReadStep(entry.StepJson)));
     }
 
+    /// <summary>The newest entry that filled a place, and when; null when none did.</summary>
+    public async Task<(long Number, DateTimeOffset Instant)?> FilledAsync(Key place, CancellationToken cancel = default)
+    {
+        foreach (var entry in (await folder.Log.ReadAllAsync(Id, cancel)).Reverse())
+            if (LogText.ReadStep(entry.StepJson).Changes.Any(change => change.Key == place && change.After is not null)) return (entry.Number, entry.Instant);
+        return null;
+    }
+
     /// <summary>Every gesture, newest first.</summary>
     public async Task<IReadOnlyList<HistoryLine>> HistoryAsync(CancellationToken cancel = default)
     {
