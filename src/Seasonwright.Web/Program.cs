@@ -1,4 +1,5 @@
 using Seasonwright.Desk;
+using Seasonwright.Desk.Demo;
 using Seasonwright.Web;
 using Seasonwright.Web.Host;
 
@@ -23,5 +24,6 @@ if (workspace is null)
 
 await using (workspace)
 {
+    if (options.Demo) await workspace.AddDemoAsync(await workspace.LocalActorAsync(), DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
     return await Door.RunAsync(workspace, options);
 }

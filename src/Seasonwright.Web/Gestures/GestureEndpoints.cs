@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Http.HttpResults;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Desk;
 using Seasonwright.Desk.Streams;
@@ -30,7 +31,7 @@ internal static class GestureEndpoints
         return Of(await stream.ApplyAsync(actor, new Gesture(request.Id, request.BasedOn, edits) { Knows = (request.Knows ?? []).ToHashSet() }));
     }
 
-    private static IResult Of(Answer answer) => answer switch
+    private static JsonHttpResult<GestureAnswer> Of(Answer answer) => answer switch
     {
         Kept kept => Json(new(Kept: kept.Number), StatusCodes.Status200OK),
         NotDone not => Json(new(Refused: [.. not.Reasons.Select(reason => reason.Sentence)]), StatusCodes.Status409Conflict),
@@ -38,5 +39,5 @@ internal static class GestureEndpoints
         _ => throw new InvalidOperationException($"No answer is a {answer.GetType().Name}."),
     };
 
-    private static IResult Json(GestureAnswer answer, int status) => TypedResults.Json(answer, statusCode: status);
+    private static JsonHttpResult<GestureAnswer> Json(GestureAnswer answer, int status) => TypedResults.Json(answer, statusCode: status);
 }

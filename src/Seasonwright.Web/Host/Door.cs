@@ -1,4 +1,5 @@
 using System.Net;
+using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http.Features;
@@ -48,10 +49,13 @@ internal static class Door
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = LargestForm;
         });
-        builder.Logging.ClearProviders().AddSimpleConsole(console => console.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.ClearProviders().AddSimpleConsole(console => console.SingleLine = true).SetMinimumLevel(LogLevel.Warning)
+            // It warns that keys for forms lie unencrypted: in the person's own folder, beside all the rest.
+            .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddSingleton(workspace).AddSingleton(workspace.Clock);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.Configure<FormOptions>(form => (form.ValueLengthLimit, form.MultipartBodyLengthLimit) = (LargestForm, LargestForm));
+        builder.Services.AddDataProtection().SetApplicationName("Seasonwright").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(workspace.Path, "keys")));
         builder.Services.AddAntiforgery(antiforgery => antiforgery.Cookie.Name = "seasonwright-form");
 
         var app = builder.Build();

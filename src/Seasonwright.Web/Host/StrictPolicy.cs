@@ -4,7 +4,7 @@ namespace Seasonwright.Web.Host;
 internal sealed class StrictPolicy(RequestDelegate next)
 {
     private const string Policy = "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data:; object-src 'none'; "
-        + "base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+        + "base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
     public Task InvokeAsync(HttpContext context)
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Desk;
@@ -31,7 +32,7 @@ public sealed partial class YearPage : IAsyncDisposable
     private Setup setup = null!;
     private Place place = new(null, 0, 0, null, null, null, null);
     private string panel = "";
-    private long number, layout;
+    private long number, laid;
     private double height;
     private int here;
     private ImmutableArray<(TrackDrawing Track, double Top)> rows = [];
@@ -131,16 +132,16 @@ public sealed partial class YearPage : IAsyncDisposable
     {
         (season, setup) = (open!.Season, open.Setup);
         number = open.Stream.State.Number;
-        layout++;
+        laid++;
         drawing = YearDrawing.Of(season, setup, view with { TrackOrder = shown.Order.ToValueList(), Hidden = shown.Hidden.ToValueList(), Folded = shown.Folded.ToValueList() });
         var top = 0.0;
-        var laid = ImmutableArray.CreateBuilder<(TrackDrawing, double)>();
+        var stacked = ImmutableArray.CreateBuilder<(TrackDrawing, double)>();
         foreach (var track in drawing.Tracks)
         {
-            laid.Add((track, top));
+            stacked.Add((track, top));
             top += track.Height;
         }
-        rows = laid.ToImmutable();
+        rows = stacked.ToImmutable();
         trackIds = [.. drawing.Tracks.Select(track => track.Id)];
         height = top;
         drafts = OpenSeason.Draft(season, published);

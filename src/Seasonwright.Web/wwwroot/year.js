@@ -7,6 +7,7 @@ import { dropDraft, editsOf, fill, keepDraft, restoreDrafts } from './forms.js';
 
 const addDays = (day, count) => { const date = new Date(day + 'T00:00:00Z'); date.setUTCDate(date.getUTCDate() + count); return date.toISOString().slice(0, 10); };
 const daysFrom = (a, b) => Math.round((Date.parse(b) - Date.parse(a)) / 86400000);
+const spoken = day => new Date(day + 'T00:00:00Z').toLocaleDateString(document.documentElement.lang, { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
 const between = (low, value, high) => Math.min(high, Math.max(low, value));
 
 export function start(page, live) {
@@ -122,7 +123,7 @@ export function start(page, live) {
     menu.style.top = `${below + menu.offsetHeight < innerHeight ? below : Math.max(8, frame.top + box.y * scale - menu.offsetHeight - 6)}px`;
     const form = menu.querySelector('form');
     form?.reset();
-    const field = menu.querySelector('input, select, textarea') ?? menu.querySelector('button');
+    const field = menu.querySelector('input, select, button');
     field.focus();
     if (first !== undefined && field.matches('input')) field.value = first;
     return true;
@@ -208,6 +209,17 @@ export function start(page, live) {
     }
     if (event.key === 'Escape') { if (stroke) { cancel(); return; } if (event.target.closest?.('.panel')) { event.preventDefault(); svg.focus({ preventScroll: true }); } return; }
     if (event.key === '?' && !typing) { event.preventDefault(); live.invokeMethodAsync('Open', 'keys').then(focusPanel).catch(() => {}); }
+  });
+
+  // In a menu the arrows go up and down, and the keys choose as they do on the chart.
+  page.addEventListener('keydown', event => {
+    const menu = event.target.closest('.choose');
+    if (!menu || event.ctrlKey || event.metaKey || event.target.matches('input, select, textarea')) return;
+    const buttons = [...menu.querySelectorAll('button')];
+    const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    const chosen = menu.querySelector(`button[data-key="${CSS.escape(event.key)}"]`) ?? (/^(Delete|Backspace)$/.test(event.key) ? menu.querySelector('[data-erase]') : null);
+    if (by) { event.preventDefault(); buttons[(buttons.indexOf(event.target) + by + buttons.length) % buttons.length].focus(); }
+    if (chosen) { event.preventDefault(); pick(chosen); }
   });
 
   svg.addEventListener('focus', () => { if (!cursor) move(cells.find('weeks', Number(page.dataset.here), null) ?? cells.all[0]); });
@@ -300,7 +312,7 @@ export function start(page, live) {
         stroke.percent = between(0, Math.round((stroke.from.top + bottom - at.y) / (bottom - top) * most), most);
         break;
       }
-      case 'move': stroke.target = cells.at(at) ?? target; stroke.day = dropDay(stroke.target); shape('rect', { x: stroke.target.x, y: stroke.target.y, width: stroke.target.width, height: stroke.target.height, rx: 2 }, 'ghost aim'); label(at, stroke.day); break;
+      case 'move': stroke.target = cells.at(at) ?? target; stroke.day = dropDay(stroke.target); shape('rect', { x: stroke.target.x, y: stroke.target.y, width: stroke.target.width, height: stroke.target.height, rx: 2 }, 'ghost aim'); label(at, spoken(stroke.day)); break;
       case 'edge': stroke.target = target; shape('rect', { ...boxOf(edgeRun(target)), rx: 2 }, 'ghost aim'); break;
     }
     if (stroke.kind === 'load') paintLevel(at);
@@ -353,17 +365,19 @@ export function start(page, live) {
     if (!ended.moved) { tapped(ended); return; }
     overlay.querySelectorAll('.aim').forEach(mark => { mark.classList.remove('aim'); if (mark.matches('text')) mark.remove(); });
     switch (ended.kind) {
-      case 'choose': tellPanel(); if (run().length > 1) openMenu() || (makes[cursor.track] && enter(true)); break;
+      case 'choose': tellPanel(); if (run().length > 1) afterRelease(() => openMenu() || (makes[cursor.track] && enter(true))); break;
       case 'load': setLoads(levels.map(cell => [cell.week, ended.percent])); tellPanel(); break;
       case 'move': if (ended.day !== ended.item.day) { const by = ended.from.day && ended.from.track !== 'dates' ? daysFrom(ended.from.day, ended.day) : daysFrom(ended.item.day, ended.day); if (by) moveItem(ended.item, addDays(ended.item.day, by)); } clearGhostsSoon(); move(ended.target, { item: ended.hit }); break;
       case 'edge': stretch(ended); break;
     }
   });
+  // A menu opened while the pointer is still being released would be closed by the release.
+  const afterRelease = act => setTimeout(act, 0);
   const clearGhostsSoon = () => { if (!gestures.waiting) clearGhosts(); };
 
   const tapped = ({ kind, hit, item, from, again }) => {
     if (kind === 'move') move(from, { item: hit });
-    else if (again) enter(false);
+    else if (again) afterRelease(() => enter(false));
     else tellPanel(item ? hit : null);
   };
 
