@@ -38,24 +38,25 @@ public sealed partial class WorkspaceProcess : IAsyncDisposable
         string[] options = ["--port", $"{port}", "--data", folder, "--no-browser", "--today", $"{Today:yyyy-MM-dd}"];
         var start = new ProcessStartInfo("dotnet", [Program, .. options, .. demo ? Array.Empty<string>() : ["--no-demo"]])
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        var said = new ConcurrentQueue<string>();
+        var lines = new ConcurrentQueue<string>();
         var ready = new TaskCompletionSource<Uri>(TaskCreationOptions.RunContinuationsAsynchronously);
-        var process = new Process { StartInfo = start, EnableRaisingEvents = true };
-        process.OutputDataReceived += (_, line) => Hear(line.Data);
-        process.ErrorDataReceived += (_, line) => Hear(line.Data);
-        process.Exited += (_, _) => ready.TrySetException(new InvalidOperationException($"The workspace ended before it was ready: {string.Join('\n', said)}"));
-        process.Start();
-        process.BeginOutputReadLine();
-        process.BeginErrorReadLine();
-        return new WorkspaceProcess(process, await ready.Task.WaitAsync(TimeSpan.FromMinutes(2)), folder, data is null, said);
+        var started = new Process { StartInfo = start, EnableRaisingEvents = true };
+        started.OutputDataReceived += (_, line) => Hear(line.Data);
+        started.ErrorDataReceived += (_, line) => Hear(line.Data);
+        started.Exited += (_, _) => ready.TrySetException(new InvalidOperationException($"The workspace ended before it was ready: {string.Join('\n', lines)}"));
+        started.Start();
+        started.BeginOutputReadLine();
+        started.BeginErrorReadLine();
+        return new WorkspaceProcess(started, await ready.Task.WaitAsync(TimeSpan.FromMinutes(2)), folder, data is null, lines);
 
         void Hear(string? line)
         {
             if (line is null) return;
-            said.Enqueue(line);
+            lines.Enqueue(line);
             if (AddressPrinted().Match(line) is { Success: true } address) ready.TrySetResult(new Uri(address.Value));
         }
     }
