@@ -2,6 +2,7 @@ using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Http.Features;
 using Seasonwright.Desk;
 using Seasonwright.Web.Gestures;
 using Seasonwright.Web.Look;
@@ -12,6 +13,9 @@ namespace Seasonwright.Web.Host;
 /// <summary>The door for people: a web server on this machine's loopback address and nowhere else.</summary>
 internal static class Door
 {
+    // Above what a reader takes (SourceText), so that a list too large is told beside the box it was pasted into.
+    private const int LargestForm = 16 << 20;
+
     /// <summary>Serves the workspace until the process is asked to end.</summary>
     /// <returns>The exit code: 0 after a proper end, 1 when the port is taken.</returns>
     public static async Task<int> RunAsync(Workspace workspace, StartOptions options)
@@ -43,13 +47,14 @@ internal static class Door
         {
             kestrel.Listen(IPAddress.Loopback, options.Port);
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = 4 << 20;
+            kestrel.Limits.MaxRequestBodySize = LargestForm;
         });
         builder.Logging.ClearProviders().AddSimpleConsole(console => console.SingleLine = true).SetMinimumLevel(LogLevel.Warning)
             // It warns that keys for forms lie unencrypted: in the person's own folder, beside all the rest.
             .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddSingleton(workspace).AddSingleton(workspace.Clock);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+        builder.Services.Configure<FormOptions>(form => (form.ValueLengthLimit, form.MultipartBodyLengthLimit) = (LargestForm, LargestForm));
         builder.Services.AddDataProtection().SetApplicationName("Seasonwright").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(workspace.Path, "keys")));
         builder.Services.AddAntiforgery(antiforgery => antiforgery.Cookie.Name = "seasonwright-form");
 
@@ -63,6 +68,7 @@ internal static class Door
         app.MapLook();
         app.MapGestures();
         app.MapStaff();
+        app.MapLastSeason();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(live => live.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -13,7 +13,8 @@ internal sealed class StrictPolicy(RequestDelegate next)
             var headers = context.Response.Headers;
             headers.ContentSecurityPolicy = Policy;
             headers.XContentTypeOptions = "nosniff";
-            headers["Referrer-Policy"] = "no-referrer";
+            // Not "no-referrer": browsers then hide the origin of our own forms too, and LoopbackOnly would refuse them.
+            headers["Referrer-Policy"] = "same-origin";
             headers["Cross-Origin-Opener-Policy"] = "same-origin";
             headers["Cross-Origin-Resource-Policy"] = "same-origin";
             return Task.CompletedTask;
