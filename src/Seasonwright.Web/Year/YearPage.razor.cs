@@ -20,6 +20,9 @@ public sealed partial class YearPage : IAsyncDisposable
 {
     private const int PrerenderWidth = 1280;
 
+    // Narrower, a season's weeks could not be told apart; the chart then scrolls sideways in its frame.
+    private const int LeastWidth = 680;
+
     private OpenSeason? open;
     private Actor? actor;
     private ImmutableDictionary<string, string> names = ImmutableDictionary<string, string>.Empty;
@@ -60,7 +63,7 @@ public sealed partial class YearPage : IAsyncDisposable
         shown = Shown.Read(preferences.GetValueOrDefault(Shown.Preference));
         published = await open.PublishedAsync();
         var width = int.TryParse(Http?.Request.Cookies["seasonwright-width"], NumberStyles.None, CultureInfo.InvariantCulture, out var known) ? known : PrerenderWidth;
-        view = new YearView { Width = Math.Clamp(width, 320, 6000), Today = Today() };
+        view = new YearView { Width = Math.Clamp(width, LeastWidth, 6000), Today = Today() };
         words = Template.Of(new { sending = Words.Say("keeping.sending"), kept = Words.Say("keeping.kept"), waiting = Words.Say("keeping.waiting"), trouble = Words.Say("keeping.trouble"), refused = Words.Say("keeping.refused") });
         Lay();
         here = (season.WeekOf(Today())?.Number ?? 1) - 1;
@@ -81,7 +84,8 @@ public sealed partial class YearPage : IAsyncDisposable
     [JSInvokable]
     public void Fit(int width)
     {
-        if (width < 200 || (int)view.Width == width) return;
+        width = Math.Clamp(width, LeastWidth, 6000);
+        if ((int)view.Width == width) return;
         view = view with { Width = width };
         Lay();
         StateHasChanged();

@@ -1,0 +1,169 @@
+using Microsoft.Playwright;
+
+namespace Seasonwright.Browser.Tests.Year;
+
+public sealed class YearPageTests(BrowserFixture browser)
+{
+    [Fact]
+    public async Task Weeks_are_painted_by_pointer_and_undone_by_key()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var before = await year.SaysAsync("phases-w31");
+        var number = await year.NumberAsync();
+
+        await year.DragAsync("phases-w30", "phases-w32");
+        await year.Page.ClickAsync("#choose-phases button[data-key='5']");
+        await year.AfterAsync(number);
+        Assert.Contains("eak", await year.SaysAsync("phases-w31"), StringComparison.Ordinal);
+        Assert.DoesNotContain("eak", before, StringComparison.Ordinal);
+
+        number = await year.NumberAsync();
+        await year.Page.Keyboard.PressAsync("Control+z");
+        await year.AfterAsync(number);
+        Assert.Equal(before, await year.SaysAsync("phases-w31"));
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    [Fact]
+    public async Task Everything_on_the_chart_can_be_done_without_a_mouse()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var keys = year.Page.Keyboard;
+        await year.Page.FocusAsync("svg.drawing");
+        async Task To(string track)
+        {
+            for (var i = 0; i < 60 && await year.Page.GetAttributeAsync("svg.drawing", "aria-activedescendant") is var at && !at!.StartsWith(track, StringComparison.Ordinal); i++)
+                await keys.PressAsync("ArrowDown");
+            Assert.StartsWith(track, await year.Page.GetAttributeAsync("svg.drawing", "aria-activedescendant"), StringComparison.Ordinal);
+        }
+
+        // A block over three weeks, by its number.
+        await To("blocks-");
+        var number = await year.NumberAsync();
+        await keys.PressAsync("Shift+ArrowRight");
+        await keys.PressAsync("Shift+ArrowRight");
+        await keys.PressAsync("3");
+        await year.AfterAsync(number);
+
+        // A load typed, then stepped up.
+        await To("load-");
+        number = await year.NumberAsync();
+        await keys.PressAsync("6");
+        await keys.TypeAsync("0");
+        await keys.PressAsync("Enter");
+        await year.AfterAsync(number);
+        Assert.Contains("60 per cent", await year.SaysAsync((await year.Page.GetAttributeAsync("svg.drawing", "aria-activedescendant"))!), StringComparison.Ordinal);
+        number = await year.NumberAsync();
+        await keys.PressAsync("+");
+        await year.AfterAsync(number);
+        Assert.Contains("65 per cent", await year.SaysAsync((await year.Page.GetAttributeAsync("svg.drawing", "aria-activedescendant"))!), StringComparison.Ordinal);
+
+        // Emphasis, and the list of keys.
+        await To("emphasis-power");
+        number = await year.NumberAsync();
+        await keys.PressAsync("1");
+        await year.AfterAsync(number);
+        await keys.PressAsync("?");
+        await Assertions.Expect(year.Page.Locator(".panel h2")).ToHaveTextAsync("Keys");
+    }
+
+    [Fact]
+    public async Task A_load_is_dragged_and_a_match_moved_to_another_day()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var number = await year.NumberAsync();
+        await year.DragAsync("load-w20", "load-w20", 0.8, 0.3);
+        await year.AfterAsync(number);
+        var load = await year.SaysAsync("load-w20");
+
+        number = await year.NumberAsync();
+        // Harbour Vale's match in week 18 goes from Saturday 6 to Sunday 7 November.
+        Assert.Contains("Saturday 6 November", await year.SaysAsync("dates-d2027-11-06"), StringComparison.Ordinal);
+        var match = year.Page.Locator("[data-track=matches] [data-item][aria-label*='Moarvik']").First;
+        var box = (await match.BoundingBoxAsync())!;
+        await year.Page.Mouse.MoveAsync((float)(box.X + box.Width / 2), (float)(box.Y + 6));
+        await year.Page.Mouse.DownAsync();
+        var target = (await year.Page.Locator("#dates-d2027-11-07").BoundingBoxAsync())!;
+        await year.Page.Mouse.MoveAsync((float)(target.X + target.Width / 2), (float)(target.Y + target.Height / 2), new MouseMoveOptions { Steps = 5 });
+        await year.Page.Mouse.UpAsync();
+        await year.AfterAsync(number);
+        await Assertions.Expect(year.Page.Locator(".panel h2")).ToContainTextAsync("Sun 7 Nov");
+        Assert.Equal(load, await year.SaysAsync("load-w20"));
+    }
+
+    [Fact]
+    public async Task Two_windows_agree_and_the_slower_hand_is_told_who_changed_what()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var one = await YearWindow.OpenAsync(browser, workspace);
+        await using var two = await YearWindow.OpenAsync(browser, workspace);
+        var number = await one.NumberAsync();
+
+        // The second window sends its stroke as it saw the season; the first has been faster.
+        await two.Page.RouteAsync("**/gestures", async route =>
+        {
+            await one.DragAsync("load-w20", "load-w20", 0.8, 0.2);
+            await one.AfterAsync(number);
+            await route.ContinueAsync();
+        });
+        await two.DragAsync("load-w20", "load-w20", 0.8, 0.6);
+        await Assertions.Expect(two.Page.Locator("#keeping[data-state=refused] #keeping-words")).ToContainTextAsync("changed this meanwhile");
+        await two.AfterAsync(number);
+        Assert.Equal(await one.SaysAsync("load-w20"), await two.SaysAsync("load-w20"));
+    }
+
+    [Fact]
+    public async Task A_gesture_made_while_the_workspace_is_down_is_kept_once_after_a_reload()
+    {
+        await using var first = await WorkspaceProcess.StartAsync(demo: true);
+        var port = first.Address.Port;
+        await using var year = await YearWindow.OpenAsync(browser, first);
+        var number = await year.NumberAsync();
+        await first.KillAsync();
+        await year.DragAsync("load-w20", "load-w20", 0.8, 0.3);
+        await Assertions.Expect(year.Page.Locator("#keeping")).ToHaveAttributeAsync("data-state", "waiting");
+
+        await using var second = await WorkspaceProcess.StartAsync(data: first.Data, port: port);
+        // The page comes back by itself or by the person's own reload, whichever is first.
+        await year.Page.WaitForFunctionAsync("n => Number(document.querySelector('.year')?.dataset.number) === n + 1 && document.querySelector('.year').dataset.live", number, new() { Timeout = 60_000 });
+        await year.Page.ReloadAsync();
+        await year.LiveAsync();
+        Assert.Equal(number + 1, await year.NumberAsync());
+        Assert.Null(await year.Page.EvaluateAsync<string?>("() => Object.keys(sessionStorage).find(key => key.startsWith('seasonwright.pending')) ?? null"));
+    }
+
+    [Fact]
+    public async Task What_is_typed_in_a_panel_outlives_a_reload()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        await year.Page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
+        await year.Page.FillAsync("#p-name", "Second half");
+        await year.Page.ReloadAsync();
+        await year.LiveAsync();
+        await year.Page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
+        await Assertions.Expect(year.Page.Locator("#p-name")).ToHaveValueAsync("Second half");
+        var number = await year.NumberAsync();
+        await year.Page.ClickAsync(".panel .main-act");
+        await year.AfterAsync(number);
+        await Assertions.Expect(year.Page.Locator(".season-name")).ToContainTextAsync("Second half");
+    }
+
+    [Theory]
+    [InlineData(1440, false, "Season")]
+    [InlineData(1440, true, "Weeks")]
+    [InlineData(1024, false, "Days")]
+    [InlineData(768, true, "Season")]
+    public async Task The_page_fits_and_can_be_read_by_everyone(int width, bool dark, string zoom)
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace, width, dark, touch: width < 1000);
+        await year.Page.GetByRole(AriaRole.Button, new() { Name = zoom, Exact = true }).First.ClickAsync();
+        await year.Window.AssertFitsAsync();
+        await year.Window.AssertAccessibleAsync();
+        Assert.Empty(year.Window.Complaints);
+    }
+}
