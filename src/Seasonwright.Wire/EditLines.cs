@@ -33,4 +33,25 @@ public static class EditLines
         }
         return null;
     }
+
+    /// <summary>Reads a JSON array of edits, as pages send them: weeks by id only, in the log's own form.</summary>
+    /// <returns>One edit or more; null after a problem.</returns>
+    public static IReadOnlyList<Edit>? ReadList(string json, out WireProblem? problem)
+    {
+        problem = null;
+        try
+        {
+            if (JsonSerializer.Deserialize<List<Edit>>(json, WireOptions.Compact) is { Count: > 0 } edits && !edits.Contains(null!)) return edits;
+            problem = WireProblem.Say("edit.none", "mend.edit");
+        }
+        catch (JsonException error)
+        {
+            problem = WireProblem.Of(error, Encoding.UTF8.GetBytes(json));
+        }
+        catch (NotSupportedException)
+        {
+            problem = WireProblem.Say("edit.unsaid", "mend.unsaid", EditNames.Property);
+        }
+        return null;
+    }
 }

@@ -19,8 +19,11 @@ internal static partial class JsonWords
         if (Unmapped().Match(message) is { Success: true } unmapped) return Said("json.unknown", "mend.unknown", unmapped.Groups["word"].Value);
         if (Missing().Match(message) is { Success: true } missing) return Said("json.missing", "mend.missing", missing.Groups["word"].Value);
         if (Duplicate().Match(message) is { Success: true } twice) return Said("json.twice", "mend.twice", twice.Groups["word"].Value);
-        if (Null().Match(message) is { Success: true } none) return Said("json.null", "mend.null", none.Groups["word"].Value);
+        if (Null().Match(message) is { Success: true } none) return Said("json.null", "mend.null", JsonNamingPolicy.CamelCase.ConvertName(none.Groups["word"].Value));
         if (Discriminator().Match(message) is { Success: true } edit) return Edit(edit.Groups["word"].Value);
+        // The token's own kind is told by what caused the finding; the finding itself names only what it stands in.
+        if (error.InnerException?.Message is { } cause && Token().Match(cause) is { Success: true } token)
+            return Said(token.Groups["word"].Value == "boolean" ? "expected.truth" : "expected.whole", "mend.there");
         if (Unconverted().Match(message) is { Success: true } type) return Said(Expected(type.Groups["word"].Value), "mend.there");
         return (message, Sentences.Say("mend.there"));
     }
@@ -51,7 +54,8 @@ internal static partial class JsonWords
     [GeneratedRegex(@"( Path: .*)? (\| )?LineNumber: \d+ \| BytePositionInLine: \d+\.$", Whole, 1000)]
     private static partial Regex Tail();
 
-    [GeneratedRegex("end of data|Expected depth to be zero|does not contain any JSON tokens", Whole, 1000)]
+    // A number at which the text ends is told as a digit that ends it.
+    [GeneratedRegex(@"end of data|^'\d' is an invalid end of a number|Expected depth to be zero|does not contain any JSON tokens", Whole, 1000)]
     private static partial Regex Ends();
 
     [GeneratedRegex("^The JSON property '(?<word>.*)' could not be mapped", Whole, 1000)]
@@ -68,6 +72,9 @@ internal static partial class JsonWords
 
     [GeneratedRegex("unrecognized type discriminator id '(?<word>.*)'", Whole, 1000)]
     private static partial Regex Discriminator();
+
+    [GeneratedRegex("^Cannot get the value of a token type '.*' as a (?<word>boolean|number)", Whole, 1000)]
+    private static partial Regex Token();
 
     [GeneratedRegex(@"could not be converted to (?<word>.*?)\.?$", Whole, 1000)]
     private static partial Regex Unconverted();

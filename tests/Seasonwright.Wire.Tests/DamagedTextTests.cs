@@ -36,13 +36,15 @@ public class DamagedTextTests
     public void A_season_file_with_a_wrong_thing_in_any_place_is_read_or_told()
     {
         var whole = JsonNode.Parse(SeasonGolden)!;
-        var told = 0;
+        int told = 0, places = 0;
         foreach (var (path, index) in Places(whole).Select((path, index) => (path, index)))
         {
             var text = With(whole, path, Wrong[index % Wrong.Length]);
+            places++;
             if (Problem(Encoding.UTF8.GetBytes(text)) is not null) told++;
         }
-        Assert.True(told > 300, $"only {told} of the wrong things were told");
+        // Some wrong things are right by chance: a text where any text may stand, null where nothing need be.
+        Assert.True(told * 2 > places, $"only {told} of {places} wrong things were told");
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public class HandWrittenTests
     [InlineData("""{"edit":"setWeekKind","first":1,"last":3,"kind":"hard"}""", "In kind: 'hard' is not one of its words. They are: introductory, building, overload,")]
     [InlineData("""{"edit":"setMatch","match":{"id":"m1","day":"5.9.2027"}}""", "In match.day: '5.9.2027' is no day of the calendar. Days are written 2027-07-05.")]
     [InlineData("""{"edit":"setMatch","match":{"id":"m1","day":"2027-02-29"}}""", "'2027-02-29' is no day of the calendar.")]
-    [InlineData("""{"edit":"setMatch","match":{"id":"Größe","day":"2027-09-05","kickOff":"6pm"}}""", "line 1, column 37: In match.id: 'Größe' is no id")]
+    [InlineData("""{"edit":"setMatch","match":{"id":"Größe","day":"2027-09-05","kickOff":"6pm"}}""", "line 1, column 41: In match.id: 'Größe' is no id")]
     [InlineData("""{"edit":"setMatch","match":{"id":"m1","day":"2027-09-05","kickOff":"6pm"}}""", "'6pm' is no time of day. Times are written 18:30.")]
     [InlineData("""{"edit":"setMatch","match":null}""", "The field 'match' may not be null. Leave the field out, or give it a value.")]
     [InlineData("""{"edit":"setMatch","match":7}""", "In match: An object { } is expected here.")]
