@@ -205,6 +205,7 @@ public sealed class OpenStream : IDisposable
     {
         foreach (var entry in (await folder.Log.ReadFromAsync(Id, gesture.BasedOn)).Reverse())
         {
+            if (gesture.Knows.Contains(entry.Gesture)) continue;
             var changed = LogText.ReadStep(entry.StepJson).Changes.Select(change => change.Key).ToHashSet();
             foreach (var decision in accepted)
                 if (decision.ConflictsWith(changed) is { } key) return await Naming("changed-meanwhile", key, entry);

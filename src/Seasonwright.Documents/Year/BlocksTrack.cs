@@ -45,8 +45,11 @@ internal static class BlocksTrack
         {
             var place = column.Week.Number - run.First.Number + 1;
             var length = run.Last.Number - run.First.Number + 1;
+            // The hardest week stands out, the one that ends the block steps back.
+            var kind = plan.Season.KindOf(column.Week.Id);
             if (!plan.IsSlim)
-                sketch.Centred(column.Centre, Line + 11.5, column.Width - 2, Type.Small, Looks.Muted,
+                sketch.Centred(column.Centre, Line + 11.5, column.Width - 2,
+                    kind == WeekKind.Overload ? Type.SmallHeavy : Type.Small, kind?.IsClosing() == true ? Looks.Muted : Looks.Ink,
                     [plan.HasWords ? Say("block.place.short", place, length) : place.ToString(CultureInfo.InvariantCulture)]);
             sentence.Add(Say("block.place", YearWords.Block(run.Block), place, length));
         }
@@ -54,7 +57,7 @@ internal static class BlocksTrack
         {
             sentence.Add(Say("block.none"));
         }
-        sentence.Add(plan.Season.KindOf(column.Week.Id) is { } kind ? Core.Sentences.Say($"kind.{kind}") : Say("kind.none"));
+        sentence.Add(plan.Season.KindOf(column.Week.Id) is { } week ? Core.Sentences.Say($"kind.{week}") : Say("kind.none"));
         sketch.Cell(column, YearWords.Join(sentence));
     }
 

@@ -34,7 +34,7 @@ internal static class DatesTrack
                 var centre = new Point(column.Centre, Top + (slot + 0.5) * RowHeight);
                 var isMatch = certain.Contains(day) || unsure.Contains(day);
                 if (plan.IsSlim)
-                    Slim(sketch, column, day, slot, centre, certain.Contains(day), unsure.Contains(day));
+                    Slim(plan, sketch, column, day, slot, centre, certain.Contains(day), unsure.Contains(day));
                 else
                 {
                     if (isMatch)
@@ -47,14 +47,14 @@ internal static class DatesTrack
         return sketch.Drawing(height);
     }
 
-    /// <summary>No room for every date: those that begin every other week, and a spot for each match day.</summary>
-    private static void Slim(TrackSketch sketch, WeekColumn column, DateOnly day, int slot, Point centre, bool isCertain, bool isUnsure)
+    /// <summary>No room for every date: those that begin some of the weeks, and a spot for each match day.</summary>
+    private static void Slim(YearPlan plan, TrackSketch sketch, WeekColumn column, DateOnly day, int slot, Point centre, bool isCertain, bool isUnsure)
     {
         if (isCertain)
             sketch.Add(new Circle(centre, 2.6, Looks.MatchHome));
         else if (isUnsure)
             sketch.Add(new Circle(centre, 3, Looks.MatchDayUnsure));
-        else if (slot == 0 && column.Week.Number % 2 == 1)
+        else if (slot == 0 && plan.HasFigures(column))
             sketch.Add(new TextRun(new(column.Centre, Baseline(slot)), Number(day), Type.Small, Look(day), TextAnchor.Middle));
     }
 
@@ -65,13 +65,15 @@ internal static class DatesTrack
         sketch.Name(13, Say("hint.dates"), Height);
         var certain = MatchDays.Certain(plan);
         var unsure = MatchDays.Unsure(plan);
+        // All days alike: three letters only where the widest of them fit.
+        var form = Enum.GetValues<DayOfWeek>().All(day => TextWidths.Of(Say($"day.{day}.short"), Type.Small) <= plan.DayWidth - 3) ? "short" : "letter";
         foreach (var column in plan.Columns)
         {
             sketch.Add(new Line(new(column.X, 3), new(column.X, Height), Looks.Hairline));
             foreach (var day in column.Week.Days.Days())
             {
                 var x = column.XOf(day) + column.DayWidth / 2;
-                sketch.Centred(x, 13, column.DayWidth - 2, Type.Small, Looks.Muted, [Say($"day.{day.DayOfWeek}.short"), Say($"day.{day.DayOfWeek}.letter")]);
+                sketch.Centred(x, 13, column.DayWidth - 2, Type.Small, Looks.Muted, [Say($"day.{day.DayOfWeek}.{form}")]);
                 if (certain.Contains(day) || unsure.Contains(day))
                     sketch.Add(new Circle(new(x, 26), 8.5, certain.Contains(day) ? Looks.MatchDay : Looks.MatchDayUnsure));
                 sketch.Centred(x, 29.6, column.DayWidth - 2, Type.Mark, Look(day), [Number(day)]);

@@ -4,8 +4,8 @@ using Seasonwright.Documents.Draw;
 namespace Seasonwright.Documents.Year;
 
 /// <summary>
-/// The sign of a match. Its outline says what kind it is: round, diamond when key, square on neutral ground; filled at home,
-/// hollow away; dashed while it is unsure, then a core stands for home; smaller for a friendly; struck when called off.
+/// The sign of a match. Its outline says what kind it is: round, diamond when key, square on neutral ground (with a diamond in it when key); filled
+/// at home, hollow away; dashed while it is unsure, then a core stands for home; smaller for a friendly; struck when called off.
 /// </summary>
 internal static class MatchMark
 {
@@ -28,7 +28,10 @@ internal static class MatchMark
             _ => isHome ? Looks.MatchHome : Looks.MatchAway,
         };
         yield return Figure(match, centre, reach, outline, isKey);
-        if (isUnsure && isHome)
+        // A core: home although dashed; key although square.
+        if (isKey && match.Venue == Venue.Neutral && !match.IsOff)
+            yield return Polygon.Diamond(centre, reach - 1.4, Looks.MatchKeyHome);
+        else if (isUnsure && isHome)
             yield return Figure(match, centre, reach - 2.4, isKey ? Looks.MatchKeyHome : Looks.MatchHome, isKey);
         if (match.Venue is null)
             yield return new Circle(centre, 0.9, isKey ? Looks.MatchKeyHome : Looks.MatchHome);
@@ -38,21 +41,8 @@ internal static class MatchMark
 
     private static Shape Figure(Match match, Point centre, double reach, MarkLook look, bool isKey) => (isKey, match.Venue) switch
     {
-        (true, Venue.Neutral) => Diamond(centre, reach + 1.2, look),
-        (true, _) => Polygon.Diamond(centre, reach + 1.2, look),
         (_, Venue.Neutral) => new Box(new(centre.X - reach + 0.6, centre.Y - reach + 0.6, 2 * reach - 1.2, 2 * reach - 1.2), look),
+        (true, _) => Polygon.Diamond(centre, reach + 1.2, look),
         _ => new Circle(centre, reach, look),
     };
-
-    /// <summary>A key match on neutral ground: a diamond with a flat foot and head.</summary>
-    private static Polygon Diamond(Point centre, double reach, MarkLook look)
-    {
-        var flat = reach * 0.45;
-        return new(
-            [
-                new(centre.X - flat, centre.Y - reach + flat), new(centre.X + flat, centre.Y - reach + flat), new(centre.X + reach, centre.Y),
-                new(centre.X + flat, centre.Y + reach - flat), new(centre.X - flat, centre.Y + reach - flat), new(centre.X - reach, centre.Y),
-            ],
-            look);
-    }
 }

@@ -11,9 +11,14 @@ namespace Seasonwright.Documents.Year;
 internal sealed class MatchesTrack
 {
     private const double Top = 4;
+    private const double CodeGap = 2;
+    private const double LeastForCode = 26;
     private readonly YearPlan plan;
     private readonly TrackSketch sketch;
     private readonly OpponentCodes codes;
+
+    // Codes are equally long: either nearly all have room for their three letters, or all have two.
+    private readonly bool hasFullCodes;
     private readonly System.Collections.Immutable.ImmutableArray<DateOnly> matchDays;
 
     private MatchesTrack(YearPlan plan)
@@ -22,6 +27,7 @@ internal sealed class MatchesTrack
         sketch = new TrackSketch(plan, "matches", Say("track.matches"));
         codes = new OpponentCodes(plan.Season.AllMatches);
         matchDays = plan.Season.MatchDays;
+        hasFullCodes = plan.Matches.Count(match => TextWidths.Of(codes.Of(match), Type.Small) <= plan.ColumnWidth - CodeGap) * 4 >= plan.Matches.Length * 3;
     }
 
     public static TrackDrawing Draw(YearPlan plan) => new MatchesTrack(plan).Draw();
@@ -48,11 +54,15 @@ internal sealed class MatchesTrack
         return sketch.Drawing(height);
     }
 
-    /// <summary>The columns a match stands in: of its week, by day of its day, of all weeks of a window.</summary>
+    /// <summary>The columns a match stands in: of its week, of all weeks of a window, by day of its days and what its code needs.</summary>
     private (double From, double To) Place(DaySpan seen)
     {
         var (first, last) = (plan.ColumnOf(seen.First), plan.ColumnOf(seen.Last));
-        return plan.IsByDay ? plan.Across(seen) : (first.X, last.Right);
+        if (!plan.IsByDay)
+            return (first.X, last.Right);
+        var (from, to) = plan.Across(seen);
+        var lacking = Math.Max(0, (LeastForCode - to + from) / 2);
+        return (from - lacking, to + lacking);
     }
 
     private List<Shape> Sign(Match match, DaySpan seen, double from, double to, double top)
@@ -65,7 +75,7 @@ internal sealed class MatchesTrack
         if (plan.IsSlim)
             return shapes;
         var look = match.Importance == Importance.Friendly || match.IsOff ? Looks.Muted : Looks.Ink;
-        var code = Ladder.Whole([.. Names(match)], room - 2, Type.Small);
+        var code = Ladder.Whole([.. Names(match)], room - CodeGap, Type.Small);
         if (code.Kind != FitKind.Nothing)
         {
             var baseline = top + 22.5;
@@ -118,13 +128,10 @@ internal sealed class MatchesTrack
         var code = codes.Of(match);
         if (plan.IsByDay && match.Opponent is { } name)
             yield return name;
-        yield return code;
-        for (var letters = 2; letters >= 1; letters--)
-        {
-            var element = StringInfo.ParseCombiningCharacters(code);
-            if (element.Length > letters)
-                yield return code[..element[letters]];
-        }
+        if (hasFullCodes || plan.IsByDay)
+            yield return code;
+        yield return FirstOf(code, 2);
+        yield return FirstOf(code, 1);
     }
 
     private IEnumerable<string> LineNames(Match match)
@@ -139,6 +146,12 @@ internal sealed class MatchesTrack
         }
         yield return name;
         yield return codes.Of(match);
+    }
+
+    private static string FirstOf(string code, int letters)
+    {
+        var starts = StringInfo.ParseCombiningCharacters(code);
+        return starts.Length > letters ? code[..starts[letters]] : code;
     }
 
     private int? Since(Match match) => MatchDays.Since(match, matchDays);

@@ -11,7 +11,8 @@ internal static class NotesTrack
 {
     private const double Top = 3;
     private const double RowHeight = 16;
-    private const double MostWords = 220;
+    private const double LeastWords = 160;
+    private const double MostWords = 320;
 
     public static TrackDrawing Draw(YearPlan plan)
     {
@@ -37,10 +38,13 @@ internal static class NotesTrack
     {
         var (from, to) = plan.Across(seen);
         to = Math.Max(to - 1, from + 4);
-        var words = TextFit.Fit(text, Math.Min(Math.Max(to - from, MostWords), plan.Right - from), Type.Small);
-        var isBefore = words.Text.Length < 6 && words.Kind == FitKind.Shortened || words.Kind == FitKind.Nothing;
+        var most = Math.Clamp(plan.Width / 5, LeastWords, MostWords);
+        var words = TextFit.Fit(text, Math.Min(Math.Max(to - from, most), plan.Right - from), Type.Small);
+        // At the right end of the season the words stand before the line's end if they are fuller there.
+        var before = TextFit.Fit(text, Math.Min(most, to - plan.Left), Type.Small);
+        var isBefore = words.Kind != FitKind.Whole && before.Width > words.Width;
         if (isBefore)
-            words = TextFit.Fit(text, Math.Min(MostWords, to - plan.Left), Type.Small);
+            words = before;
         var left = isBefore ? to - words.Width : from;
         var top = Top + lanes.Take(Math.Min(left, from) - 2, Math.Max(to, left + words.Width) + 6) * RowHeight;
         List<Shape> shapes = [new Line(new(from, top + 13.5), new(to, top + 13.5), Looks.Rule)];

@@ -24,19 +24,8 @@ internal static class PhasesTrack
             var bar = new Area(columns.First.X + 1, Top, columns.Last.Right - columns.First.X - 2, BarHeight);
             var (ground, ink) = Looking(run.Phase.Kind);
             List<Shape> shapes = [new Box(bar, ground, 4)];
-            var name = Ladder.Cut(Names(run.Phase), bar.Width - 10, Type.Heading);
-            if (name.Kind == FitKind.Nothing)
-                name = Ladder.Whole(Names(run.Phase), bar.Width - 4, Type.SmallHeavy);
-            if (name.Kind != FitKind.Nothing)
-            {
-                var isSnug = name.Width > bar.Width - 12;
-                shapes.Add(new TextRun(
-                    new(isSnug ? bar.Centre.X : bar.X + 6, Top + 16),
-                    name.Text,
-                    TextWidths.Of(name.Text, Type.Heading) <= bar.Width - 10 ? Type.Heading : Type.SmallHeavy,
-                    ink,
-                    isSnug ? TextAnchor.Middle : TextAnchor.Start));
-            }
+            if (Named(run.Phase, bar, ink) is { } name)
+                shapes.Add(name);
             sketch.Add(new Group(YearWords.Run(YearWords.Phase(run.Phase), run.First, run.Last), shapes.ToValueList(), $"phase/{run.Id}"));
         }
         foreach (var column in plan.Columns)
@@ -47,8 +36,24 @@ internal static class PhasesTrack
         return sketch.Drawing(Height);
     }
 
+    /// <summary>The longest telling form of the name that fits in full size, else in small print, else the name cut.</summary>
+    private static TextRun? Named(Phase phase, Area bar, TextLook ink)
+    {
+        const double Pad = 6;
+        var names = Names(phase);
+        var full = Ladder.Whole([.. names.Where(name => name == names[0] || name.Length > 4)], bar.Width - 2 * Pad, Type.Heading);
+        if (full.Kind != FitKind.Nothing)
+            return new(new(bar.X + Pad, Top + 16), full.Text, Type.Heading, ink);
+        var small = Ladder.Whole(names, bar.Width - 4, Type.SmallHeavy);
+        if (small.Kind == FitKind.Nothing)
+            small = TextFit.Fit(names[0], bar.Width - 4, Type.SmallHeavy);
+        return small.Text.Length < 3 && small.Kind == FitKind.Shortened || small.Kind == FitKind.Nothing
+            ? null
+            : new(new(bar.Centre.X, Top + 15.2), small.Text, Type.SmallHeavy, ink, TextAnchor.Middle);
+    }
+
     private static ImmutableArray<string> Names(Phase phase) =>
-        phase.Name is { } name ? [name] : Forms($"phase.{phase.Kind}");
+        phase.Name is { } name ? [PlainText.Clean(name)] : Forms($"phase.{phase.Kind}");
 
     private static (MarkLook Ground, TextLook Ink) Looking(PhaseKind kind) => kind switch
     {

@@ -34,7 +34,7 @@ internal static class PracticesTrack
         var count = practices.Count.ToString(CultureInfo.InvariantCulture);
         sketch.Centred(column.Centre, 13, column.Width - 2, Type.Mark, Looks.Ink, [count]);
         var minutes = practices.Minutes ?? plan.Setup.UsualWeek.Practices.Minutes;
-        if (practices.Count == 0 || minutes == before)
+        if (practices.Count == 0 || minutes == before || plan.IsSlim)
             return null;
         var text = plan.HasWords ? minutes.ToString() : minutes.Value.ToString(CultureInfo.InvariantCulture);
         return sketch.Centred(column.Centre, 25, column.Width - 2, Type.Small, Looks.Muted, [text]) ? minutes : null;

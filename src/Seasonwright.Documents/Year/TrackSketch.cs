@@ -9,6 +9,8 @@ internal sealed class TrackSketch(YearPlan plan, string id, string label)
 {
     private const double GutterLeft = 4;
     private const double GutterGap = 8;
+    private const double LineHeight = 11.5;
+    private const int MostLines = 4;
 
     private readonly List<Shape> marks = [];
     private readonly List<Cell> cells = [];
@@ -32,22 +34,23 @@ internal sealed class TrackSketch(YearPlan plan, string id, string label)
     public void Cell(Area area, WeekColumn column, DateOnly day, string sentence) =>
         cells.Add(new Cell(area, new CellSpan(column.Week.Number - 1, day), sentence));
 
-    /// <summary>The track's name, and a hint in small print beneath as far as there is room.</summary>
+    /// <summary>The track's name, and beneath it in small print the longest form of the hint that has room.</summary>
     /// <param name="baseline">Where the name stands.</param>
-    /// <param name="hint">May take several lines; empty for none.</param>
+    /// <param name="hint">Forms from long to short, parted by '|', each of which may take several lines; empty for none.</param>
     /// <param name="bottom">The hint ends above this.</param>
     /// <param name="room">px kept free at the gutter's right for figures of the track.</param>
     public void Name(double baseline, string hint = "", double bottom = 0, double room = 0)
     {
         var width = plan.LabelWidth - GutterLeft - GutterGap;
         Gutter(label, baseline, width, Type.Name, Looks.Ink);
-        var y = baseline + 13;
-        foreach (var line in Wrapped(hint, width - room))
+        foreach (var form in hint.Split('|'))
         {
-            if (y + 3 > bottom)
-                break;
-            marks.Add(new TextRun(new(GutterLeft, y), line, Type.Small, Looks.Muted));
-            y += 11.5;
+            var lines = Wrapped(form, width - room).ToList();
+            if (lines.Count > MostLines || baseline + 13 + LineHeight * (lines.Count - 1) + 2.5 > bottom)
+                continue;
+            for (var i = 0; i < lines.Count; i++)
+                marks.Add(new TextRun(new(GutterLeft, baseline + 13 + LineHeight * i), lines[i], Type.Small, Looks.Muted));
+            break;
         }
     }
 

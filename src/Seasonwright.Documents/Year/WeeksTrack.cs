@@ -20,7 +20,9 @@ internal static class WeeksTrack
         var bottom = NumberBaseline;
         var datesAt = hasDates ? bottom += RowHeight : 0;
         var isoAt = hasIso ? bottom += RowHeight : 0;
-        var marksAt = hasMarks ? bottom += 9 : 0;
+        var locksAt = hasMarks ? bottom += 9 : 0;
+        // Side by side they need 15 px.
+        var ticksAt = hasMarks && plan.IsSlim ? bottom += 9 : locksAt;
         var height = bottom + 5;
         sketch.Name(NumberBaseline, hasIso ? Say("hint.weeks.iso") : "", height + 1);
 
@@ -30,12 +32,14 @@ internal static class WeeksTrack
             Number(plan, sketch, column);
             if (hasDates)
                 sketch.Centred(column.Centre, datesAt, column.Width - 3, Type.Small, Looks.Muted, [.. Dates(plan, column)]);
-            if (hasIso && week.IsoWeek.Number != week.Number && (!plan.IsSlim || week.Number % 2 == 1))
+            if (hasIso && week.IsoWeek.Number != week.Number && plan.HasFigures(column))
                 sketch.Centred(column.Centre, isoAt, SlimRoom(plan, column), Type.Small, Looks.Muted, [Iso(plan, week.IsoWeek.Number)]);
-            if (plan.Season.IsLocked(week.Id))
-                sketch.Add(WeekMarks.Locked(new(column.Centre - (plan.Season.IsReady(week.Id) ? 4.5 : 0), marksAt - 3)));
-            if (plan.Season.IsReady(week.Id))
-                sketch.Add(WeekMarks.Ready(new(column.Centre + (plan.Season.IsLocked(week.Id) ? 4.5 : 0), marksAt - 3)));
+            var (isLocked, isReady) = (plan.Season.IsLocked(week.Id), plan.Season.IsReady(week.Id));
+            var aside = isLocked && isReady && !plan.IsSlim ? 4.5 : 0;
+            if (isLocked)
+                sketch.Add(WeekMarks.Locked(new(column.Centre - aside, locksAt - 3)));
+            if (isReady)
+                sketch.Add(WeekMarks.Ready(new(column.Centre + aside, ticksAt - 3)));
             sketch.Cell(column, Sentence(plan, column));
         }
         return sketch.Drawing(height);
@@ -45,9 +49,8 @@ internal static class WeeksTrack
     {
         var text = column.Week.Number.ToString(CultureInfo.InvariantCulture);
         var isNow = plan.Today is { } today && column.Week.Days.Contains(today);
-        if (plan.IsSlim && column.Week.Number % 2 == 0 && !isNow)
-            return;
-        if (plan.IsSlim && !isNow && plan.Today is { } now && Math.Abs(plan.ColumnOf(now).Week.Number - column.Week.Number) == 1)
+        // Today's number is always there, and then its neighbours give way.
+        if (!isNow && (!plan.HasFigures(column) || plan.Today is { } now && Math.Abs(plan.ColumnOf(now).Week.Number - column.Week.Number) < plan.Stride))
             return;
         if (isNow)
         {
@@ -57,13 +60,14 @@ internal static class WeeksTrack
         sketch.Centred(column.Centre, NumberBaseline, SlimRoom(plan, column), Type.Figure, isNow ? Looks.OnTodayFlag : Looks.Ink, [text]);
     }
 
-    /// <summary>In slim columns every other number stands, with room into its neighbours.</summary>
-    private static double SlimRoom(YearPlan plan, WeekColumn column) => plan.IsSlim ? 2 * column.Width - 4 : column.Width - 2;
+    /// <summary>A figure in slim columns has the room of those without one.</summary>
+    private static double SlimRoom(YearPlan plan, WeekColumn column) => plan.IsSlim ? plan.Stride * column.Width - 4 : column.Width - 2;
 
     private static IEnumerable<string> Dates(YearPlan plan, WeekColumn column)
     {
         var days = column.Week.Days;
-        if (plan.HasWords)
+        // All weeks alike: a span only where the longest one fits.
+        if (column.Width >= 88)
             yield return plan.Words.ShortDate(days.First) + " – " + plan.Words.ShortDate(days.Last);
         yield return plan.Words.ShortDate(days.First);
         yield return days.First.Day.ToString(CultureInfo.InvariantCulture);

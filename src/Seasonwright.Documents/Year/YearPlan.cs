@@ -12,14 +12,16 @@ internal sealed class YearPlan
     private const int WeeksByWeek = 14;
     private const int WeeksByDay = 5;
     private const double RightMargin = 8;
+    private const double LeastForFigures = 17;
 
     public YearPlan(Season season, Setup setup, YearView view)
     {
         (Season, Setup, View) = (season, setup, view);
         Width = Math.Max(YearView.LeastWidth, double.IsFinite(view.Width) ? view.Width : YearView.LeastWidth);
-        LabelWidth = Math.Round(Math.Clamp(Width * 0.1, 92, 150));
+        LabelWidth = Math.Round(Math.Clamp(Width * 0.115, 100, 150));
         var weeks = WeeksSeen();
-        ColumnWidth = weeks.Count == 0 ? 0 : Math.Min(MostColumnWidth, (Width - LabelWidth - RightMargin) / weeks.Count);
+        // On the drawing's grid, so that edges reckoned from either side are the same.
+        ColumnWidth = weeks.Count == 0 ? 0 : Math.Min(MostColumnWidth, Math.Floor(100 * (Width - LabelWidth - RightMargin) / weeks.Count) / 100);
         Columns = weeks.Select((week, place) => new WeekColumn(week, LabelWidth + place * ColumnWidth, ColumnWidth)).ToValueList();
         Words = new YearWords(season, setup);
         if (Columns.Count == 0)
@@ -71,8 +73,14 @@ internal sealed class YearPlan
     /// <summary>Columns wide enough for words.</summary>
     public bool HasWords => ColumnWidth >= 64;
 
-    /// <summary>Columns too slim for two digits of 9 px with air at both sides.</summary>
-    public bool IsSlim => ColumnWidth < 17;
+    /// <summary>Columns too slim for two digits of 9 px with air at both sides: then only some weeks have figures.</summary>
+    public bool IsSlim => ColumnWidth < LeastForFigures;
+
+    /// <summary>Whether a week has figures of its own: every week, or in slim columns the first and every so many after it.</summary>
+    public bool HasFigures(WeekColumn column) => (column.Week.Number - 1) % Stride == 0;
+
+    /// <summary>Every how many weeks there is room for a figure.</summary>
+    public int Stride => IsSlim ? (int)Math.Ceiling(LeastForFigures / ColumnWidth) : 1;
 
     /// <summary>The days seen.</summary>
     public DaySpan Days => new(Columns[0].Week.Days.First, Columns[^1].Week.Days.Last);
