@@ -114,16 +114,23 @@ public sealed class Workspace : IAsyncDisposable
     private async Task<OpenStream> StreamAsync(StreamId id, IStreamTrade trade, CancellationToken cancel)
     {
         // An opening that failed is tried again by the next caller.
-        var opening = streams.GetOrAdd(id, key => new(() => OpenStream.OpenAsync(Folder, key, trade, CancellationToken.None)));
+        var opening = streams.GetOrAdd(id, key => new(() => OpenAsync(key, trade)));
         try
         {
             return await opening.Value.WaitAsync(cancel);
         }
-        catch (StoreTrouble)
+        catch when (opening.Value.IsFaulted)
         {
-            streams.TryRemove(id, out _);
+            streams.TryRemove(new(id, opening));
             throw;
         }
+    }
+
+    private async Task<OpenStream> OpenAsync(StreamId id, IStreamTrade trade)
+    {
+        var stream = await OpenStream.OpenAsync(Folder, id, trade);
+        stream.Renamed += TellListChanged;
+        return stream;
     }
 }
 

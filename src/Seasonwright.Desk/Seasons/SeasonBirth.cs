@@ -27,26 +27,32 @@ public static class SeasonBirth
         var teamId = team ?? new TeamId(TeamOf(gesture).ToString());
         var seasonEntries = Entries(new SeasonTrade(season), edits, out var seasonFacts, out var refused);
         if (refused is not null) return (new NotDone(refused), null);
-        var card = new Season(season, seasonFacts).Team;
-        IReadOnlyList<SetupEdit> firstSetup = team is null ? [new SetTeamName(card.Name), .. setup] : [];
-        var setupEntries = Entries(new SetupTrade(teamId), firstSetup, out _, out refused);
+        IReadOnlyList<SetupEdit> firstSetup = team is null ? [new SetTeamName(new Season(season, seasonFacts).Team.Name), .. setup] : [];
+        var setupEntries = Entries(new SetupTrade(teamId), firstSetup, out var setupFacts, out refused);
         if (refused is not null) return (new NotDone(refused), null);
 
         var teamStream = new StreamId(Guid.Parse(teamId.Text));
         var appends = ImmutableArray.CreateBuilder<StreamAppend>();
-        if (team is null) appends.Add(new StreamAppend(teamStream, 0, setupEntries) { Creates = new NewStream(StreamKind.Team, card.Name) });
-        appends.Add(new StreamAppend(new StreamId(gesture), 0, seasonEntries) { Creates = new NewStream(StreamKind.Season, card.Title ?? card.Name, teamStream) });
+        var seasonStream = new StreamId(gesture);
+        if (team is null) appends.Add(new StreamAppend(teamStream, 0, setupEntries) { Creates = new NewStream(StreamKind.Team, new SetupTrade(teamId).TitleOf(setupFacts)) });
+        appends.Add(new StreamAppend(seasonStream, 0, seasonEntries) { Creates = new NewStream(StreamKind.Season, new SeasonTrade(season).TitleOf(seasonFacts), teamStream) });
         try
         {
-            var outcome = await workspace.Folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, appends.ToImmutable()));
-            if (outcome is AppendOutcome.Gone or AppendOutcome.Behind) return (new NotDone(Refusal.Say("stream-gone", season.Text)), null);
+            switch (await workspace.Folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, appends.ToImmutable())))
+            {
+                case AppendOutcome.Appended:
+                    workspace.TellListChanged();
+                    return (new Kept(seasonEntries.Length), season);
+                case AppendOutcome.AlreadyThere there:
+                    return (new Kept(there.Entries.Last(entry => entry.Stream == seasonStream).Number), season);
+                default:
+                    return (new NotDone(Refusal.Say("stream-gone", season.Text)), null);
+            }
         }
         catch (StoreTrouble trouble)
         {
             return (new CannotKeep(trouble.Message), null);
         }
-        workspace.TellListChanged();
-        return (new Kept(seasonEntries.Length), season);
     }
 
     /// <summary>The next season of the same team from this one, see <see cref="NextSeason"/>.</summary>
@@ -102,6 +108,7 @@ public static class SeasonBirth
                 return [];
             }
             var accepted = (Accepted)decision;
+            if (accepted.Step.IsNothing) continue;
             facts = facts.Evolve(accepted.Step);
             hash = hash.Follow(accepted.Step);
             entries.Add(new NewEntry(LogText.Version, LogText.Of(edit), LogText.Of(accepted.Step), hash.Hex));

@@ -14,4 +14,10 @@ internal sealed class SeasonTrade(SeasonId id) : IStreamTrade
         : new Refused(new ValueList<Refusal>([Refusal.Say("edit-elsewhere", "edit")]));
 
     public string Describe(FactSet facts, Edit edit) => edit is SeasonEdit mine ? mine.Describe(new Season(id, facts)) : "";
+
+    public string TitleOf(FactSet facts)
+    {
+        var team = new Season(id, facts).Team;
+        return team.Title ?? team.Name;
+    }
 }

@@ -15,4 +15,6 @@ internal sealed class SetupTrade(TeamId id) : IStreamTrade
         : new Refused(new ValueList<Refusal>([Refusal.Say("edit-elsewhere", "edit")]));
 
     public string Describe(FactSet facts, Edit edit) => edit is SetupEdit mine ? mine.Describe(new Setup(id, facts)) : "";
+
+    public string TitleOf(FactSet facts) => new Setup(id, facts).TeamName;
 }

@@ -10,4 +10,7 @@ public interface IStreamTrade
 
     /// <summary>One line for the history, in the words of the state before the edit.</summary>
     string Describe(FactSet facts, Edit edit);
+
+    /// <summary>What the list of streams calls it.</summary>
+    string TitleOf(FactSet facts);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using Seasonwright.Core;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
@@ -38,23 +39,22 @@ public sealed class OpenStream : IDisposable
     /// <summary>Raised after every acknowledged change, on the thread that made it.</summary>
     public event Action<StreamState>? Changed;
 
+    /// <summary>Raised after an acknowledged change of what the stream is called.</summary>
+    public event Action? Renamed;
+
     /// <summary>Reads the log. A snapshot only saves time: what does not fit its fingerprint is thrown away and replayed.</summary>
     /// <exception cref="StoreTrouble">The file refuses, or the log does not give the facts it says it gave.</exception>
     public static async Task<OpenStream> OpenAsync(DataFolder folder, StreamId id, IStreamTrade trade, CancellationToken cancel = default)
     {
         var stream = new OpenStream(folder, id, trade);
         var entries = await folder.Log.ReadAllAsync(id, cancel);
-        foreach (var entry in entries.Where(entry => entry.IndexInGesture == 0)) stream.stacks.Note(entry);
-        if (await folder.Snapshots.NewestAsync(id, cancel: cancel) is { } snapshot && LogText.TryReadFacts(snapshot.Json) is { } facts
-            && FactHash.Of(facts).Hex == snapshot.Hash && stream.Replay(facts, snapshot.Number, entries.SkipWhile(entry => entry.Number <= snapshot.Number)))
-            return stream;
-        if (stream.Replay(FactSet.Empty, 0, entries))
-        {
-            await folder.Snapshots.DiscardAsync(id, cancel);
-            return stream;
-        }
-        throw new StoreTrouble(StoreTroubleKind.Damaged, folder.Path,
-            $"The log of stream {id} in {folder.Path} does not give the plan it once gave. Nothing was changed. Restore a backup, and keep this folder for whoever helps you.");
+        stream.Note(entries);
+        var snapshot = await folder.Snapshots.NewestAsync(id, cancel: cancel);
+        var at = snapshot is null ? null : entries.FirstOrDefault(entry => entry.Number == snapshot.Number);
+        if (FactsIn(snapshot, at) is { } facts && stream.Replay(facts, at!.Number, entries.SkipWhile(entry => entry.Number <= at.Number))) return stream;
+        if (!stream.Replay(FactSet.Empty, 0, entries)) throw stream.Damage();
+        if (snapshot is not null) await Helping(() => folder.Snapshots.DiscardAsync(id, cancel));
+        return stream;
     }
 
     public bool CanUndo(Actor actor) => stacks.NextUndo(actor.Person) is not null;
@@ -62,10 +62,8 @@ public sealed class OpenStream : IDisposable
     public bool CanRedo(Actor actor) => stacks.NextRedo(actor.Person) is not null;
 
     /// <summary>Decides a gesture and keeps it. When this returns <see cref="Kept"/> it is on the disk.</summary>
-    public Task<Answer> ApplyAsync(Actor actor, Gesture gesture) => InTurn(async () =>
+    public Task<Answer> ApplyAsync(Actor actor, Gesture gesture) => InTurn(gesture.Id, async () =>
     {
-        if (await folder.Log.FindGestureAsync(Id, gesture.Id) is [.., var last]) return new Kept(last.Number);
-
         var facts = State.Facts;
         var accepted = new List<Accepted>();
         foreach (var edit in gesture.Edits)
@@ -95,10 +93,13 @@ public sealed class OpenStream : IDisposable
     /// <summary>The facts after an entry, replayed from the nearest snapshot.</summary>
     public async Task<FactSet> FactsAtAsync(long number, CancellationToken cancel = default)
     {
-        if (number == State.Number) return State.Facts;
+        var now = State;
+        if (number == now.Number) return now.Facts;
         var snapshot = await folder.Snapshots.NewestAsync(Id, number, cancel);
-        var facts = snapshot is not null ? LogText.TryReadFacts(snapshot.Json) : null;
-        var entries = await folder.Log.ReadFromAsync(Id, facts is null ? 0 : snapshot!.Number, cancel);
+        var entries = await folder.Log.ReadFromAsync(Id, snapshot is null ? 0 : snapshot.Number - 1, cancel);
+        var facts = FactsIn(snapshot, entries.FirstOrDefault());
+        if (facts is not null) entries = entries[1..];
+        else if (snapshot is not null) entries = await folder.Log.ReadAllAsync(Id, cancel);
         return entries.TakeWhile(entry => entry.Number <= number)
             .Aggregate(facts ?? FactSet.Empty, (sum, entry) => sum.Evolve(LogText.ReadStep(entry.StepJson)));
     }
@@ -112,54 +113,39 @@ public sealed class OpenStream : IDisposable
     }
 
     /// <summary>Every gesture, newest first.</summary>
-    public async Task<IReadOnlyList<HistoryLine>> HistoryAsync(CancellationToken cancel = default)
-    {
-        var lines = new Dictionary<long, HistoryLine>();
-        var facts = FactSet.Empty;
-        foreach (var group in (await folder.Log.ReadAllAsync(Id, cancel)).GroupBy(entry => entry.Gesture))
-        {
-            var first = group.First();
-            var said = new List<string>();
-            var wrote = new HashSet<Key>();
-            foreach (var entry in group)
-            {
-                if (LogText.ReadEdit(entry.EditJson) is { } edit) said.Add(trade.Describe(facts, edit));
-                var step = LogText.ReadStep(entry.StepJson);
-                wrote.UnionWith(step.Changes.Select(change => change.Key));
-                facts = facts.Evolve(step);
-            }
-            if (first.Undoes is { } undone && lines.TryGetValue(undone, out var target)) lines[undone] = target with { TakenBack = true };
-            if (first.Redoes is { } redone && lines.TryGetValue(redone, out var back)) lines[redone] = back with { TakenBack = true };
-            // What an undo took back is named; a redo names the same thing.
-            var named = first.Undoes is { } u ? lines.GetValueOrDefault(u)?.Named : first.Redoes is { } r ? lines.GetValueOrDefault(r)?.Named : InShort(said);
-            var line = first.Undoes is not null ? Sentences.Say("did.undo", named) : first.Redoes is not null ? Sentences.Say("did.redo", named) : named!;
-            lines[first.Number] = new HistoryLine(first.Number, group.Last().Number, first.Author, first.Instant, line, named ?? "", false) { Wrote = wrote };
-        }
-        return [.. lines.Values.OrderByDescending(line => line.First)];
-    }
+    public async Task<IReadOnlyList<HistoryLine>> HistoryAsync(CancellationToken cancel = default) =>
+        StreamHistory.Of(await folder.Log.ReadAllAsync(Id, cancel), trade);
 
     public void Dispose() => turn.Dispose();
 
-    private Task<Answer> TakeBack(Actor actor, Guid gesture, Func<string, long?> next, string none, Func<StreamAppend, long, StreamAppend> mark) => InTurn(async () =>
+    private Task<Answer> TakeBack(Actor actor, Guid gesture, Func<string, long?> next, string none, Func<StreamAppend, long, StreamAppend> mark) => InTurn(gesture, async () =>
     {
-        if (await folder.Log.FindGestureAsync(Id, gesture) is [.., var last]) return new Kept(last.Number);
         if (next(actor.Person) is not { } number) return new NotDone(Refusal.Say(none, "history"));
         var since = await folder.Log.ReadFromAsync(Id, number - 1);
         var group = since.TakeWhile(entry => entry.Gesture == since[0].Gesture).Select(entry => LogText.ReadStep(entry.StepJson)).ToList();
-        if (Undo.Of(State.Facts, group, out var overtaken) is not { } step)
-        {
-            var later = since.Skip(group.Count).Last(entry => LogText.ReadStep(entry.StepJson).Changes.Any(change => change.Key == overtaken));
-            return new NotDone(Refusal.Say("undo-overtaken", overtaken.ToString()!, WordsOf(later)));
-        }
-        return await Append(actor, gesture, [(LogText.NoEdit, step)], append => mark(append, number));
+        if (Undo.Of(State.Facts, group, out var overtaken) is { } step)
+            return await Append(actor, gesture, [(LogText.NoEdit, step)], append => mark(append, number));
+        var later = since.Skip(group.Count).Last(entry => LogText.ReadStep(entry.StepJson).Changes.Any(change => change.Key == overtaken));
+        return new NotDone(await Naming("undo-overtaken", overtaken!.Value, later));
     });
 
-    private async Task<Answer> InTurn(Func<Task<Answer>> act)
+    /// <summary>One gesture after the other; a gesture that is in the log already gets its first answer.</summary>
+    /// <param name="act">Null when the log had moved on: the gesture is decided again on top of it.</param>
+    private async Task<Answer> InTurn(Guid gesture, Func<Task<Answer?>> act)
     {
         await turn.WaitAsync();
         try
         {
-            return await act();
+            while (true)
+            {
+                if (await folder.Log.FindGestureAsync(Id, gesture) is [.., var last])
+                {
+                    if (last.Number > State.Number) await CatchUpAsync();
+                    return new Kept(last.Number);
+                }
+                if (await act() is { } answer) return answer;
+                await CatchUpAsync();
+            }
         }
         catch (StoreTrouble trouble)
         {
@@ -171,7 +157,8 @@ public sealed class OpenStream : IDisposable
         }
     }
 
-    private async Task<Answer> Append(Actor actor, Guid gesture, IReadOnlyList<(string EditJson, Step Step)> kept, Func<StreamAppend, StreamAppend>? mark = null)
+    /// <returns>Null when the log holds more than the state.</returns>
+    private async Task<Answer?> Append(Actor actor, Guid gesture, IReadOnlyList<(string EditJson, Step Step)> kept, Func<StreamAppend, StreamAppend>? mark = null)
     {
         var facts = State.Facts;
         var follows = hash;
@@ -182,75 +169,110 @@ public sealed class OpenStream : IDisposable
             follows = follows.Follow(step);
             entries.Add(new NewEntry(LogText.Version, editJson, LogText.Of(step), follows.Hex));
         }
-        var append = new StreamAppend(Id, State.Number, entries.ToImmutable());
-        // This process holds the folder and edits come in turn, so nobody can have been faster.
-        var outcome = await folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, [mark?.Invoke(append) ?? append]));
-        switch (outcome)
+        var title = trade.TitleOf(facts);
+        var isRenamed = title != trade.TitleOf(State.Facts);
+        var append = new StreamAppend(Id, State.Number, entries.ToImmutable()) { Title = isRenamed ? title : null };
+        switch (await folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, [mark?.Invoke(append) ?? append])))
         {
             case AppendOutcome.Appended appended:
                 stacks.Note(appended.Entries[0]);
                 hash = follows;
                 State = new StreamState(facts, appended.Entries[^1].Number);
-                if (State.Number / SnapshotEvery > append.After / SnapshotEvery) await KeepSnapshot();
+                if (State.Number / SnapshotEvery > append.After / SnapshotEvery)
+                    await Helping(() => folder.Snapshots.KeepAsync(Id, State.Number, LogText.Version, LogText.Of(State.Facts), hash.Hex));
                 Changed?.Invoke(State);
+                if (isRenamed) Renamed?.Invoke();
                 return new Kept(State.Number);
-            case AppendOutcome.AlreadyThere there:
-                return new Kept(there.Entries[^1].Number);
             case AppendOutcome.Gone:
                 return new NotDone(Refusal.Say("stream-gone", Id.ToString()));
             default:
-                throw new InvalidOperationException("Another writer holds this folder's log.");
+                return null;
         }
     }
 
-    private async Task KeepSnapshot()
+    /// <summary>Takes over what the log holds beyond the state: an append whose answer was lost, or another writer's.</summary>
+    private async Task CatchUpAsync()
     {
-        try
-        {
-            await folder.Snapshots.KeepAsync(Id, State.Number, LogText.Version, LogText.Of(State.Facts), hash.Hex);
-        }
-        catch (StoreTrouble)
-        {
-            // The gesture is kept; a snapshot only saves time, and the next one may fit.
-        }
+        var since = await folder.Log.ReadFromAsync(Id, State.Number);
+        if (since.IsEmpty) return;
+        if (!Replay(State.Facts, State.Number, since)) throw Damage();
+        Note(since);
+        Changed?.Invoke(State);
     }
 
     /// <summary>Who changed, since the state the person saw, a place this gesture reads or writes; null when nobody did.</summary>
     private async Task<Refusal?> ConflictAsync(Gesture gesture, IReadOnlyList<Accepted> accepted)
     {
-        foreach (var entry in await folder.Log.ReadFromAsync(Id, gesture.BasedOn))
+        foreach (var entry in (await folder.Log.ReadFromAsync(Id, gesture.BasedOn)).Reverse())
         {
             if (gesture.Knows.Contains(entry.Gesture)) continue;
             var changed = LogText.ReadStep(entry.StepJson).Changes.Select(change => change.Key).ToHashSet();
             foreach (var decision in accepted)
-                if (decision.ConflictsWith(changed) is { } key) return Refusal.Say("changed-meanwhile", key.ToString(), await NameOf(entry.Author), WordsOf(entry));
+                if (decision.ConflictsWith(changed) is { } key) return await Naming("changed-meanwhile", key, entry);
         }
         return null;
     }
 
-    /// <summary>A few edits are all named; of many the first ones are.</summary>
-    private static string InShort(List<string> said) => said.Count <= 4 ? string.Join("; ", said)
-        : Sentences.Say("did.many", string.Join("; ", said.Take(2)), said.Count - 2);
+    /// <summary>A refusal because of what somebody did, in the words of the history.</summary>
+    private async Task<Refusal> Naming(string id, Key place, LogEntry entry)
+    {
+        var who = (await folder.People.AllAsync()).FirstOrDefault(row => row.Id == entry.Author)?.DisplayName ?? Sentences.Say("somebody");
+        var what = (await HistoryAsync()).First(line => line.First <= entry.Number && entry.Number <= line.Last).Words;
+        return Refusal.Say(id, place.ToString(), who, what);
+    }
 
-    private string WordsOf(LogEntry entry) => LogText.ReadEdit(entry.EditJson) is { } edit ? trade.Describe(State.Facts, edit) : Sentences.Say("did.undo", "");
-
-    private async Task<string> NameOf(string person) =>
-        (await folder.People.AllAsync()).FirstOrDefault(row => row.Id == person)?.DisplayName ?? "Somebody";
+    private void Note(IEnumerable<LogEntry> entries)
+    {
+        foreach (var entry in entries.Where(entry => entry.IndexInGesture == 0)) stacks.Note(entry);
+    }
 
     private bool Replay(FactSet facts, long number, IEnumerable<LogEntry> entries)
     {
-        hash = FactHash.Of(facts);
+        var follows = FactHash.Of(facts);
         foreach (var entry in entries)
         {
-            var step = LogText.ReadStep(entry.StepJson);
+            if (StepOf(entry) is not { } step) return false;
             facts = facts.Evolve(step);
-            hash = hash.Follow(step);
-            if (hash.Hex != entry.HashAfter) return false;
+            follows = follows.Follow(step);
+            if (follows.Hex != entry.HashAfter) return false;
             number = entry.Number;
         }
-        State = new StreamState(facts, number);
+        (hash, State) = (follows, new StreamState(facts, number));
         return true;
     }
+
+    /// <summary>The step, or null where the log is damaged.</summary>
+    private static Step? StepOf(LogEntry entry)
+    {
+        try
+        {
+            return LogText.ReadStep(entry.StepJson);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>What a snapshot holds; null unless it is what the log says stood at its entry.</summary>
+    private static FactSet? FactsIn(Snapshot? snapshot, LogEntry? at) =>
+        snapshot is not null && at?.Number == snapshot.Number && at.HashAfter == snapshot.Hash
+        && LogText.TryReadFacts(snapshot.Json) is { } facts && FactHash.Of(facts).Hex == snapshot.Hash ? facts : null;
+
+    /// <summary>Keeps or throws away a snapshot. It only saves time: what the disk refuses here is tried again another day.</summary>
+    private static async Task Helping(Func<Task> work)
+    {
+        try
+        {
+            await work();
+        }
+        catch (StoreTrouble)
+        {
+        }
+    }
+
+    private StoreTrouble Damage() => new(StoreTroubleKind.Damaged, folder.Path,
+        $"The log of stream {Id} in {folder.Path} does not give the plan it once gave. Nothing was changed. Restore a backup, and keep this folder for whoever helps you.");
 }
 
 /// <summary>Facts and the log number they stand at.</summary>

@@ -10,9 +10,10 @@ internal sealed class UndoStacks
 {
     private readonly Dictionary<string, (Stack<long> Undo, Stack<long> Redo)> byPerson = new(StringComparer.Ordinal);
 
-    /// <summary>Notes the first entry of a group.</summary>
+    /// <summary>Notes the first entry of a group. The group a stream began with is not taken back: without it there is no season.</summary>
     public void Note(LogEntry first)
     {
+        if (first.Number == 1) return;
         var (undo, redo) = Of(first.Author);
         if (first.Undoes is not null)
         {
