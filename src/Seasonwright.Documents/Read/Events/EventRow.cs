@@ -1,0 +1,35 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Documents.Read.Events;
+
+/// <summary>One event as the list has it.</summary>
+/// <param name="Line">Physical line where it starts, 1 is the first.</param>
+/// <param name="From">First day, inside. For a row that waits: as written, null where not known.</param>
+/// <param name="To">Last day, inside. For a row that waits it may lie before <paramref name="From"/>.</param>
+/// <param name="Part">The part of the days, in words ("pm", "from noon on the first day", "Wednesdays: 3, 10, 17 Mar"); null for whole days.</param>
+/// <param name="For">Whom, as written; null where the list does not say.</param>
+/// <param name="Training">Only where the list or an answer says how much training is possible; null is not 0.</param>
+/// <param name="Legs">Legs of a journey in order; empty for everything else.</param>
+/// <param name="Note">What else the list says of it.</param>
+/// <param name="Asks">Ids of the open questions it has.</param>
+public sealed record EventRow(
+    int Line,
+    EventKind Kind,
+    string Title,
+    DateOnly? From,
+    DateOnly? To,
+    string? Part,
+    string? For,
+    Percent? Training,
+    string? Place,
+    ValueList<Leg> Legs,
+    string? Note,
+    RowState State,
+    ValueList<string> Asks)
+{
+    /// <summary>The days that may be written; null while the row waits.</summary>
+    public DaySpan? Days => State != RowState.Waiting && From is { } from && To is { } to && from <= to ? new DaySpan(from, to) : null;
+}
