@@ -61,7 +61,7 @@ public static class Looks
     public static MarkLook MatchUnsure { get; } = new("match-unsure", Board, Paper, Palette.Ink, 1.5, 2);
     public static MarkLook MatchKeyUnsure { get; } = new("match-key-unsure", Board, Paper, MatchKey, 1.5, 2);
     public static MarkLook MatchDay { get; } = new("match-day", Board, null, Palette.Ink, 1.1);
-    public static MarkLook MatchDayUnsure { get; } = new("match-day-unsure", Board, null, MatchKey, 1.1, 2);
+    public static MarkLook MatchDayUnsure { get; } = new("match-day-unsure", Board, null, Palette.Ink, 1.1, 2);
 
     public static MarkLook Event { get; } = new("event", Board, Palette.Event, EventEdge, 1);
     public static MarkLook EventUnsure { get; } = new("event-unsure", Board, Paper, EventEdge, 1, 2.5);

@@ -41,7 +41,7 @@ internal static class MatchMark
 
     private static Shape Figure(Match match, Point centre, double reach, MarkLook look, bool isKey) => (isKey, match.Venue) switch
     {
-        (_, Venue.Neutral) => new Box(new(centre.X - reach + 0.6, centre.Y - reach + 0.6, 2 * reach - 1.2, 2 * reach - 1.2), look),
+        (_, Venue.Neutral) => new Box(new(centre.X - reach + 0.2, centre.Y - reach + 0.2, 2 * reach - 0.4, 2 * reach - 0.4), look),
         (true, _) => Polygon.Diamond(centre, reach + 1.2, look),
         _ => new Circle(centre, reach, look),
     };
