@@ -29,11 +29,13 @@ public class UndoLaws
             var later = history.Steps.Skip(from + count).SelectMany(step => step.Changes).Select(change => change.Key).ToHashSet();
             var before = history.Steps.Take(from).Aggregate(FactSet.Empty, (facts, step) => facts.Evolve(step));
             var now = history.Season.Facts;
+            var left = gesture.Aggregate(before, (facts, step) => facts.Evolve(step));
             var places = gesture.SelectMany(step => step.Changes).Select(change => change.Key).ToHashSet();
             if (Undo.Of(now, gesture, out var overtaken) is { } undo)
             {
                 Interlocked.Increment(ref undone);
                 var after = now.Evolve(undo);
+                Assert.All(Step.Between(before, left).Changes, change => Assert.Equal(change.After, now[change.Key]));
                 // Only what the gesture left different is touched, and it is as it was.
                 Assert.All(undo.Changes, change => Assert.Contains(change.Key, places));
                 Assert.All(undo.Changes, change => Assert.Equal(before[change.Key], after[change.Key]));
