@@ -29,7 +29,7 @@ public sealed record FixtureList(
         || Questions.Any(question => question.Kind == "Q-order" || question.Kind is "Q-team" or "Q-year" && question.Offered is null);
 
     /// <summary>The open questions of a row.</summary>
-    public IEnumerable<Question> QuestionsOf(FixtureRow row) => Questions.Where(question => row.Ask.Contains(question.Id));
+    public IEnumerable<Question> QuestionsOf(FixtureRow row) => Questions.Where(question => row.Ask.Contains(question.Id, StringComparer.Ordinal));
 }
 
 /// <summary>A team name in a list that names both teams.</summary>

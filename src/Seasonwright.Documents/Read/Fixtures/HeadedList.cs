@@ -28,7 +28,7 @@ internal static class HeadedList
         {
             var filled = row.Filled.ToList();
             if (filled.Count == 0) skipped.Add(Skipped.Of(row.Line, row.Raw, "blank"));
-            else if (row.Cells.SequenceEqual(headings.Cells)) skipped.Add(Skipped.Of(row.Line, row.Raw, "headings"));
+            else if (row.Cells.SequenceEqual(headings.Cells, StringComparer.Ordinal)) skipped.Add(Skipped.Of(row.Line, row.Raw, "headings"));
             else if (filled.Take(2).Any(c => ListWords.IsTotal(c.Cell))) skipped.Add(Skipped.Of(row.Line, row.Raw, "totals"));
             else if (filled.Count == 1 && columns.Count > 1) skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(filled[0].Cell, isTitle: false)));
             else matches.Add(Match(row, columns, sections));

@@ -41,8 +41,9 @@ internal sealed class Sections
     }
 
     // "Stand: 20.8.2026", "as of 20 August": when the list was made, not when anything is played.
-    private static bool IsIssue(string text) => Spelling.Fold(text) is { } folded
-        && new[] { "stand", "as of", "issued", "version", "updated", "last updated", "date of issue", "printed", "état", "actualizado", "aggiornato", "opdateret", "uppdaterad", "per " }.Any(word => folded.Contains(word, StringComparison.Ordinal));
+    private static bool IsIssue(string text) => Issues.Any(word => Spelling.Fold(text).Contains(word, StringComparison.Ordinal));
+
+    private static readonly string[] Issues = ["stand", "as of", "issue", "version", "updated", "printed", "état", "actualizado", "aggiornato", "opdateret", "uppdaterad", "per "];
 
     // A heading is its date; a sentence that mentions one is a remark.
     private static bool IsMostly(string text, WrittenDate date) => DateText.Without(text, date).Length <= 25;

@@ -13,7 +13,12 @@ internal static class ListWords
 
     private static readonly string[] Tentative = Words("provisional|tentative|provisorisch|vorläufig|unter vorbehalt|unbestätigt|to be confirmed|date tbc|tbc|not confirmed|unconfirmed|provisoire|sous réserve|provisional.|da confermare|por confirmar|foreløbig|preliminär|voorlopig|pencilled in");
 
-    private static readonly string[] Conditions = Words("if|only if|falls|sofern|wenn|nur bei|im falle|should we|in case|si|se|hvis|om nödvändigt|indien|conditional|bedingt|subject to qualification");
+    // In front of a text each of these is a condition; inside one only the longer ones are ("bring kit if wet" is none).
+    private static readonly string[] Conditions = Words("if|only if|falls|nur falls|sofern|wenn|nur wenn|nur bei|im falle|should we|in case|si|se|hvis|om vi|indien|conditional|bedingt|subject to qualification");
+
+    private static readonly string[] InnerConditions = Words("only if|if we|if needed|if necessary|if required|if qualified|if reached|if through|falls nötig|falls erforderlich|falls wir|wenn wir|si nécessaire|si necesario|se necessario|hvis nødvendigt|om nödvändigt|indien nodig|subject to qualification");
+
+    private static readonly string[] Needed = Words("if needed|if necessary|if required|falls nötig|falls erforderlich|si nécessaire|si necesario|se necessario|hvis nødvendigt|hvis nødvendig|om nödvändigt|indien nodig");
 
     private static readonly string[] Totals = Words("total|totals|totaal|summe|gesamt|insgesamt|sum|subtotal|sub-total|zwischensumme|total:|totale|i alt|totalt|somme|suma");
 
@@ -35,9 +40,18 @@ internal static class ListWords
     /// <summary>The row is the new date of a match that was postponed.</summary>
     public static bool IsReplacement(string text) => Holds(text, Replacements);
 
-    public static bool IsTentative(string text) => Holds(text, Tentative);
+    /// <summary>The match is provisional; "tbc" alone says so only where the whole text is that.</summary>
+    public static bool IsTentative(string text) => Is(text, Tentative) || Holds(text, Tentative.Where(word => word is not ("tbc" or "to be confirmed")));
 
-    public static bool IsCondition(string text) => Holds(text, Conditions);
+    public static bool IsCondition(string text) => Holds(text, InnerConditions) || Conditions.Any(word => Spelling.Fold(text).StartsWith(word + " ", StringComparison.Ordinal) || Spelling.Fold(text) == word);
+
+    /// <summary>"If needed": a game of a series, which says nothing about whether the series is reached.</summary>
+    public static bool IsIfNeeded(string text) => Holds(text, Needed);
+
+    /// <summary>A new date is promised ("new date follows").</summary>
+    public static bool IsDatePromised(string text) => Holds(text, Promises);
+
+    private static readonly string[] Promises = Words("follows|to follow|follow|folgt|new date tbc|suivra|sigue|seguirà|følger|följer|volgt");
 
     public static bool IsTotal(string cell) => Spelling.Fold(cell) is { Length: > 0 } text && Totals.Any(word => text == word || text.StartsWith(word + " ", StringComparison.Ordinal) || text.StartsWith(word + ":", StringComparison.Ordinal));
 
@@ -61,7 +75,7 @@ internal static class ListWords
     private static bool Is(string cell, string[] words) => words.Contains(Spelling.Fold(cell).Trim('.', '!', ':', '(', ')', '*', '-', ' '), StringComparer.Ordinal);
 
     /// <summary>One of the phrases stands in the text as whole words.</summary>
-    private static bool Holds(string text, string[] phrases)
+    private static bool Holds(string text, IEnumerable<string> phrases)
     {
         if (text.Length == 0) return false;
         var spaced = $" {string.Join(' ', Split(text))} ";
