@@ -23,7 +23,7 @@ public sealed record KillRound(int Seed, bool Killed, int Acknowledged, int Foun
         var random = new Random(seed);
         var problems = new List<string>();
 
-        var (first, killed) = await Write(folder, seed, edits, duringStart ? 0 : random.Next(1, edits), random.Next(duringStart ? 800 : 8));
+        var (first, killed) = await Write(folder, seed, edits, duringStart ? 0 : random.Next(1, edits), random.Next(duringStart ? 800 : 8), problems);
         var database = Path.Combine(folder, "seasonwright.db");
         if (File.Exists(database)) CheckIntegrity(database, problems);
         var found = await Check(folder, gestures, edits, problems);
@@ -32,7 +32,7 @@ public sealed record KillRound(int Seed, bool Killed, int Acknowledged, int Foun
                 problems.Add(FormattableString.Invariant($"acknowledged gesture {gesture} as {answer}, found {found.GetValueOrDefault(gesture) ?? "nothing"}"));
         if (found.Count > first.Count + 1) problems.Add("more than one gesture nobody acknowledged");
 
-        var (second, _) = await Write(folder, seed, edits, killAfter: null, 0);
+        var (second, _) = await Write(folder, seed, edits, killAfter: null, 0, problems);
         var resent = first.Count(line => string.Equals(second.GetValueOrDefault(line.Key), line.Value, StringComparison.Ordinal));
         if (resent < first.Count) problems.Add("a gesture sent again got another answer");
         var total = await Check(folder, gestures, edits, problems);
@@ -42,7 +42,8 @@ public sealed record KillRound(int Seed, bool Killed, int Acknowledged, int Foun
     }
 
     /// <summary>Starts a writer; kills it (SIGKILL) after so many acknowledgements and a moment more. Answers by gesture.</summary>
-    private static async Task<(Dictionary<int, string> Answers, bool Killed)> Write(string folder, int seed, int edits, int? killAfter, int moment)
+    private static async Task<(Dictionary<int, string> Answers, bool Killed)> Write(
+        string folder, int seed, int edits, int? killAfter, int moment, List<string> problems)
     {
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, UseShellExecute = false };
         foreach (var argument in (string[])[typeof(Writer).Assembly.Location, "write", folder, Text(seed), Text(edits)]) start.ArgumentList.Add(argument);
@@ -58,6 +59,7 @@ public sealed record KillRound(int Seed, bool Killed, int Acknowledged, int Foun
         {
             if (line.EndsWith(Writer.EndOfLine, StringComparison.Ordinal) && line.Split(' ') is ["ack", var gesture, var answer, _])
                 answers[int.Parse(gesture, CultureInfo.InvariantCulture)] = answer;
+            else if (line.StartsWith("trouble", StringComparison.Ordinal)) problems.Add(line);
             if (killed || answers.Count != killAfter) continue;
             await Task.Delay(moment);
             killed = Kill(writer);

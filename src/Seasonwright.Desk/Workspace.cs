@@ -24,6 +24,24 @@ public sealed class Workspace : IAsyncDisposable
     public static async Task<Workspace> OpenAsync(string path, TimeProvider clock, CancellationToken cancel = default) =>
         new(await DataFolder.OpenAsync(path, clock, cancel), clock);
 
+    /// <summary>Where the data lives when nobody says otherwise.</summary>
+    /// <exception cref="StoreTrouble">The account has no such folder.</exception>
+    public static string DefaultPath => DataFolder.Default;
+
+    /// <summary>Opens the folder for a door that tells people instead of throwing at them.</summary>
+    /// <returns>The workspace, or the sentence that says why not, which place, and how to mend it.</returns>
+    public static async Task<(Workspace? Workspace, string? Trouble)> TryOpenAsync(string? path, TimeProvider clock, CancellationToken cancel = default)
+    {
+        try
+        {
+            return (await OpenAsync(path ?? DefaultPath, clock, cancel), null);
+        }
+        catch (StoreTrouble trouble)
+        {
+            return (null, trouble.Message);
+        }
+    }
+
     internal DataFolder Folder { get; }
 
     public TimeProvider Clock { get; }

@@ -1,3 +1,29 @@
-var builder = WebApplication.CreateBuilder(args);
-var app = builder.Build();
-app.Run();
+using Seasonwright.Desk;
+using Seasonwright.Desk.Demo;
+using Seasonwright.Web;
+using Seasonwright.Web.Host;
+
+if (StartOptions.Read(args, out var problem) is not { } options)
+{
+    Console.Error.WriteLine(problem);
+    return 2;
+}
+if (options.Help)
+{
+    Console.WriteLine(Words.Say("start.help"));
+    return 0;
+}
+
+var clock = options.Today is { } day ? new DayClock(day) : TimeProvider.System;
+var (workspace, trouble) = await Workspace.TryOpenAsync(options.Data, clock);
+if (workspace is null)
+{
+    Console.Error.WriteLine(trouble);
+    return 1;
+}
+
+await using (workspace)
+{
+    if (options.Demo) await workspace.AddDemoAsync(await workspace.LocalActorAsync(), DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
+    return await Door.RunAsync(workspace, options);
+}

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -34,13 +35,12 @@ public static class SeasonFile
                 return null;
             }
             var form = JsonSerializer.Deserialize<Form>(bytes, WireOptions.Readable)!;
-            var season = new Season(form.Id, form.Season);
-            if (!season.IsStarted)
+            if (Sound.Season(form.Season).Concat(Sound.Setup(form.Team)).FirstOrDefault() is { } reason)
             {
-                problem = new WireProblem(null, null, "The file holds no weeks.", "Take a season file that was written by Seasonwright.");
+                problem = new WireProblem(null, null, $"{reason.Subject}: {reason.Sentence}", "Mend it there, or take a season file that was written by Seasonwright.");
                 return null;
             }
-            return (season, new Setup(form.TeamId, form.Team));
+            return (new Season(form.Id, form.Season), new Setup(form.TeamId, form.Team));
         }
         catch (JsonException error)
         {

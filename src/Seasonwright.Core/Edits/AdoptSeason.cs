@@ -12,9 +12,8 @@ public sealed record AdoptSeason(FactSet Facts, string From) : SeasonEdit
     internal override void Decide(SeasonDraft draft)
     {
         if (draft.Before.IsStarted) draft.Refuse("season-started", "frame");
-        var count = Facts.Find(SeasonFacets.Frame, default)?.Weeks.Count ?? 0;
-        if (count is < 1 or > Frame.MostWeeks) draft.Refuse("weeks-count", "weeks", count, Frame.MostWeeks);
-        if (draft.IsRefused) return;
-        draft.Adopt(Facts);
+        draft.Limit(From, "from", SeasonDraft.LongestName);
+        Sound.CheckSeason(draft, Facts);
+        if (!draft.IsRefused) draft.Adopt(Facts);
     }
 }

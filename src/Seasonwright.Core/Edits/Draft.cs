@@ -16,6 +16,8 @@ internal class Draft
 
     public bool IsRefused => refusals.Count > 0;
 
+    public ValueList<Refusal> Refusals => refusals.ToValueList();
+
     /// <summary>What a place holds; the edit relies on it.</summary>
     public TValue? Find<TSubject, TValue>(Facet<TSubject, TValue> facet, TSubject subject)
         where TSubject : ISubject<TSubject>
@@ -67,7 +69,20 @@ internal class Draft
     public void Limit(string? text, string field, int longest)
     {
         if (text?.Length > longest) Refuse("text-long", field, field, text.Length, longest);
-        if (text?.Any(c => char.IsControl(c) && c is not ('\n' or '\t')) == true) Refuse("text-control", field, field);
+        if (text is not null && !IsPlain(text)) Refuse("text-control", field, field);
+    }
+
+    /// <summary>No control characters but line feed and tab, and no half of a surrogate pair, which no file could keep.</summary>
+    private static bool IsPlain(string text)
+    {
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (char.IsControl(text[i]) && text[i] is not ('\n' or '\t')) return false;
+            if (!char.IsSurrogate(text[i])) continue;
+            if (!char.IsSurrogatePair(text, i)) return false;
+            i++;
+        }
+        return true;
     }
 
     public void RequirePossible(DateOnly? day, string field)
@@ -77,7 +92,7 @@ internal class Draft
 
     public Decision Result(Func<string> description)
     {
-        if (IsRefused) return new Refused(refusals.ToValueList());
+        if (IsRefused) return new Refused(Refusals);
         var step = Step.Between(before, Facts);
         return new Accepted(step, [.. reads.Except(step.Changes.Select(change => change.Key))], description());
     }

@@ -11,6 +11,8 @@ public sealed record ImportEvents(ValueList<Event> Events, ValueList<TestDay> Te
     internal override void Decide(SeasonDraft draft)
     {
         if (Events.Count + TestDays.Count > ImportFixtures.Most) draft.Refuse("import-large", "events", Events.Count + TestDays.Count, ImportFixtures.Most);
+        if (Events.DistinctBy(item => item.Id).Count() != Events.Count || TestDays.DistinctBy(test => test.Id).Count() != TestDays.Count) draft.Refuse("entry-twice", "events");
+        draft.Limit(From, "from", SeasonDraft.LongestName);
         if (draft.IsRefused) return;
         foreach (var item in Events) new SetEvent(item).Decide(draft);
         foreach (var test in TestDays) new SetTestDay(test).Decide(draft);

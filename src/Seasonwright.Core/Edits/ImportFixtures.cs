@@ -19,6 +19,7 @@ public sealed record ImportFixtures(ValueList<Match> Matches, string From) : Sea
     {
         if (Matches.Count > Most) draft.Refuse("import-large", "matches", Matches.Count, Most);
         if (Matches.DistinctBy(match => match.Id).Count() != Matches.Count) draft.Refuse("match-twice", "matches");
+        draft.Limit(From, "from", SeasonDraft.LongestName);
         if (draft.IsRefused) return;
         foreach (var match in Matches)
         {

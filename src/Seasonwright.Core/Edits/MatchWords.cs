@@ -6,12 +6,15 @@ namespace Seasonwright.Core.Edits;
 /// <summary>How the history names a match: "Sat 16 Oct 2027, home v Turnes".</summary>
 internal static class MatchWords
 {
-    public static string Of(Match match)
-    {
-        var day = match.Day is { } first ? Of(first) + (match.LastDay is { } last && last != first ? $" to {Of(last)}" : "") : "undated";
-        var where = match.Venue switch { Venue.Home => "home v", Venue.Away => "away at", Venue.Neutral => "neutral v", _ => "v" };
-        return $"{day}, {where} {match.Opponent ?? "unknown"}";
-    }
+    public static string Of(Match match) => Sentences.Say(
+        match.Venue is { } venue ? $"match.{venue}" : "match.anywhere", Days(match), match.Opponent ?? Sentences.Say("match.unknown"));
 
     public static string Of(DateOnly day) => day.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
+
+    private static string Days(Match match) => (match.Day, match.LastDay) switch
+    {
+        (null, _) => Sentences.Say("match.undated"),
+        ({ } first, { } last) when first != last => Sentences.Say("match.window", Of(first), Of(last)),
+        ({ } day, _) => Of(day),
+    };
 }

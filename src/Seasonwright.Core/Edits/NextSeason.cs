@@ -17,11 +17,11 @@ public static class NextSeason
     /// <param name="firstCompetitionMatch">The day of the new season's first official match.</param>
     /// <param name="title">What the new season is called, or null.</param>
     /// <param name="facts">The new season's facts, for <see cref="AdoptSeason"/>; weeks keep their ids.</param>
-    /// <returns>False when the last season has no official match to align on.</returns>
+    /// <returns>False when the last season has no official match to align on, or the day is no possible one (see <see cref="Frame.PossibleDays"/>).</returns>
     public static bool TryFrom(Season last, DateOnly firstCompetitionMatch, string? title, out FactSet facts)
     {
         facts = FactSet.Empty;
-        if (FirstCompetitionMatch(last) is not { } aligned) return false;
+        if (FirstCompetitionMatch(last) is not { } aligned || !Frame.PossibleDays.Contains(firstCompetitionMatch)) return false;
         var start = last.Frame.WeekStart;
         var shift = WeekGrid.StartOfWeek(firstCompetitionMatch, start).DayNumber - WeekGrid.StartOfWeek(aligned, start).DayNumber;
         facts = last.Facts.Keys.Where(key => !LeftBehind.Contains(key.Facet)).Aggregate(facts, (sum, key) => sum.With(key, last.Facts[key]));

@@ -8,11 +8,13 @@ namespace Seasonwright.Core.Edits;
 /// <param name="Rest">A new id for the right part, should an older block be cut in two.</param>
 public sealed record PaintBlock(WeekId First, WeekId Last, BlockId Block, BlockKind Kind, BlockId Rest, string? Name = null) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.paint-block", Name ?? Sentences.Say($"block.{Kind}"), WeekWords.Of(season, First, Last));
+    private Block Run => new(Kind, RunWords.NameOrNone(Name));
+
+    public override string Describe(Season season) => Sentences.Say("did.paint-block", RunWords.Of(Run), WeekWords.Of(season, First, Last));
 
     internal override void Decide(SeasonDraft draft)
     {
         draft.Limit(Name, $"block/{Block}.name", SeasonDraft.LongestName);
-        draft.Paint(SeasonFacets.WeekBlock, SeasonFacets.Block, draft.OpenWeeks(First, Last), (Block, new Block(Kind, Name)), Rest);
+        draft.Paint(SeasonFacets.WeekBlock, SeasonFacets.Block, draft.OpenWeeks(First, Last), (Block, Run), Rest);
     }
 }

@@ -8,11 +8,13 @@ namespace Seasonwright.Core.Edits;
 /// <param name="Rest">A new id for the right part, should an older phase be cut in two.</param>
 public sealed record PaintPhase(WeekId First, WeekId Last, PhaseId Phase, PhaseKind Kind, PhaseId Rest, string? Name = null) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.paint-phase", Name ?? Sentences.Say($"phase.{Kind}"), WeekWords.Of(season, First, Last));
+    private Phase Run => new(Kind, RunWords.NameOrNone(Name));
+
+    public override string Describe(Season season) => Sentences.Say("did.paint-phase", RunWords.Of(Run), WeekWords.Of(season, First, Last));
 
     internal override void Decide(SeasonDraft draft)
     {
         draft.Limit(Name, $"phase/{Phase}.name", SeasonDraft.LongestName);
-        draft.Paint(SeasonFacets.WeekPhase, SeasonFacets.Phase, draft.OpenWeeks(First, Last), (Phase, new Phase(Kind, Name)), Rest);
+        draft.Paint(SeasonFacets.WeekPhase, SeasonFacets.Phase, draft.OpenWeeks(First, Last), (Phase, Run), Rest);
     }
 }

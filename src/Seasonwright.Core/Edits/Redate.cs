@@ -8,7 +8,7 @@ public enum RedatePlan
     /// <summary>The weeks keep their order and take new dates; test days shift with them by whole weeks.</summary>
     Moves,
 
-    /// <summary>Each week's content goes to the new week that holds most of its days.</summary>
+    /// <summary>Each week's content goes to the new week that holds most of its days. A short first week keeps its place before the second.</summary>
     Stays,
 }
 
@@ -26,13 +26,13 @@ public sealed record Redate(DateOnly FirstDay, DayOfWeek WeekStart, RedatePlan P
         var grid = new Calendar.WeekGrid(FirstDay, WeekStart, old.Weeks.Count);
         if (Plan == RedatePlan.Moves)
         {
-            draft.Set(SeasonFacets.Frame, default, old with { FirstDay = FirstDay, WeekStart = WeekStart });
+            draft.SetFrame(old with { FirstDay = FirstDay, WeekStart = WeekStart });
             ShiftTestDays(draft, grid.ShiftFrom(old.Grid));
             return;
         }
 
         var shift = grid.ShiftFrom(old.Grid);
-        var known = old.Before.Concat(old.Weeks).Concat(old.After).ToList();
+        var known = old.Known.ToList();
         var firstKnown = 1 - old.Before.Count + shift;
         var number = int.Min(firstKnown, 1);
         var last = int.Max(firstKnown + known.Count - 1, old.Weeks.Count);
@@ -45,7 +45,7 @@ public sealed record Redate(DateOnly FirstDay, DayOfWeek WeekStart, RedatePlan P
         var fresh = NewWeeks.Take(missing).ToList();
         var all = fresh.Take(int.Max(0, firstKnown - number)).Concat(known).Concat(fresh.Skip(int.Max(0, firstKnown - number))).ToList();
         var before = 1 - number;
-        draft.Set(SeasonFacets.Frame, default, new Frame(FirstDay, WeekStart,
+        draft.SetFrame(new Frame(FirstDay, WeekStart,
             all.Skip(before).Take(old.Weeks.Count).ToValueList(),
             all.Take(before).ToValueList(),
             all.Skip(before + old.Weeks.Count).ToValueList()));

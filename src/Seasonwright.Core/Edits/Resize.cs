@@ -25,6 +25,6 @@ public sealed record Resize(int Weeks, ValueList<WeekId> NewWeeks) : SeasonEdit
             return;
         }
         var all = known.Concat(NewWeeks.Take(missing)).ToList();
-        draft.Set(SeasonFacets.Frame, default, old with { Weeks = all.Take(Weeks).ToValueList(), After = all.Skip(Weeks).ToValueList() });
+        draft.SetFrame(old with { Weeks = all.Take(Weeks).ToValueList(), After = all.Skip(Weeks).ToValueList() });
     }
 }

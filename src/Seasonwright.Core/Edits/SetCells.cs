@@ -16,8 +16,9 @@ public sealed record SetCells(ValueList<TrackCell> Cells) : SeasonEdit
         {
             var subject = $"track/{cell.Track}";
             if (draft.Find(SeasonFacets.Track, cell.Track) is not { } track) draft.Refuse("track-unknown", subject, cell.Track);
-            else if (cell.Place.Week is null != (track.Grain == TrackGrain.Day)) draft.Refuse("cell-grain", subject, track.Name);
+            else if ((track.Grain == TrackGrain.Day ? cell.Place.Day is null : cell.Place.Week is null)) draft.Refuse("cell-grain", subject, track.Name);
             else if (cell.Place.Week is { } week && draft.Before.Week(week) is null) draft.Refuse("week-unknown", $"week/{week}", week);
+            else if (cell.Place.Day is { } day && !Frame.PossibleDays.Contains(day)) draft.RequirePossible(day, subject);
             else if (Canonical(track, cell.Value) is not { } value) draft.Refuse("cell-value", subject, track.Name, cell.Value);
             else if (value.Length == 0) draft.Remove(SeasonFacets.TrackCell, new Pair<TrackId, CellPlace>(cell.Track, cell.Place));
             else

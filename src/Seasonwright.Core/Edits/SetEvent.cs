@@ -13,19 +13,27 @@ public sealed record SetEvent(Event Event) : SeasonEdit
 
     internal override void Decide(SeasonDraft draft)
     {
-        var subject = $"event/{Event.Id}";
-        draft.Require(Event.Title, $"{subject}.title", SeasonDraft.LongestName);
-        draft.RequirePossible(Event.Days.First, $"{subject}.first");
-        draft.RequirePossible(Event.Days.Last, $"{subject}.last");
-        foreach (var (text, field) in new[] { (Event.Part, "part"), (Event.For, "for"), (Event.Place, "place"), (Event.Note, "note") })
+        Check(draft, Event);
+        draft.Set(SeasonFacets.Event, Event.Id, Event);
+    }
+
+    internal static void Check(Draft draft, Event item)
+    {
+        var subject = $"event/{item.Id}";
+        draft.Require(item.Title, $"{subject}.title", SeasonDraft.LongestName);
+        draft.RequirePossible(item.Days.First, $"{subject}.first");
+        draft.RequirePossible(item.Days.Last, $"{subject}.last");
+        foreach (var (text, field) in new[] { (item.Part, "part"), (item.For, "for"), (item.Place, "place"), (item.Note, "note") })
             draft.Limit(text, $"{subject}.{field}", SeasonDraft.LongestText);
-        if (Event.Training is { } training && training.Value > MostTraining) draft.Refuse("training", $"{subject}.training", training.Value, MostTraining);
-        if (Event.Nights is < 0 or > 120) draft.Refuse("nights", $"{subject}.nights", Event.Nights);
-        foreach (var leg in Event.Legs ?? ValueList<Leg>.Empty)
+        if (item.Training is { } training && training.Value > MostTraining) draft.Refuse("training", $"{subject}.training", training.Value, MostTraining);
+        if (item.Nights is < 0 or > 120) draft.Refuse("nights", $"{subject}.nights", item.Nights);
+        foreach (var leg in item.Legs ?? ValueList<Leg>.Empty)
         {
             draft.RequirePossible(leg.Day, $"{subject}.leg");
+            draft.RequirePossible(leg.ArrivalDay, $"{subject}.leg");
+            draft.Limit(leg.From, $"{subject}.leg", SeasonDraft.LongestText);
+            draft.Limit(leg.To, $"{subject}.leg", SeasonDraft.LongestText);
             if (leg.ZoneShift is < -26 or > 26) draft.Refuse("zone-shift", $"{subject}.leg", leg.ZoneShift);
         }
-        draft.Set(SeasonFacets.Event, Event.Id, Event);
     }
 }

@@ -11,10 +11,15 @@ public sealed record SetGoal(Goal Goal) : SeasonEdit
 
     internal override void Decide(SeasonDraft draft)
     {
-        draft.Require(Goal.Measure, "goal.measure", SeasonDraft.LongestName);
-        draft.RequirePossible(Goal.By, "goal.by");
-        if (Goal.Rank is < 1 or > Most) draft.Refuse("goal-rank", "goal.rank", Goal.Rank, Most);
+        Check(draft, Goal);
         if (draft.Before.Goals.Count(goal => goal.Id != Goal.Id) >= Most) draft.Refuse("goals-full", "goal", Most);
         draft.Set(SeasonFacets.Goal, Goal.Id, Goal);
+    }
+
+    internal static void Check(Draft draft, Goal goal)
+    {
+        draft.Require(goal.Measure, $"goal/{goal.Id}.measure", SeasonDraft.LongestName);
+        draft.RequirePossible(goal.By, $"goal/{goal.Id}.by");
+        if (goal.Rank is < 1 or > Most) draft.Refuse("goal-rank", $"goal/{goal.Id}.rank", goal.Rank, Most);
     }
 }

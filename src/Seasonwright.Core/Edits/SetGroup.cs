@@ -9,8 +9,13 @@ public sealed record SetGroup(GroupLine Group) : SeasonEdit
 
     internal override void Decide(SeasonDraft draft)
     {
-        draft.Require(Group.Name, $"group/{Group.Id}.name", SeasonDraft.LongestName);
-        if (Math.Abs(Group.PhaseShift) > Frame.MostWeeks) draft.Refuse("phase-shift", $"group/{Group.Id}.phaseShift", Group.PhaseShift, Frame.MostWeeks);
+        Check(draft, Group);
         draft.Set(SeasonFacets.Group, Group.Id, Group);
+    }
+
+    internal static void Check(Draft draft, GroupLine group)
+    {
+        draft.Require(group.Name, $"group/{group.Id}.name", SeasonDraft.LongestName);
+        if (group.PhaseShift is < -Frame.MostWeeks or > Frame.MostWeeks) draft.Refuse("phase-shift", $"group/{group.Id}.phaseShift", group.PhaseShift, Frame.MostWeeks);
     }
 }

@@ -9,7 +9,12 @@ public sealed record SetLocale(LocaleSettings Locale) : SetupEdit
 
     internal override void Decide(Draft draft)
     {
-        if (!Calendar.KickOff.IsZone(Locale.Zone)) draft.Refuse("zone-unknown", "locale.zone", Locale.Zone);
+        Check(draft, Locale);
         draft.Set(SetupFacets.Locale, default, Locale);
+    }
+
+    internal static void Check(Draft draft, LocaleSettings locale)
+    {
+        if (!Calendar.KickOff.IsZone(locale.Zone)) draft.Refuse("zone-unknown", "locale.zone", locale.Zone);
     }
 }

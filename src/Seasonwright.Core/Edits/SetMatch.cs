@@ -23,13 +23,12 @@ public sealed record SetMatch(Match Match) : SeasonEdit
         draft.RequirePossible(match.LastDay, $"{subject}.lastDay");
         if (match.LastDay is { } last && !(match.Day <= last)) draft.Refuse("days-backward", $"{subject}.lastDay", match.Day, last);
         if (match.Zone is { } zone && !KickOff.IsZone(zone)) draft.Refuse("zone-unknown", $"{subject}.zone", zone);
-        foreach (var (text, field) in new[] { (match.Opponent, "opponent"), (match.Competition, "competition"), (match.Round, "round"), (match.Place, "place"), (match.Result, "result") })
+        foreach (var (text, field) in new[] { (match.Opponent, "opponent"), (match.Competition, "competition"), (match.Round, "round"), (match.Place, "place"), (match.Result, "result"), (match.Note, "note"), (match.Condition?.Words, "condition"), (match.Series?.Name, "series"), (match.Source?.Id, "source") })
             draft.Limit(text, $"{subject}.{field}", SeasonDraft.LongestText);
-        draft.Limit(match.Note, $"{subject}.note", SeasonDraft.LongestText);
         if (match.Series is { } series && (series.BestOf is < 3 or > 9 || series.BestOf % 2 == 0 || series.Game < 1 || series.Game > series.BestOf))
             draft.Refuse("series", $"{subject}.series", series.Game, series.BestOf);
         if (match.Condition?.On == match.Id) draft.Refuse("condition-itself", subject);
         if (match.Status == MatchStatus.Window && (match.Day is null || match.LastDay is null)) draft.Refuse("window-open", subject);
-        if (match.Day is null && match.Status is MatchStatus.Confirmed or MatchStatus.Provisional && match.Day is null) draft.Refuse("match-undated", subject);
+        if (match is { Day: null, Status: MatchStatus.Confirmed or MatchStatus.Provisional }) draft.Refuse("match-undated", subject);
     }
 }

@@ -9,9 +9,14 @@ public sealed record SetNote(Note Note) : SeasonEdit
 
     internal override void Decide(SeasonDraft draft)
     {
-        draft.Require(Note.Text, $"note/{Note.Id}.text", SeasonDraft.LongestText);
-        draft.RequirePossible(Note.Days.First, $"note/{Note.Id}.first");
-        draft.RequirePossible(Note.Days.Last, $"note/{Note.Id}.last");
+        Check(draft, Note);
         draft.Set(SeasonFacets.Note, Note.Id, Note);
+    }
+
+    internal static void Check(Draft draft, Note note)
+    {
+        draft.Require(note.Text, $"note/{note.Id}.text", SeasonDraft.LongestText);
+        draft.RequirePossible(note.Days.First, $"note/{note.Id}.first");
+        draft.RequirePossible(note.Days.Last, $"note/{note.Id}.last");
     }
 }

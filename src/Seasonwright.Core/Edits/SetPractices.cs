@@ -11,11 +11,16 @@ public sealed record SetPractices(WeekId First, WeekId Last, Practices? Practice
 
     internal override void Decide(SeasonDraft draft)
     {
-        if (Practices?.Count is < 0 or > Most) draft.Refuse("practices-count", "practices.count", Practices.Count, Most);
+        CheckCount(draft, Practices?.Count ?? 0, "practices.count");
         foreach (var week in draft.Weeks(First, Last))
         {
             if (Practices is { } practices) draft.Set(SeasonFacets.WeekPractices, week.Id, practices);
             else draft.Remove(SeasonFacets.WeekPractices, week.Id);
         }
+    }
+
+    internal static void CheckCount(Draft draft, int count, string field)
+    {
+        if (count is < 0 or > Most) draft.Refuse("practices-count", field, count, Most);
     }
 }

@@ -9,10 +9,15 @@ public sealed record SetTestDay(TestDay TestDay) : SeasonEdit
 
     internal override void Decide(SeasonDraft draft)
     {
-        draft.Require(TestDay.Battery, $"test/{TestDay.Id}.battery", SeasonDraft.LongestName);
-        draft.RequirePossible(TestDay.Day, $"test/{TestDay.Id}.day");
-        draft.Limit(TestDay.Part, $"test/{TestDay.Id}.part", SeasonDraft.LongestName);
-        draft.Limit(TestDay.For, $"test/{TestDay.Id}.for", SeasonDraft.LongestName);
+        Check(draft, TestDay);
         draft.Set(SeasonFacets.TestDay, TestDay.Id, TestDay);
+    }
+
+    internal static void Check(Draft draft, TestDay test)
+    {
+        draft.Require(test.Battery, $"test/{test.Id}.battery", SeasonDraft.LongestName);
+        draft.RequirePossible(test.Day, $"test/{test.Id}.day");
+        draft.Limit(test.Part, $"test/{test.Id}.part", SeasonDraft.LongestName);
+        draft.Limit(test.For, $"test/{test.Id}.for", SeasonDraft.LongestName);
     }
 }

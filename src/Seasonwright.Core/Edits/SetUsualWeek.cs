@@ -9,8 +9,13 @@ public sealed record SetUsualWeek(UsualWeek Week) : SetupEdit
 
     internal override void Decide(Draft draft)
     {
-        foreach (var (sessions, field) in new[] { (Week.Practices, "practices"), (Week.Gym, "gym"), (Week.Conditioning, "conditioning") })
-            if (sessions.Count is < 0 or > SetPractices.Most) draft.Refuse("practices-count", $"usualWeek.{field}", sessions.Count, SetPractices.Most);
-        if (!draft.IsRefused) draft.Set(SetupFacets.UsualWeek, default, Week);
+        Check(draft, Week);
+        draft.Set(SetupFacets.UsualWeek, default, Week);
+    }
+
+    internal static void Check(Draft draft, UsualWeek week)
+    {
+        foreach (var (sessions, field) in new[] { (week.Practices, "practices"), (week.Gym, "gym"), (week.Conditioning, "conditioning") })
+            SetPractices.CheckCount(draft, sessions.Count, $"usualWeek.{field}");
     }
 }

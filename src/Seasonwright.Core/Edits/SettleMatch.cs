@@ -2,7 +2,10 @@ using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Edits;
 
-/// <summary>"We won", "we are out": the matches that waited for this outcome are settled in one step, down the whole chain.</summary>
+/// <summary>
+/// "We won", "we are out": the matches that waited for this outcome are settled in one step, down the whole chain. In a best-of
+/// series the games that must follow are on, and once it is decided the rest is called off.
+/// </summary>
 public sealed record SettleMatch(MatchId Match, Outcome Outcome) : SeasonEdit
 {
     public override string Describe(Season season) =>
@@ -16,8 +19,44 @@ public sealed record SettleMatch(MatchId Match, Outcome Outcome) : SeasonEdit
             return;
         }
         draft.Set(SeasonFacets.Match, Match, match with { Outcome = Outcome });
-        Settle(draft, Match, Outcome, [Match]);
+        HashSet<MatchId> seen = [Match];
+        if (match.Series is not null) SettleSeries(draft, match, seen);
+        Settle(draft, Match, Outcome, seen);
     }
+
+    private void SettleSeries(SeasonDraft draft, Match decided, HashSet<MatchId> seen)
+    {
+        var series = decided.Series!;
+        var others = draft.Before.AllMatches
+            .Where(match => match.Id != Match && match.Competition == decided.Competition && match.Series?.Name == series.Name && match.Series.BestOf == series.BestOf)
+            .ToList();
+        var won = others.Count(game => game.Outcome == Seasons.Outcome.Won) + (Outcome == Seasons.Outcome.Won ? 1 : 0);
+        var lost = others.Count(game => game.Outcome == Seasons.Outcome.Lost) + (Outcome == Seasons.Outcome.Lost ? 1 : 0);
+        // So many more games there will be at least: neither side can end it sooner.
+        var certain = series.BestOf / 2 + 1 - Math.Max(won, lost);
+        // A game called off before is called off for a reason of its own, unless this answer corrects an earlier one.
+        var corrects = decided.Outcome is { } earlier && earlier != Outcome;
+        var open = others.Where(game => game.Outcome is null && (corrects || game.Status != MatchStatus.Cancelled)).OrderBy(game => game.Series!.Game);
+        foreach (var (index, game) in open.Index())
+        {
+            if (!seen.Add(game.Id)) continue;
+            var status = certain <= 0 ? MatchStatus.Cancelled
+                : index < certain && game.Status is MatchStatus.Conditional or MatchStatus.Cancelled ? StatusOnceOn(game)
+                : game.Status == MatchStatus.Cancelled ? MatchStatus.Conditional
+                : game.Status;
+            draft.Set(SeasonFacets.Match, game.Id, game with { Status = status });
+            if (status == MatchStatus.Cancelled) Settle(draft, game.Id, null, seen);
+            else if (game.Status == MatchStatus.Cancelled) Reopen(draft, game.Id, seen);
+        }
+    }
+
+    /// <summary>What a match is when nothing stands in its way any more.</summary>
+    private static MatchStatus StatusOnceOn(Match match) => match switch
+    {
+        { Day: null } => MatchStatus.Postponed,
+        { LastDay: null } => MatchStatus.Confirmed,
+        _ => MatchStatus.Window,
+    };
 
     /// <param name="outcome">Null when the match will not be played: nothing that waits for it can be.</param>
     private static void Settle(SeasonDraft draft, MatchId decided, Outcome? outcome, HashSet<MatchId> seen)
@@ -27,14 +66,7 @@ public sealed record SettleMatch(MatchId Match, Outcome Outcome) : SeasonEdit
             // A ring of conditions (each waits for the other) ends here rather than never.
             if (!seen.Add(waiting.Id)) continue;
             var isOn = waiting.Condition!.Needs == outcome;
-            var settled = waiting with
-            {
-                Status = !isOn ? MatchStatus.Cancelled
-                    : waiting.Day is null ? MatchStatus.Postponed
-                    : waiting.LastDay is null ? MatchStatus.Confirmed
-                    : MatchStatus.Window,
-            };
-            draft.Set(SeasonFacets.Match, waiting.Id, settled);
+            draft.Set(SeasonFacets.Match, waiting.Id, waiting with { Status = isOn ? StatusOnceOn(waiting) : MatchStatus.Cancelled });
             if (!isOn) Settle(draft, waiting.Id, null, seen);
             else Reopen(draft, waiting.Id, seen);
         }

@@ -10,12 +10,8 @@ public sealed record StartSeason(DateOnly FirstDay, DayOfWeek WeekStart, ValueLi
     internal override void Decide(SeasonDraft draft)
     {
         if (draft.Before.IsStarted) draft.Refuse("season-started", "frame");
-        if (Weeks.Count is < 1 or > Frame.MostWeeks) draft.Refuse("weeks-count", "weeks", Weeks.Count, Frame.MostWeeks);
-        if (Weeks.Distinct().Count() != Weeks.Count) draft.Refuse("weeks-twice", "weeks");
-        draft.RequirePossible(FirstDay, "firstDay");
+        draft.SetFrame(new Frame(FirstDay, WeekStart, Weeks, ValueList<WeekId>.Empty, ValueList<WeekId>.Empty));
         NameTeam.Check(draft, Team);
-        if (draft.IsRefused) return;
-        draft.Set(SeasonFacets.Frame, default, new Frame(FirstDay, WeekStart, Weeks, ValueList<WeekId>.Empty, ValueList<WeekId>.Empty));
         draft.Set(SeasonFacets.Team, default, Team);
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
 
@@ -19,18 +18,18 @@ public static class WhatChanged
         {
             switch (change.Before ?? change.After)
             {
-                case Match: lines.Add(Thing(change, (Match match) => MatchWords.Of(match) + (match.IsOff ? $" ({Sentences.Say($"status.{match.Status}")})" : ""))); break;
-                case Event: lines.Add(Thing(change, (Event item) => $"{item.Title}, {Day(item.Days.First)} to {Day(item.Days.Last)}")); break;
-                case TestDay: lines.Add(Thing(change, (TestDay test) => $"{test.Battery}, {Day(test.Day)}")); break;
-                case Note: lines.Add(Thing(change, (Note note) => $"\"{note.Text}\", {Day(note.Days.First)}")); break;
+                case Match: lines.Add(Thing(change, (Match match) => match.IsOff ? Sentences.Say("changed.match-off", MatchWords.Of(match), Sentences.Say($"status.{match.Status}")) : MatchWords.Of(match))); break;
+                case Event: lines.Add(Thing(change, (Event item) => Sentences.Say("changed.event", item.Title, Day(item.Days.First), Day(item.Days.Last)))); break;
+                case TestDay: lines.Add(Thing(change, (TestDay test) => Sentences.Say("changed.test", test.Battery, Day(test.Day)))); break;
+                case Note: lines.Add(Thing(change, (Note note) => Sentences.Say("changed.note", note.Text, Day(note.Days.First)))); break;
                 case Goal: lines.Add(Thing(change, (Goal goal) => goal.Measure)); break;
             }
         }
 
-        lines.AddRange(Weeks(before, after, "changed.phase", (season, week) => season.PhaseOf(week) is { } run ? run.Phase.Name ?? Sentences.Say($"phase.{run.Phase.Kind}") : null));
-        lines.AddRange(Weeks(before, after, "changed.block", (season, week) => season.BlockOf(week) is { } run ? run.Block.Name ?? Sentences.Say($"block.{run.Block.Kind}") : null));
+        lines.AddRange(Weeks(before, after, "changed.phase", (season, week) => season.PhaseOf(week) is { } run ? RunWords.Of(run.Phase) : null));
+        lines.AddRange(Weeks(before, after, "changed.block", (season, week) => season.BlockOf(week) is { } run ? RunWords.Of(run.Block) : null));
         lines.AddRange(Weeks(before, after, "changed.kind", (season, week) => season.KindOf(week.Id) is { } kind ? Sentences.Say($"kind.{kind}") : null));
-        lines.AddRange(Weeks(before, after, "changed.practices", (season, week) => season.PracticesOf(week.Id)?.Count.ToString(CultureInfo.InvariantCulture)));
+        lines.AddRange(Weeks(before, after, "changed.practices", (season, week) => season.PracticesOf(week.Id) is { } p ? string.Join(", ", new object?[] { p.Count, p.Minutes, p.Rpe }.OfType<object>()) : null));
         lines.AddRange(Marks(keys, after, SeasonFacets.WeekLoad.Name, "changed.load", key => WeekId.Parse(key)));
         lines.AddRange(Marks(keys, after, SeasonFacets.WeekEmphasis.Name, "changed.emphasis", key => Pair<WeekId, QualityId>.Parse(key).First));
         return lines;

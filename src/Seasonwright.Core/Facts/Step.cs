@@ -23,9 +23,5 @@ public sealed record Step(ValueList<Change> Changes)
     }
 
     /// <summary>The step from one set of facts to another, in key order.</summary>
-    public static Step Between(FactSet before, FactSet after) => new(before.Keys.Union(after.Keys)
-        .Where(key => !Equals(before[key], after[key]))
-        .Order()
-        .Select(key => new Change(key, before[key], after[key]))
-        .ToValueList());
+    public static Step Between(FactSet before, FactSet after) => new(before.ChangesTo(after).ToValueList());
 }

@@ -15,11 +15,17 @@ public sealed record Frame(DateOnly FirstDay, DayOfWeek WeekStart, ValueList<Wee
 {
     public const int MostWeeks = 60;
 
+    /// <summary>Weeks inside and outside together: some ten years. Farther apart is a slip of the pen.</summary>
+    public const int MostKept = 520;
+
     /// <summary>First days outside 1950..2149 are refused as slips of the pen.</summary>
     public static DaySpan PossibleDays { get; } = new(new DateOnly(1950, 1, 1), new DateOnly(2149, 12, 31));
 
     /// <summary>The frame of a season that has not been started: no weeks.</summary>
     public static Frame None { get; } = new(new DateOnly(2000, 1, 1), DayOfWeek.Monday, ValueList<WeekId>.Empty, ValueList<WeekId>.Empty, ValueList<WeekId>.Empty);
+
+    /// <summary>Every week that has or once had a place, in calendar order: before, in and after the season.</summary>
+    public IEnumerable<WeekId> Known => Before.Concat(Weeks).Concat(After);
 
     public WeekGrid Grid => new(FirstDay, WeekStart, Weeks.Count);
 }

@@ -11,7 +11,8 @@ public sealed record Publication(int Number, string? Name = null);
 public readonly record struct VersionNumber(int Value) : ISubject<VersionNumber>
 {
     public static VersionNumber Parse(string text) =>
-        new(int.Parse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture));
+        int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) ? new(number)
+            : throw new FormatException($"'{text}' is no version number.");
 
     public override string ToString() => Value.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -39,9 +39,9 @@ public sealed class OpenSeason
     {
         if (Season.LastPublication is not { } last) return null;
         var key = SeasonFacets.Publication.Of(new VersionNumber(last.Number));
-        var line = (await Stream.HistoryAsync(cancel)).FirstOrDefault(line => line.Wrote.Contains(key));
-        if (line is null) return null;
-        return new PublishedSeason(last, line.Instant, new Season(season.Id, await Stream.FactsAtAsync(line.Last, cancel)));
+        // The entry, not its gesture: a gesture may publish and go on.
+        if (await Stream.FilledAsync(key, cancel) is not { } filled) return null;
+        return new PublishedSeason(last, filled.Instant, new Season(season.Id, await Stream.FactsAtAsync(filled.Number, cancel)));
     }
 
     /// <summary>What differs from the published version, in dates and names; from nothing when none is published.</summary>

@@ -54,6 +54,8 @@ public static class SeasonBirth
         this Workspace workspace, Actor actor, Guid gesture, SeasonId last, DateOnly firstCompetitionMatch, string? title)
     {
         if (await workspace.SeasonAsync(last) is not { } open) return (new NotDone(Refusal.Say("stream-gone", last.Text)), null);
+        if (!Frame.PossibleDays.Contains(firstCompetitionMatch))
+            return (new NotDone(Refusal.Say("day-impossible", "firstCompetitionMatch", "firstCompetitionMatch", firstCompetitionMatch)), null);
         if (!NextSeason.TryFrom(open.Season, firstCompetitionMatch, title, out var facts))
             return (new NotDone(Refusal.Say("next-season-unaligned", "match")), null);
         return await workspace.CreateAsync(actor, gesture, open.Setup.Id, [], [new AdoptSeason(facts, open.Season.Team.Title ?? open.Season.Team.Name)]);

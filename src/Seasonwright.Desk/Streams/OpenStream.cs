@@ -103,6 +103,14 @@ public sealed class OpenStream : IDisposable
             .Aggregate(facts ?? FactSet.Empty, (sum, entry) => sum.Evolve(LogText.ReadStep(entry.StepJson)));
     }
 
+    /// <summary>The newest entry that filled a place, and when; null when none did.</summary>
+    public async Task<(long Number, DateTimeOffset Instant)?> FilledAsync(Key place, CancellationToken cancel = default)
+    {
+        foreach (var entry in (await folder.Log.ReadAllAsync(Id, cancel)).Reverse())
+            if (LogText.ReadStep(entry.StepJson).Changes.Any(change => change.Key == place && change.After is not null)) return (entry.Number, entry.Instant);
+        return null;
+    }
+
     /// <summary>Every gesture, newest first.</summary>
     public async Task<IReadOnlyList<HistoryLine>> HistoryAsync(CancellationToken cancel = default)
     {
@@ -123,7 +131,7 @@ public sealed class OpenStream : IDisposable
             if (first.Undoes is { } undone && lines.TryGetValue(undone, out var target)) lines[undone] = target with { TakenBack = true };
             if (first.Redoes is { } redone && lines.TryGetValue(redone, out var back)) lines[redone] = back with { TakenBack = true };
             // What an undo took back is named; a redo names the same thing.
-            var named = first.Undoes is { } u ? lines.GetValueOrDefault(u)?.Named : first.Redoes is { } r ? lines.GetValueOrDefault(r)?.Named : string.Join("; ", said);
+            var named = first.Undoes is { } u ? lines.GetValueOrDefault(u)?.Named : first.Redoes is { } r ? lines.GetValueOrDefault(r)?.Named : InShort(said);
             var line = first.Undoes is not null ? Sentences.Say("did.undo", named) : first.Redoes is not null ? Sentences.Say("did.redo", named) : named!;
             lines[first.Number] = new HistoryLine(first.Number, group.Last().Number, first.Author, first.Instant, line, named ?? "", false) { Wrote = wrote };
         }
@@ -212,12 +220,17 @@ public sealed class OpenStream : IDisposable
     {
         foreach (var entry in await folder.Log.ReadFromAsync(Id, gesture.BasedOn))
         {
+            if (gesture.Knows.Contains(entry.Gesture)) continue;
             var changed = LogText.ReadStep(entry.StepJson).Changes.Select(change => change.Key).ToHashSet();
             foreach (var decision in accepted)
                 if (decision.ConflictsWith(changed) is { } key) return Refusal.Say("changed-meanwhile", key.ToString(), await NameOf(entry.Author), WordsOf(entry));
         }
         return null;
     }
+
+    /// <summary>A few edits are all named; of many the first ones are.</summary>
+    private static string InShort(List<string> said) => said.Count <= 4 ? string.Join("; ", said)
+        : Sentences.Say("did.many", string.Join("; ", said.Take(2)), said.Count - 2);
 
     private string WordsOf(LogEntry entry) => LogText.ReadEdit(entry.EditJson) is { } edit ? trade.Describe(State.Facts, edit) : Sentences.Say("did.undo", "");
 

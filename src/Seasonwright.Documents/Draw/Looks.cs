@@ -64,6 +64,7 @@ public static class Looks
     public static MarkLook MatchDayUnsure { get; } = new("match-day-unsure", Board, null, MatchKey, 1.1, 2);
 
     public static MarkLook Event { get; } = new("event", Board, Palette.Event, EventEdge, 1);
+    public static MarkLook EventUnsure { get; } = new("event-unsure", Board, Paper, EventEdge, 1, 2.5);
     public static MarkLook TestDay { get; } = new("test-day", Board, Palette.Accent);
 
     // Load
@@ -94,7 +95,7 @@ public static class Looks
         Rule, Bracket, TodayFlag, TodayLine,
         Transition, General, Specific, Competition, Peak,
         MatchHome, MatchAway, MatchHomeQuiet, MatchAwayQuiet, MatchKeyHome, MatchKeyAway, MatchUnsure, MatchKeyUnsure,
-        MatchDay, MatchDayUnsure, Event, TestDay,
+        MatchDay, MatchDayUnsure, Event, EventUnsure, TestDay,
         LoadPlanned, LoadDone, LoadPractice, LoadMatchGround, LoadMatch,
         Maintain, Develop, Focus, Preparedness,
         CautionMark, StopMark,

@@ -8,7 +8,10 @@ internal sealed class Database(string file) : IDisposable
 {
     private static readonly ConnectionPragmas Pragmas = new();
 
-    private readonly string connectionString = new SqliteConnectionStringBuilder { DataSource = file }.ToString();
+    /// <summary>How long somebody else's lock is waited for, in seconds, before a person is told.</summary>
+    public const int Patience = 10;
+
+    private readonly string connectionString = new SqliteConnectionStringBuilder { DataSource = file, DefaultTimeout = Patience }.ToString();
 
     public string File => file;
 

@@ -90,6 +90,8 @@ internal static class DatabaseFile
     {
         var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Mode = mode, Pooling = false }.ToString());
         connection.Open();
+        // A copy does not fail because somebody is just now writing.
+        Scalar(connection, FormattableString.Invariant($"PRAGMA busy_timeout={Database.Patience * 1000}"));
         return connection;
     }
 

@@ -35,6 +35,9 @@ internal static class Diagnosis
             ReadOnlyFileSystem or WindowsWriteProtected => ReadOnly(fault, subject),
             _ => Unreachable(fault, subject),
         },
+        // A value in the file that we never wrote: no id, no instant, or nothing where there must be something.
+        FormatException or InvalidCastException or OverflowException => Damaged(fault, subject),
+        InvalidOperationException when fault.Message.Contains("NULL at ordinal", StringComparison.Ordinal) => Damaged(fault, subject),
         _ => null,
     };
 
@@ -44,8 +47,9 @@ internal static class Diagnosis
         SqliteCode.ReadOnly => ReadOnly(fault, subject),
         SqliteCode.InputOutput => new(StoreTroubleKind.DiskError, subject,
             $"The disk reported an error at {subject} (SQLite {fault.SqliteExtendedErrorCode}). It may be full, failing or unplugged. This change was not saved; what was saved before is unharmed. Check the disk and try again.", fault),
-        SqliteCode.Corrupt => new(StoreTroubleKind.Damaged, subject,
-            $"{subject} is damaged. Nothing was changed. Restore the newest backup; the 'backups' folder beside it may hold one.", fault),
+        // Nothing we write breaks a constraint, save an append that was overtaken, which sees to itself: an index does not fit its table.
+        // Our statements are fixed and tested: what they do not find, or cannot make sense of, was taken from the file or altered in it.
+        SqliteCode.Corrupt or SqliteCode.Constraint or SqliteCode.Error => Damaged(fault, subject),
         SqliteCode.NotADatabase => new(StoreTroubleKind.NotOurs, subject,
             $"{subject} is not a Seasonwright database. Nothing was changed. Choose another folder or file, or restore a backup.", fault),
         SqliteCode.Busy or SqliteCode.Locked => new(StoreTroubleKind.Busy, subject,
@@ -53,6 +57,9 @@ internal static class Diagnosis
         SqliteCode.CannotOpen => Unreachable(fault, subject),
         _ => null,
     };
+
+    private static StoreTrouble Damaged(Exception fault, string subject) => new(StoreTroubleKind.Damaged, subject,
+        $"{subject} is damaged. Nothing was changed. Restore the newest backup; the 'backups' folder beside it may hold one.", fault);
 
     private static StoreTrouble Full(Exception fault, string subject) => new(StoreTroubleKind.DiskFull, subject,
         $"The disk that holds {subject} is full. This change was not saved; what was saved before is unharmed. Free some room and try again.", fault);

@@ -3,6 +3,7 @@ namespace Seasonwright.Store.Sqlite;
 /// <summary>SQLite's primary result codes that we tell apart. Source: sqlite.org, "Result and Error Codes".</summary>
 internal static class SqliteCode
 {
+    public const int Error = 1;
     public const int Busy = 5;
     public const int Locked = 6;
     public const int ReadOnly = 8;

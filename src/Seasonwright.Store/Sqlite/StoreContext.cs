@@ -19,7 +19,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
     {
         configurationBuilder.Properties<ClubId>().HaveConversion<ClubIdColumn>();
         configurationBuilder.Properties<StreamId>().HaveConversion<StreamIdColumn>();
-        configurationBuilder.Properties<StreamKind>().HaveConversion<string>();
+        configurationBuilder.Properties<StreamKind>().HaveConversion<KindColumn>();
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<InstantColumn>();
     }
 
@@ -102,5 +102,13 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
 
     private sealed class StreamIdColumn() : ValueConverter<StreamId, Guid>(id => id.Value, value => new StreamId(value));
 
-    private sealed class InstantColumn() : ValueConverter<DateTimeOffset, long>(instant => instant.UtcTicks, ticks => new DateTimeOffset(ticks, TimeSpan.Zero));
+    private sealed class KindColumn() : ValueConverter<StreamKind, string>(kind => kind.ToString(), text => Kind(text));
+
+    private sealed class InstantColumn() : ValueConverter<DateTimeOffset, long>(instant => instant.UtcTicks, ticks => Instant(ticks));
+
+    private static StreamKind Kind(string text) =>
+        Enum.TryParse<StreamKind>(text, out var kind) ? kind : throw new FormatException($"'{text}' is no kind of stream.");
+
+    private static DateTimeOffset Instant(long ticks) => ticks >= 0 && ticks <= DateTimeOffset.MaxValue.Ticks
+        ? new DateTimeOffset(ticks, TimeSpan.Zero) : throw new FormatException($"{ticks} is no instant.");
 }

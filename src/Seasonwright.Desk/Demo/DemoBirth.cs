@@ -1,0 +1,40 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Desk.Seasons;
+using Seasonwright.Desk.Streams;
+using Seasonwright.Store;
+
+namespace Seasonwright.Desk.Demo;
+
+/// <summary>Puts the demo into a data folder.</summary>
+public static class DemoBirth
+{
+    // One id in every folder: the log takes a gesture once, and never again after its season was removed.
+    private static readonly Guid Gesture = Guid.ParseExact(NaturalIds.Season(DemoSeason.TeamName, DateOnly.MinValue).Text, "N");
+
+    /// <summary>The demo's season in a workspace.</summary>
+    public static SeasonId Id { get; } = new(Gesture.ToString());
+
+    /// <summary>
+    /// Adds the demo, with a team of its own, to a folder that holds no season and has never held the demo. Asking again
+    /// changes nothing; <see cref="SeasonBirth.RemoveTeamAsync"/> takes it away for good.
+    /// </summary>
+    /// <returns>The demo's season where the folder holds it, also when it was there before; else why there is none.</returns>
+    public static async Task<(Answer Answer, SeasonId? Season)> AddDemoAsync(this Workspace workspace, Actor actor, DateOnly today)
+    {
+        try
+        {
+            var held = await workspace.SeasonsAsync();
+            if (held.Length > 0 && held.All(season => season.Id != Id)) return (new NotDone(Refusal.Say("demo-late", "team")), null);
+            var demo = DemoSeason.Make(DemoSeason.AnchorFor(today));
+            var (answer, season) = await workspace.CreateAsync(actor, Gesture, null, demo.Setup, demo.Edits);
+            if (season is not null)
+                foreach (var (person, name) in demo.People) await workspace.NamePersonAsync(person.Text, name);
+            return (answer, season);
+        }
+        catch (StoreTrouble trouble)
+        {
+            return (new CannotKeep(trouble.Message), null);
+        }
+    }
+}

@@ -1,0 +1,35 @@
+using System.Text.Json;
+using Seasonwright.Core.Edits;
+using Seasonwright.Wire;
+
+namespace Seasonwright.Desk.Streams;
+
+/// <summary>Edits as pages send them: the same JSON as the log, the command line and docs/edits.md.</summary>
+public static class GestureText
+{
+    /// <summary>Reads a list of edits.</summary>
+    /// <param name="json">A JSON array of edits.</param>
+    /// <param name="problem">What is wrong with the text and how to mend it; null when it was read.</param>
+    public static IReadOnlyList<Edit>? TryRead(string json, out string? problem)
+    {
+        problem = null;
+        try
+        {
+            var edits = JsonSerializer.Deserialize<List<Edit>>(json, WireOptions.Compact);
+            if (edits is { Count: > 0 } && !edits.Contains(null!)) return edits;
+            problem = Core.Sentences.Say("refused.gesture-empty");
+        }
+        catch (JsonException error)
+        {
+            problem = WireProblem.Of(error).ToString();
+        }
+        catch (NotSupportedException)
+        {
+            problem = Core.Sentences.Say("refused.gesture-unknown");
+        }
+        return null;
+    }
+
+    /// <summary>An edit in the same form, for a page that lets a person change part of it.</summary>
+    public static string Of(Edit edit) => LogText.Of(edit);
+}

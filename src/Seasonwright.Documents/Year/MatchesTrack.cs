@@ -1,0 +1,181 @@
+using System.Globalization;
+using Seasonwright.Core;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Draw;
+using static Seasonwright.Documents.Year.YearTexts;
+
+namespace Seasonwright.Documents.Year;
+
+/// <summary>Every match in a place of its own: its sign, whom against, the days since the last one; a bracket over the days of a window.</summary>
+internal sealed class MatchesTrack
+{
+    private const double Top = 4;
+    private const double CodeGap = 2;
+    private const double LeastForCode = 26;
+    private readonly YearPlan plan;
+    private readonly TrackSketch sketch;
+    private readonly OpponentCodes codes;
+
+    // Codes are equally long: either nearly all have room for their three letters, or all have two.
+    private readonly bool hasFullCodes;
+    private readonly System.Collections.Immutable.ImmutableArray<DateOnly> matchDays;
+
+    private MatchesTrack(YearPlan plan)
+    {
+        this.plan = plan;
+        sketch = new TrackSketch(plan, "matches", Say("track.matches"));
+        codes = new OpponentCodes(plan.Season.AllMatches);
+        matchDays = plan.Season.MatchDays;
+        hasFullCodes = plan.Matches.Count(match => TextWidths.Of(codes.Of(match), Type.Small) <= plan.ColumnWidth - CodeGap) * 4 >= plan.Matches.Length * 3;
+    }
+
+    public static TrackDrawing Draw(YearPlan plan) => new MatchesTrack(plan).Draw();
+
+    // A line of words, a sign over a code, or a sign alone.
+    private double RowHeight => plan.HasWords && !plan.IsByDay ? 19 : plan.IsSlim ? 14 : 27;
+
+    private TrackDrawing Draw()
+    {
+        var lanes = new Lanes();
+        foreach (var match in plan.Matches)
+        {
+            if (match.Days is not { } days || plan.Seen(days) is not { } seen)
+                continue;
+            var (from, to) = Place(seen);
+            var top = Top + lanes.Take(from, to) * RowHeight;
+            var group = plan.HasWords && !plan.IsByDay ? Line(match, seen, from, to, top) : Sign(match, seen, from, to, top);
+            sketch.Add(new Group(plan.Words.Match(match, Since(match)), group.ToValueList(), $"match/{match.Id}"));
+        }
+        // Room for the name and its hint even where one match a week is the most.
+        var height = Math.Max(Top + Math.Max(1, lanes.Count) * RowHeight + 3, 54);
+        sketch.Name(Top + 10, Say(plan.IsSlim ? "hint.matches" : "hint.matches.since"), height);
+        Cells();
+        return sketch.Drawing(height);
+    }
+
+    /// <summary>The columns a match stands in: of its week, of all weeks of a window, by day of its days and what its code needs.</summary>
+    private (double From, double To) Place(DaySpan seen)
+    {
+        var (first, last) = (plan.ColumnOf(seen.First), plan.ColumnOf(seen.Last));
+        if (!plan.IsByDay)
+            return (first.X, last.Right);
+        var (from, to) = plan.Across(seen);
+        var lacking = Math.Max(0, (LeastForCode - to + from) / 2);
+        return (from - lacking, to + lacking);
+    }
+
+    private List<Shape> Sign(Match match, DaySpan seen, double from, double to, double top)
+    {
+        var centre = new Point((from + to) / 2, top + 6);
+        var room = Math.Min(to - from, plan.IsByDay ? 3 * plan.DayWidth : 2 * plan.ColumnWidth);
+        List<Shape> shapes = [.. MatchMark.Of(match, centre)];
+        if (seen.Length > 1)
+            shapes.Add(Bracket(seen, top + 13));
+        if (plan.IsSlim)
+            return shapes;
+        var look = match.Importance == Importance.Friendly || match.IsOff ? Looks.Muted : Looks.Ink;
+        var code = Ladder.Whole([.. Names(match)], room - CodeGap, Type.Small);
+        if (code.Kind != FitKind.Nothing)
+        {
+            var baseline = top + 22.5;
+            shapes.Add(new TextRun(new(centre.X, baseline), code.Text, Type.Small, look, TextAnchor.Middle));
+            if (match.IsOff)
+                shapes.Add(new Line(new(centre.X - code.Width / 2 - 1, baseline - 3.2), new(centre.X + code.Width / 2 + 1, baseline - 3.2), Looks.MatchDay));
+        }
+        if (Since(match) is { } since)
+        {
+            var fitted = Ladder.Whole([Number(since)], to - centre.X - 7, Type.Small);
+            if (fitted.Kind != FitKind.Nothing)
+                shapes.Add(new TextRun(new(centre.X + 6.8, centre.Y + 3.2), fitted.Text, Type.Small, Looks.Muted));
+        }
+        return shapes;
+    }
+
+    private List<Shape> Line(Match match, DaySpan seen, double from, double to, double top)
+    {
+        var centre = new Point(from + 9, top + 7);
+        List<Shape> shapes = [.. MatchMark.Of(match, centre)];
+        if (seen.Length > 1)
+            shapes.Add(Bracket(seen, top + 16));
+        var right = to - 4;
+        if (Since(match) is { } since && to - from >= 80)
+        {
+            var days = Say("match.since.short", since);
+            shapes.Add(new TextRun(new(right, top + 10.6), days, Type.Small, Looks.Muted, TextAnchor.End));
+            right -= TextWidths.Of(days, Type.Small) + 4;
+        }
+        var look = match.Importance == Importance.Friendly || match.IsOff ? Looks.Muted : Looks.Ink;
+        var text = Ladder.Cut([.. LineNames(match)], right - from - 18, Type.Mark);
+        if (text.Kind == FitKind.Nothing)
+            return shapes;
+        shapes.Add(new TextRun(new(from + 18, top + 10.6), text.Text, Type.Mark, look));
+        if (match.IsOff)
+            shapes.Add(new Line(new(from + 17, top + 7), new(from + 19 + text.Width, top + 7), Looks.MatchDay));
+        return shapes;
+    }
+
+    private Polyline Bracket(DaySpan seen, double y)
+    {
+        var (from, to) = plan.Across(seen);
+        if (to - from < 8)
+            (from, to) = ((from + to) / 2 - 4, (from + to) / 2 + 4);
+        return new([new(from + 1, y - 3), new(from + 1, y), new(to - 1, y), new(to - 1, y - 3)], Looks.Bracket);
+    }
+
+    private IEnumerable<string> Names(Match match)
+    {
+        var code = codes.Of(match);
+        if (plan.IsByDay && match.Opponent is { } name)
+            yield return name;
+        if (hasFullCodes || plan.IsByDay)
+            yield return code;
+        yield return FirstOf(code, 2);
+        yield return FirstOf(code, 1);
+    }
+
+    private IEnumerable<string> LineNames(Match match)
+    {
+        var name = match.Opponent ?? match.Round ?? match.Competition ?? Say("match.unknown.code");
+        if (match.Day is { } day && match.IsOnOneDay)
+        {
+            var date = Say($"day.{day.DayOfWeek}.short");
+            if (match.KickOff is { } time)
+                yield return $"{date} {time.ToString("HH:mm", CultureInfo.InvariantCulture)} {name}";
+            yield return $"{date} {name}";
+        }
+        yield return name;
+        yield return codes.Of(match);
+    }
+
+    private static string FirstOf(string code, int letters)
+    {
+        var starts = StringInfo.ParseCombiningCharacters(code);
+        return starts.Length > letters ? code[..starts[letters]] : code;
+    }
+
+    private int? Since(Match match) => MatchDays.Since(match, matchDays);
+
+    private void Cells()
+    {
+        foreach (var column in plan.Columns)
+        {
+            var matches = plan.Matches.Where(match => match.Days is { } days && days.Overlaps(column.Week.Days)).ToList();
+            if (!plan.IsByDay)
+            {
+                sketch.Cell(column, Sentence(plan.Words.Week(column.Week), matches));
+                continue;
+            }
+            foreach (var day in column.Week.Days.Days())
+                sketch.Cell(column, day, Sentence(plan.Words.Day(day), matches.Where(match => match.Days!.Value.Contains(day))));
+        }
+    }
+
+    private string Sentence(string when, IEnumerable<Match> matches)
+    {
+        var spoken = matches.Select(match => plan.Words.Match(match, Since(match))).DefaultIfEmpty(Say("matches.none"));
+        return $"{when}: {string.Join("; ", spoken)}";
+    }
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

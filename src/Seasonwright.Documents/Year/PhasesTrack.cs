@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Draw;
+using static Seasonwright.Documents.Year.YearTexts;
+
+namespace Seasonwright.Documents.Year;
+
+/// <summary>Phases as bars over exactly their weeks.</summary>
+internal static class PhasesTrack
+{
+    private const double Height = 34;
+    private const double Top = 5;
+    private const double BarHeight = 24;
+
+    public static TrackDrawing Draw(YearPlan plan)
+    {
+        var sketch = new TrackSketch(plan, "phases", Say("track.phases"));
+        sketch.Name(Top + 15.8);
+        foreach (var run in plan.Season.Phases)
+        {
+            if (plan.Across(run.First, run.Last) is not { } columns)
+                continue;
+            var bar = new Area(columns.First.X + 1, Top, columns.Last.Right - columns.First.X - 2, BarHeight);
+            var (ground, ink) = Looking(run.Phase.Kind);
+            List<Shape> shapes = [new Box(bar, ground, 4)];
+            if (Named(run.Phase, bar, ink) is { } name)
+                shapes.Add(name);
+            sketch.Add(new Group(YearWords.Run(YearWords.Phase(run.Phase), run.First, run.Last), shapes.ToValueList(), $"phase/{run.Id}"));
+        }
+        foreach (var column in plan.Columns)
+        {
+            var phase = plan.Season.PhaseOf(column.Week);
+            sketch.Cell(column, YearWords.Join([plan.Words.Week(column.Week), phase is null ? Say("phase.none") : YearWords.Phase(phase.Phase)]));
+        }
+        return sketch.Drawing(Height);
+    }
+
+    /// <summary>The longest telling form of the name that fits in full size, else in small print, else the name cut.</summary>
+    private static TextRun? Named(Phase phase, Area bar, TextLook ink)
+    {
+        const double Pad = 6;
+        var names = Names(phase);
+        var full = Ladder.Whole([.. names.Where(name => name == names[0] || name.Length > 4)], bar.Width - 2 * Pad, Type.Heading);
+        if (full.Kind != FitKind.Nothing)
+            return new(new(bar.X + Pad, Top + 16), full.Text, Type.Heading, ink);
+        var small = Ladder.Whole(names, bar.Width - 4, Type.SmallHeavy);
+        if (small.Kind == FitKind.Nothing)
+            small = TextFit.Fit(names[0], bar.Width - 4, Type.SmallHeavy);
+        return small.Text.Length < 3 && small.Kind == FitKind.Shortened || small.Kind == FitKind.Nothing
+            ? null
+            : new(new(bar.Centre.X, Top + 15.2), small.Text, Type.SmallHeavy, ink, TextAnchor.Middle);
+    }
+
+    private static ImmutableArray<string> Names(Phase phase) =>
+        phase.Name is { } name ? [PlainText.Clean(name)] : Forms($"phase.{phase.Kind}");
+
+    private static (MarkLook Ground, TextLook Ink) Looking(PhaseKind kind) => kind switch
+    {
+        PhaseKind.GeneralPreparation => (Looks.General, Looks.OnGeneral),
+        PhaseKind.SpecificPreparation or PhaseKind.PreCompetition => (Looks.Specific, Looks.OnSpecific),
+        PhaseKind.Competition => (Looks.Competition, Looks.OnCompetition),
+        PhaseKind.Peak => (Looks.Peak, Looks.OnPeak),
+        _ => (Looks.Transition, Looks.OnTransition),
+    };
+}

@@ -1,0 +1,32 @@
+using System.Text.Json;
+using Seasonwright.Desk;
+
+namespace Seasonwright.Web.Seasons;
+
+/// <summary>"Year" in the rail: the season last looked at, else the newest, else the list.</summary>
+internal static class LastSeasonEndpoint
+{
+    /// <summary>The preference the Year page keeps.</summary>
+    private const string Preference = "season.last";
+
+    public static void MapLastSeason(this IEndpointRouteBuilder app) => app.MapGet("/year", async (Workspace workspace) =>
+    {
+        var seasons = await workspace.SeasonsAsync();
+        var last = Read((await workspace.PreferencesAsync(await workspace.LocalActorAsync())).GetValueOrDefault(Preference));
+        var chosen = seasons.FirstOrDefault(season => season.Id.Text == last) ?? seasons.LastOrDefault();
+        return Results.Redirect(chosen is null ? "/" : $"/season/{chosen.Id}");
+    });
+
+    // Only a convenience is lost when it cannot be read.
+    private static string? Read(string? json)
+    {
+        try
+        {
+            return json is null ? null : JsonSerializer.Deserialize<string>(json);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+}

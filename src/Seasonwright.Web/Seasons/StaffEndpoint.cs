@@ -1,0 +1,24 @@
+using Microsoft.AspNetCore.Mvc;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Desk;
+using Seasonwright.Desk.Streams;
+
+namespace Seasonwright.Web.Seasons;
+
+/// <summary>Adds a person to the staff: the name goes into the register, the season gets the person's id and role only.</summary>
+internal static class StaffEndpoint
+{
+    public static void MapStaff(this IEndpointRouteBuilder app) => app.MapPost("/season/{season}/staff", AddAsync).DisableAntiforgery();
+
+    private static async Task<IResult> AddAsync(string season, [FromForm] string name, [FromForm] string role, Workspace workspace)
+    {
+        if (!IdText.IsId(season) || await workspace.SeasonAsync(new SeasonId(season)) is not { } open) return Results.NotFound();
+        if (name.Trim() is not { Length: > 0 and <= 120 } clean || !Enum.TryParse<StaffRole>(role, ignoreCase: true, out var known)) return Results.BadRequest();
+        var person = FreshId.Text();
+        await workspace.NamePersonAsync(person, clean);
+        var actor = await workspace.LocalActorAsync();
+        await open.Stream.ApplyAsync(actor, new Gesture(Guid.CreateVersion7(), open.Stream.State.Number, [new SetStaff(new PersonId(person), known)]));
+        return Results.Redirect($"/season/{season}");
+    }
+}

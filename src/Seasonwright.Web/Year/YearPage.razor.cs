@@ -1,0 +1,176 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Desk;
+using Seasonwright.Desk.Seasons;
+using Seasonwright.Documents.Draw;
+using Seasonwright.Documents.Year;
+
+namespace Seasonwright.Web.Year;
+
+/// <summary>
+/// The heart: one season, drawn, live. This component lays out and repaints; the hand is year.js, changes come in through the
+/// gestures endpoint, and every open page hears of them from <see cref="OpenSeason.Changed"/>.
+/// </summary>
+public sealed partial class YearPage : IAsyncDisposable
+{
+    private const int PrerenderWidth = 1280;
+
+    private OpenSeason? open;
+    private Actor? actor;
+    private ImmutableDictionary<string, string> names = ImmutableDictionary<string, string>.Empty;
+    private Shown shown = Shown.Default;
+    private PublishedSeason? published;
+    private IReadOnlyList<string> drafts = [];
+    private YearView view = new();
+    private YearDrawing? drawing;
+    private Season season = null!;
+    private Setup setup = null!;
+    private Place place = new(null, 0, 0, null, null, null, null);
+    private string panel = "";
+    private long number, laid;
+    private double height;
+    private int here;
+    private ImmutableArray<(TrackDrawing Track, double Top)> rows = [];
+    private ImmutableArray<string> trackIds = [];
+    private string weeks = "", loads = "", items = "", scale = "", words = "";
+    private ElementReference page;
+    private IJSObjectReference? script;
+    private DotNetObjectReference<YearPage>? self;
+
+    [Parameter] public required string Id { get; set; }
+
+    [CascadingParameter] private Microsoft.AspNetCore.Http.HttpContext? Http { get; set; }
+
+    protected override async Task OnInitializedAsync()
+    {
+        if (!IdText.IsId(Id) || await Workspace.SeasonAsync(new SeasonId(Id)) is not { } found)
+        {
+            Navigation.NotFound();
+            return;
+        }
+        open = found;
+        actor = await Workspace.LocalActorAsync();
+        names = await Workspace.NamesAsync();
+        var preferences = await Workspace.PreferencesAsync(actor);
+        shown = Shown.Read(preferences.GetValueOrDefault(Shown.Preference));
+        published = await open.PublishedAsync();
+        var width = int.TryParse(Http?.Request.Cookies["seasonwright-width"], NumberStyles.None, CultureInfo.InvariantCulture, out var known) ? known : PrerenderWidth;
+        view = new YearView { Width = Math.Clamp(width, 320, 6000), Today = Today() };
+        words = Template.Of(new { sending = Words.Say("keeping.sending"), kept = Words.Say("keeping.kept"), waiting = Words.Say("keeping.waiting"), trouble = Words.Say("keeping.trouble"), refused = Words.Say("keeping.refused") });
+        Lay();
+        here = (season.WeekOf(Today())?.Number ?? 1) - 1;
+        place = place with { First = here, Last = here };
+        open.Changed += Repaint;
+        if (Http is null) await Workspace.PreferAsync(actor, "season.last", $"\"{Id}\"");
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!firstRender || open is null) return;
+        self = DotNetObjectReference.Create(this);
+        script = await Script.InvokeAsync<IJSObjectReference>("import", "/year.js");
+        await script.InvokeVoidAsync("start", page, self);
+    }
+
+    /// <summary>The script says how wide the chart is.</summary>
+    [JSInvokable]
+    public void Fit(int width)
+    {
+        if (width < 200 || (int)view.Width == width) return;
+        view = view with { Width = width };
+        Lay();
+        StateHasChanged();
+    }
+
+    /// <summary>The script says where the person is.</summary>
+    [JSInvokable]
+    public void Show(Place to)
+    {
+        var last = season.Weeks.Length - 1;
+        place = to with { First = Math.Clamp(to.First, 0, last), Last = Math.Clamp(to.Last, 0, last) };
+        panel = "";
+        StateHasChanged();
+    }
+
+    /// <summary>Opens a panel, "" for the week's.</summary>
+    [JSInvokable]
+    public void Open(string which)
+    {
+        panel = panel == which ? "" : which;
+        StateHasChanged();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (open is not null) open.Changed -= Repaint;
+        self?.Dispose();
+        try
+        {
+            if (script is not null) await script.DisposeAsync();
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone already, and its script with it.
+        }
+    }
+
+    private DateOnly Today() => DateOnly.FromDateTime(Workspace.Clock.GetLocalNow().DateTime);
+
+    private void Repaint() => _ = InvokeAsync(async () =>
+    {
+        if (open!.Season.LastPublication != season.LastPublication) published = await open.PublishedAsync();
+        Lay();
+        StateHasChanged();
+    });
+
+    private void Lay()
+    {
+        (season, setup) = (open!.Season, open.Setup);
+        number = open.Stream.State.Number;
+        laid++;
+        drawing = YearDrawing.Of(season, setup, view with { TrackOrder = shown.Order.ToValueList(), Hidden = shown.Hidden.ToValueList(), Folded = shown.Folded.ToValueList() });
+        var top = 0.0;
+        var stacked = ImmutableArray.CreateBuilder<(TrackDrawing, double)>();
+        foreach (var track in drawing.Tracks)
+        {
+            stacked.Add((track, top));
+            top += track.Height;
+        }
+        rows = stacked.ToImmutable();
+        trackIds = [.. drawing.Tracks.Select(track => track.Id)];
+        height = top;
+        drafts = OpenSeason.Draft(season, published);
+        weeks = Template.Of(season.Weeks.Select(week => new { id = week.Id.Text, first = week.Days.First, last = week.Days.Last }));
+        loads = Template.Of(season.Weeks.Select(week => season.TargetOf(week.Id)?.Au));
+        items = Graspable.Of(season);
+        scale = drawing.Load is { } load ? Template.Of(new { top = load.TopY, bottom = load.ZeroY, most = load.Top }) : "{}";
+    }
+
+    private async Task Show(Shown how)
+    {
+        shown = how;
+        Lay();
+        await Workspace.PreferAsync(actor!, Shown.Preference, how.Write());
+    }
+
+    private Task FoldHead() => Show(shown with { HeadFolded = !shown.HeadFolded });
+
+    private void ZoomTo(YearZoom zoom)
+    {
+        // Keep the chosen week in sight.
+        view = view with { Zoom = zoom, FirstWeek = Math.Max(1, place.First - 1) };
+        Lay();
+    }
+
+    private void Turn(int by)
+    {
+        var step = view.Zoom == YearZoom.Day ? 2 : 6;
+        view = view with { FirstWeek = Math.Clamp(view.FirstWeek + by * step, 1, season.Weeks.Length) };
+        Lay();
+    }
+}

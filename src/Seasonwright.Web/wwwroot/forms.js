@@ -1,0 +1,79 @@
+// Forms and buttons that say which edit they make: data-edit holds it as JSON with gaps ("$first", "$last", "$day", "$new"),
+// and a field's name is the path of the place it fills. What is typed and not yet sent outlives a reload.
+
+/** Fills the gaps of a template. "$new" is another id each time. */
+export function fill(template, gaps, newId) {
+  const walk = value => {
+    if (Array.isArray(value)) return value.map(walk);
+    if (value && typeof value === 'object') return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, walk(part)]).filter(([, part]) => part !== undefined));
+    if (value === '$new') return newId();
+    if (typeof value === 'string' && value.startsWith('$') && value.slice(1) in gaps) return gaps[value.slice(1)];
+    return value;
+  };
+  const filled = walk(template);
+  return (Array.isArray(filled) ? filled : [filled]).map(edit => edit.cells?.each ? { ...edit, cells: each(edit.cells, gaps) } : edit);
+}
+
+// One entry for every chosen cell of a coach's own track: by week, or by day where the track has days.
+const each = ({ each: grain, ...cell }, { weeksChosen, daysChosen }) =>
+  grain === 'week' ? weeksChosen.map(week => ({ ...cell, place: `w=${week}` })) : daysChosen.map(day => ({ ...cell, place: `d=${day}` }));
+
+/** The edits a form asks for. */
+export function editsOf(form, gaps, newId) {
+  const template = JSON.parse(form.dataset.edit);
+  const edit = structuredClone(template);
+  for (const field of form.elements) {
+    if (!field.name || field.disabled || (field.type === 'radio' && !field.checked)) continue;
+    put(edit, field.name.split('.'), valueOf(field, form));
+  }
+  return fill(prune(edit), gaps, newId);
+}
+
+// An object of which nothing was filled in is not there: "no condition" rather than an empty one.
+function prune(value) {
+  if (Array.isArray(value)) return value.map(prune);
+  if (!value || typeof value !== 'object') return value;
+  const parts = Object.entries(value).map(([key, part]) => [key, prune(part)]).filter(([, part]) => part !== undefined);
+  return parts.length ? Object.fromEntries(parts) : undefined;
+}
+
+function put(into, [name, ...rest], value) {
+  if (rest.length) put(into[name] ??= {}, rest, value);
+  else if (value === undefined) delete into[name];
+  else into[name] = value;
+}
+
+function valueOf(field, form) {
+  if (field.type === 'checkbox') return field.checked;
+  const text = field.value.trim();
+  switch (field.dataset.as) {
+    case 'number': return text === '' ? undefined : Number(text.replace(',', '.'));
+    case 'load': return text === '' ? undefined : Math.round(Number(text.replace(',', '.')) * Number(form.closest('[data-reference]').dataset.reference) / 100);
+    case 'yes': return text === 'yes';
+    case 'lines': return text === '' ? undefined : text.split('\n').map(line => line.trim()).filter(line => line);
+    default: return text === '' ? undefined : text;
+  }
+}
+
+const draftKey = form => `seasonwright.draft.${form.dataset.draft}`;
+
+export function keepDraft(form) {
+  if (!form?.dataset.draft) return;
+  const typed = [...form.elements].filter(field => field.name).map(field => [field.name, field.type === 'checkbox' ? field.checked : field.value]);
+  sessionStorage.setItem(draftKey(form), JSON.stringify(typed));
+}
+
+export function dropDraft(draft) { if (draft) sessionStorage.removeItem(`seasonwright.draft.${draft}`); }
+
+/** Puts back what was typed into forms that have just appeared. */
+export function restoreDrafts(within) {
+  for (const form of within.querySelectorAll('form[data-draft]')) {
+    if (form.dataset.restored) continue;
+    form.dataset.restored = 'yes';
+    for (const [name, value] of JSON.parse(sessionStorage.getItem(draftKey(form)) ?? '[]')) {
+      const field = form.elements.namedItem(name);
+      if (field?.type === 'checkbox') field.checked = value;
+      else if (field) field.value = value;
+    }
+  }
+}

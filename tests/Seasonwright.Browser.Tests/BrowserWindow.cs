@@ -1,0 +1,40 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace Seasonwright.Browser.Tests;
+
+/// <summary>One window, with cookies and storage of its own. It notes what the browser complains of: script errors, things the page's policy refused.</summary>
+public sealed class BrowserWindow : IAsyncDisposable
+{
+    private readonly List<string> complaints = [];
+
+    internal BrowserWindow(IPage page)
+    {
+        Page = page;
+        page.PageError += (_, error) => complaints.Add(error);
+        page.Console += (_, message) =>
+        {
+            if (message.Type == "error") complaints.Add(message.Text);
+        };
+    }
+
+    public IPage Page { get; }
+
+    /// <summary>Script errors and refusals of the strict policy since the window was opened.</summary>
+    public IReadOnlyList<string> Complaints => complaints;
+
+    /// <summary>No violation of WCAG 2.2 A and AA, and of axe's good practice where it calls it serious.</summary>
+    public async Task AssertAccessibleAsync()
+    {
+        var found = await Page.RunAxe();
+        Assert.Empty(found.Violations
+            .Where(violation => violation.Impact is "serious" or "critical" || violation.Tags.Any(tag => tag.StartsWith("wcag", StringComparison.Ordinal)))
+            .Select(violation => $"{violation.Id} ({violation.Impact}): {violation.Help}: {string.Join(" | ", violation.Nodes.Select(node => node.Html))}"));
+    }
+
+    /// <summary>Nothing on the page makes it scroll sideways.</summary>
+    public async Task AssertFitsAsync() =>
+        Assert.Equal(0, await Page.EvaluateAsync<int>("() => Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth)"));
+
+    public async ValueTask DisposeAsync() => await Page.Context.CloseAsync();
+}

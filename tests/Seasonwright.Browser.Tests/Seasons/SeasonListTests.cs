@@ -1,0 +1,54 @@
+using Microsoft.Playwright;
+
+namespace Seasonwright.Browser.Tests.Seasons;
+
+public sealed class SeasonListTests(BrowserFixture browser)
+{
+    [Fact]
+    public async Task The_demo_says_it_is_invented_gives_a_next_season_and_goes_after_one_question()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace);
+        var page = window.Page;
+        await Assertions.Expect(page.Locator(".invented")).ToContainTextAsync("Invented");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Next season from this one" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#drawn svg.drawing")).ToBeVisibleAsync();
+        await window.AssertAccessibleAsync();
+        await page.ClickAsync("button[value=take]");
+        await page.WaitForURLAsync("**/season/*");
+        await page.GotoAsync("/");
+        await Assertions.Expect(page.Locator(".seasons li")).ToHaveCountAsync(2);
+
+        await page.GetByRole(AriaRole.Link, new() { Name = "Remove the demo" }).ClickAsync();
+        await window.AssertAccessibleAsync();
+        await page.ClickAsync("button.danger");
+        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("No season yet");
+    }
+
+    [Theory]
+    [InlineData("/", 360, false)]
+    [InlineData("/", 768, true)]
+    [InlineData("/", 1440, false)]
+    [InlineData("/seasons/new", 360, true)]
+    [InlineData("/seasons/new", 768, false)]
+    [InlineData("/seasons/new", 1440, true)]
+    public async Task Pages_fit_and_can_be_read_by_everyone(string path, int width, bool dark)
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, path, width, dark: dark);
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync();
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task Year_in_the_rail_leads_to_the_season_or_to_the_list_while_there_is_none()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var empty = await WorkspaceProcess.StartAsync();
+        await using var window = await browser.OpenAsync(workspace, "/year");
+        await using var other = await browser.OpenAsync(empty, "/year");
+        Assert.StartsWith("/season/", new Uri(window.Page.Url).AbsolutePath, StringComparison.Ordinal);
+        Assert.Equal("/", new Uri(other.Page.Url).AbsolutePath);
+    }
+}

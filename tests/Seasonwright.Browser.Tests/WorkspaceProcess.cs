@@ -1,0 +1,92 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+
+namespace Seasonwright.Browser.Tests;
+
+/// <summary>The built program as a person starts it: a process of its own, on a free port, with a data folder that goes with it.</summary>
+public sealed partial class WorkspaceProcess : IAsyncDisposable
+{
+    /// <summary>The day every started workspace takes for today.</summary>
+    public static DateOnly Today { get; } = new(2027, 10, 18);
+
+    private readonly Process process;
+    private readonly ConcurrentQueue<string> said;
+    private readonly bool ownsData;
+
+    private WorkspaceProcess(Process process, Uri address, string data, bool ownsData, ConcurrentQueue<string> said)
+    {
+        (this.process, Address, Data, this.ownsData, this.said) = (process, address, data, ownsData, said);
+    }
+
+    public Uri Address { get; }
+
+    public string Data { get; }
+
+    public int Id => process.Id;
+
+    /// <summary>What the program has printed so far, both ways.</summary>
+    public string Said => string.Join('\n', said);
+
+    /// <summary>Starts the program and waits until it has printed its address.</summary>
+    /// <param name="demo">Whether the demo team comes.</param>
+    /// <param name="data">A folder to start on; it is then left behind. Null makes one that goes with the process.</param>
+    /// <param name="port">0 takes a free one.</param>
+    public static async Task<WorkspaceProcess> StartAsync(bool demo = false, string? data = null, int port = 0)
+    {
+        var folder = data ?? Directory.CreateTempSubdirectory("seasonwright-").FullName;
+        string[] options = ["--port", $"{port}", "--data", folder, "--no-browser", "--today", $"{Today:yyyy-MM-dd}"];
+        var start = new ProcessStartInfo("dotnet", [Program, .. options, .. demo ? Array.Empty<string>() : ["--no-demo"]])
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        var lines = new ConcurrentQueue<string>();
+        var ready = new TaskCompletionSource<Uri>(TaskCreationOptions.RunContinuationsAsynchronously);
+        var started = new Process { StartInfo = start, EnableRaisingEvents = true };
+        started.OutputDataReceived += (_, line) => Hear(line.Data);
+        started.ErrorDataReceived += (_, line) => Hear(line.Data);
+        started.Exited += (_, _) => ready.TrySetException(new InvalidOperationException($"The workspace ended before it was ready: {string.Join('\n', lines)}"));
+        started.Start();
+        started.BeginOutputReadLine();
+        started.BeginErrorReadLine();
+        return new WorkspaceProcess(started, await ready.Task.WaitAsync(TimeSpan.FromMinutes(2)), folder, data is null, lines);
+
+        void Hear(string? line)
+        {
+            if (line is null) return;
+            lines.Enqueue(line);
+            if (AddressPrinted().Match(line) is { Success: true } address) ready.TrySetResult(new Uri(address.Value));
+        }
+    }
+
+    /// <summary>Ends the process at once, as a power cut would; the data folder stays until <see cref="DisposeAsync"/>.</summary>
+    public async Task KillAsync()
+    {
+        if (!process.HasExited) process.Kill(entireProcessTree: true);
+        await process.WaitForExitAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await KillAsync();
+        process.Dispose();
+        if (ownsData) Directory.Delete(Data, recursive: true);
+    }
+
+    /// <summary>The program as the solution's build left it, in the configuration the tests were built in.</summary>
+    private static string Program
+    {
+        get
+        {
+            var built = new DirectoryInfo(AppContext.BaseDirectory);
+            var root = built;
+            while (!File.Exists(Path.Combine(root.FullName, "Seasonwright.slnx"))) root = root.Parent ?? throw new InvalidOperationException("The tests run outside the solution's folder.");
+            return Path.Combine(root.FullName, "src", "Seasonwright.Web", "bin", built.Parent!.Name, built.Name, "Seasonwright.Web.dll");
+        }
+    }
+
+    [GeneratedRegex(@"http://127\.0\.0\.1:\d+", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex AddressPrinted();
+}

@@ -1,0 +1,109 @@
+using CsCheck;
+using Seasonwright.Core.Facts;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using static Seasonwright.Core.Tests.Drawn.Any;
+
+namespace Seasonwright.Core.Tests.Drawn;
+
+/// <summary>What a season and a setup hold, drawn at random: any combination a caller could bring, the senseless ones too.</summary>
+internal static class AnyThing
+{
+    public static readonly Gen<TeamCard> TeamCards = Gen.Select(Texts, MaybeTexts, Gen.Null(Gen.OneOf("HV", "ABC", "ABCD")), Gen.Null(Gen.OneOf("#12ab9f", "red", "#12ab9g")), MaybeTexts,
+        (name, title, crest, colour, sport) => new TeamCard(name, title, crest, colour, sport));
+
+    private static readonly Gen<Condition> Conditions = Gen.Select(Gen.Nullable(MatchIds), Gen.Enum<Outcome>(), MaybeTexts, (on, needs, words) => new Condition(on, needs, words));
+
+    private static readonly Gen<Series> AnySeries = Gen.Select(Gen.OneOf("final", "semi-final"), Gen.Int[0, 6], Gen.Frequency((8, Gen.OneOf(3, 5, 7)), (1, Gen.Int[-1, 11])),
+        (name, game, bestOf) => new Series(name, game, bestOf));
+
+    private static readonly Gen<MatchSource> Sources = Gen.Select(MaybeTexts, Gen.Bool, (id, vanished) => new MatchSource(id, vanished));
+
+    private static readonly Gen<MatchStatus> Statuses = Gen.Frequency((3, Gen.Const(MatchStatus.Confirmed)), (2, Gen.Enum<MatchStatus>()));
+
+    private static readonly Gen<Match> MatchOnDays = Gen.Select(
+        Gen.Select(MatchIds, Gen.Frequency((8, AnyDay.Select(day => (DateOnly?)day)), (1, Gen.Const((DateOnly?)null))), Gen.Frequency((6, Gen.Const((int?)null)), (1, Gen.Int[-1, 9].Select(n => (int?)n)))),
+        Gen.Nullable(AnyTime), Gen.Frequency((3, Gen.Const((string?)null)), (1, AnyZone.Select(zone => (string?)zone))),
+        Statuses,
+        (dated, time, zone, status) => new Match(dated.Item1, dated.Item2, LastDay(dated.Item2, dated.Item3), time, zone, Status: status));
+
+    public static readonly Gen<Match> Matches = Gen.Select(
+        MatchOnDays,
+        Gen.Select(MaybeTexts, Gen.Nullable(Gen.Enum<Venue>()), MaybeTexts, MaybeTexts, MaybeTexts),
+        Gen.Select(Gen.Enum<Importance>(), Gen.Frequency((2, Gen.Const((Condition?)null)), (1, Conditions.Select(c => (Condition?)c))), Gen.Frequency((4, Gen.Const((Series?)null)), (1, AnySeries.Select(s => (Series?)s)))),
+        Gen.Select(MaybeTexts, Gen.Nullable(Gen.Enum<Outcome>()), MaybeTexts, Gen.Null(Sources)),
+        (match, whom, why, after) => match with
+        {
+            Opponent = whom.Item1,
+            Venue = whom.Item2,
+            Competition = whom.Item3,
+            Round = whom.Item4,
+            Place = whom.Item5,
+            Importance = why.Item1,
+            Condition = why.Item2,
+            Series = why.Item3,
+            Result = after.Item1,
+            Outcome = after.Item2,
+            Note = after.Item3,
+            Source = after.Item4,
+        });
+
+    private static readonly Gen<Leg> Legs = Gen.Select(AnyDay, MaybeTexts, MaybeTexts, Gen.Nullable(AnyTime), Gen.Nullable(AnyDay), Gen.Nullable(Gen.Int[-30, 30].Select(n => n / 2m)),
+        (day, from, to, departs, arrival, shift) => new Leg(day, from, to, departs, null, arrival, shift));
+
+    public static readonly Gen<Event> Events = Gen.Select(
+        Gen.Select(EventIds, Gen.Enum<EventKind>(), Texts, DaySpans),
+        Gen.Select(MaybeTexts, MaybeTexts, Gen.Nullable(Gen.Frequency((8, Gen.Int[0, 130]), (1, Gen.Int[131, 300])).Select(n => new Quantities.Percent(n))), Gen.Bool),
+        Gen.Select(MaybeTexts, Gen.Nullable(Gen.Frequency((8, Gen.Int[0, 20]), (1, Gen.Int[-2, 200]))), Gen.Null(ListOf(Legs, 2)), MaybeTexts),
+        (what, how, journey) => new Event(what.Item1, what.Item2, what.Item3, what.Item4, how.Item1, how.Item2, how.Item3, how.Item4, journey.Item1, journey.Item2, journey.Item3, journey.Item4));
+
+    public static readonly Gen<TestDay> TestDays = Gen.Select(TestDayIds, AnyDay, Texts, MaybeTexts, MaybeTexts, (id, day, battery, part, whom) => new TestDay(id, day, battery, part, whom));
+
+    public static readonly Gen<Note> Notes = Gen.Select(NoteIds, DaySpans, Texts, (id, days, text) => new Note(id, days, text));
+
+    public static readonly Gen<Goal> Goals = Gen.Select(GoalIds, Gen.Int[0, 4], Texts, Gen.Nullable(Gen.Int.Select(n => n / 10m)), Gen.Nullable(AnyDay), Gen.Nullable(QualityIds),
+        (id, rank, measure, from, by, quality) => new Goal(id, rank, measure, from, null, by, quality));
+
+    public static readonly Gen<Track> Tracks = Gen.Select(TrackIds, Texts, Gen.Enum<TrackForm>(), Gen.Enum<TrackGrain>(), Gen.Null(ListOf(Gen.OneOf("yes", "Hall", "Field", ""), 3)), Gen.Null(Gen.OneOf("kg", "a unit far too long to draw")), Gen.Int[0, 5],
+        (id, name, form, grain, choices, unit, place) => new Track(id, name, form, grain, choices, unit, place));
+
+    public static readonly Gen<CellPlace> Places = Gen.Frequency((20, WeekIds.Select(CellPlace.Of)), (20, AnyDay.Select(CellPlace.Of)), (1, Gen.Const(default(CellPlace))));
+
+    public static readonly Gen<GroupLine> Groups = Gen.Select(GroupIds, Texts, Gen.Int[-70, 70], (id, name, shift) => new GroupLine(id, name, shift));
+
+    public static readonly Gen<Practices> AnyPractices = Gen.Select(Gen.Int[-1, 15], Gen.Nullable(AnyMinutes), Gen.Nullable(AnyRpe), (count, minutes, rpe) => new Practices(count, minutes, rpe));
+
+    public static readonly Gen<Sessions> AnySessions = Gen.Select(Gen.Int[-1, 15], AnyMinutes, AnyRpe, (count, minutes, rpe) => new Sessions(count, minutes, rpe));
+
+    /// <summary>Frames as a file could bring them: weeks doubled or missing, days beyond the calendar.</summary>
+    private static readonly Gen<Frame> Frames = Gen.Frequency(
+        (3, Gen.Select(AnyDay, Gen.Enum<DayOfWeek>(), Gen.Int[1, 24], (first, weekStart, count) =>
+            new Frame(first, weekStart, Enumerable.Range(1, count).Select(number => new WeekId($"w{number}")).ToValueList(), ValueList<WeekId>.Empty, ValueList<WeekId>.Empty))),
+        (1, Gen.Select(AnyDay, Gen.Enum<DayOfWeek>(), ListOf(WeekIds, 70), ListOf(WeekIds, 2), ListOf(WeekIds, 2), (first, weekStart, weeks, before, after) =>
+            new Frame(first, weekStart, weeks, before, after))));
+
+    private static readonly Gen<(Key Key, object Value)> OneFact = Gen.OneOf(
+        Matches.Select(m => (SeasonFacets.Match.Of(m.Id), (object)m)),
+        Events.Select(e => (SeasonFacets.Event.Of(e.Id), (object)e)),
+        TestDays.Select(d => (SeasonFacets.TestDay.Of(d.Id), (object)d)),
+        Notes.Select(n => (SeasonFacets.Note.Of(n.Id), (object)n)),
+        Goals.Select(g => (SeasonFacets.Goal.Of(g.Id), (object)g)),
+        Tracks.Select(t => (SeasonFacets.Track.Of(t.Id), (object)t)),
+        Groups.Select(g => (SeasonFacets.Group.Of(g.Id), (object)g)),
+        TeamCards.Select(t => (SeasonFacets.Team.Of(default), (object)t)),
+        Gen.Select(WeekIds, AnyPractices, (w, p) => (SeasonFacets.WeekPractices.Of(w), (object)p)),
+        Gen.Select(WeekIds, AnyLoad, (w, l) => (SeasonFacets.WeekLoad.Of(w), (object)l)),
+        Gen.Select(WeekIds, Texts, (w, t) => (SeasonFacets.WeekNote.Of(w), (object)t)),
+        Gen.Select(WeekIds, PhaseIds, (w, p) => (SeasonFacets.WeekPhase.Of(w), (object)p)),
+        Gen.Select(MatchIds, Matches, (id, m) => (SeasonFacets.Match.Of(id), (object)m)),
+        Gen.Select(WeekIds, Texts, (w, t) => (SeasonFacets.WeekLoad.Of(w), (object)t)),
+        Gen.Select(Texts, Texts, (s, t) => (new Key("no such family", s), (object)t)),
+        Gen.Select(Texts, AnyLoad, (s, l) => (new Key(SeasonFacets.WeekLoad.Name, s), (object)l)));
+
+    /// <summary>Facts as a file could bring them.</summary>
+    public static readonly Gen<FactSet> AnyFacts = Gen.Select(Frames, OneFact.List[0, 4], (frame, facts) =>
+        facts.Aggregate(FactSet.Empty.With(SeasonFacets.Frame.Of(default), frame), (sum, fact) => sum.With(fact.Key, fact.Value)));
+
+    private static DateOnly? LastDay(DateOnly? day, int? more) =>
+        day is { } first && more is { } days && first.DayNumber + days is >= 0 and < 3_652_000 ? first.AddDays(days) : null;
+}

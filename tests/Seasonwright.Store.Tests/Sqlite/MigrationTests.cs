@@ -1,0 +1,86 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+namespace Seasonwright.Store.Tests;
+
+public sealed class MigrationTests : IDisposable
+{
+    private readonly TemporaryFolder place = new();
+
+    public void Dispose() => place.Dispose();
+
+    public static TheoryData<string> Older()
+    {
+        using var database = new Sqlite.Database(":memory:");
+        using var context = database.Context();
+        return [.. context.Database.GetMigrations().SkipLast(1)];
+    }
+
+    [Fact]
+    public async Task The_tables_are_those_the_code_means()
+    {
+        using var folder = await place.OpenAsync();
+        using var database = new Sqlite.Database(place.Database);
+        await using var context = database.Context();
+        Assert.False(context.Database.HasPendingModelChanges(), "A table changed in the code; add a migration for it.");
+        Assert.Empty(await context.Database.GetPendingMigrationsAsync());
+        Assert.False(Directory.Exists(Path.Combine(place.Data, "backups")), "A new folder has nothing to copy.");
+    }
+
+    [Theory]
+    [MemberData(nameof(Older))]
+    public async Task An_older_database_is_copied_then_brought_up_to_date_with_all_it_held(string schema)
+    {
+        await Make(schema);
+        string said;
+        using (var folder = await place.OpenAsync())
+        {
+            said = await Sample.Said(folder);
+            Assert.Contains("from the old days", said, StringComparison.Ordinal);
+            Assert.True((await folder.People.LocalAsync()).IsLocal);
+            await folder.Log.AppendAsync(Sample.Request(Sample.To(Sample.Team, 1, "goes on")));
+        }
+
+        var copy = Assert.Single(Directory.GetFiles(Path.Combine(place.Data, "backups")));
+        Assert.Contains("-before-", copy, StringComparison.Ordinal);
+        Assert.Equal(schema, Sql.Ask(copy, "SELECT MAX(MigrationId) FROM __EFMigrationsHistory"));
+
+        Assert.Null(Restore.From(copy, place.In("second"), TimeProvider.System));
+        Assert.Equal(said, await place.SaidAsync("second"));
+    }
+
+    [Fact]
+    public async Task A_folder_that_is_up_to_date_is_not_copied_again()
+    {
+        await place.FillAsync();
+        using var folder = await place.OpenAsync();
+        Assert.False(Directory.Exists(Path.Combine(place.Data, "backups")));
+    }
+
+    [Fact]
+    public async Task A_migration_lock_left_by_a_killed_process_does_not_stop_the_next()
+    {
+        await Make(Older().First().Data);
+        Sql.Run(place.Database, """
+            CREATE TABLE IF NOT EXISTS __EFMigrationsLock (Id INTEGER NOT NULL CONSTRAINT PK___EFMigrationsLock PRIMARY KEY, Timestamp TEXT NOT NULL);
+            INSERT INTO __EFMigrationsLock VALUES (1, '2026-01-01');
+            """);
+        Assert.Contains("from the old days", await place.SaidAsync(), StringComparison.Ordinal);
+    }
+
+    /// <summary>A database as a program of that time would have left it, with a team in it.</summary>
+    private async Task Make(string schema)
+    {
+        Directory.CreateDirectory(place.Data);
+        using var database = new Sqlite.Database(place.Database);
+        await using var context = database.Context();
+        await context.GetService<IMigrator>().MigrateAsync(schema);
+        Sql.Run(place.Database, $$"""
+            INSERT INTO streams (club_id, stream_id, kind, title, created_utc)
+            VALUES ('{{Log.ClubId.Local.Value.ToString().ToUpperInvariant()}}', '{{Sample.Team.ToString().ToUpperInvariant()}}', 'Team', 'Harbour Vale', 1);
+            INSERT INTO log_entries (club_id, stream_id, number, gesture_id, index_in_gesture, author, instant_utc, wire_version, edit_json, step_json, hash_after)
+            SELECT club_id, stream_id, 1, '0198F300-0000-7000-8000-0000000000FF', 0, 'coach', 1, 1, '{"edit":"from the old days"}', '{}', 'hash' FROM streams;
+            """);
+    }
+}
