@@ -23,8 +23,9 @@ internal sealed class Sections
     /// <param name="isTitle">It stands above all matches.</param>
     public string Take(string text, bool isTitle)
     {
-        var date = DateText.Find(text, months: true);
         var round = RoundText.InHeading(text);
+        // The number of a round is no day: "Round 1 – Saturday 5 September".
+        var date = DateText.Find(round is null ? text : text.Replace(round, "", StringComparison.Ordinal), months: true);
         if (date is not null && isTitle && round is null && date.Kind == WrittenKind.Day && IsIssue(text)) return "issued";
         if (round is not null || date is not null && !isTitle && IsMostly(text, date))
         {

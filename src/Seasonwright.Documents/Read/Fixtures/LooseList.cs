@@ -68,7 +68,8 @@ internal static class LooseList
     private static string Rest(List<string> cells, List<CellKind> kinds, int from, int to) =>
         string.Join("; ", cells.Where((cell, i) => kinds[i] == CellKind.Text && (i < from || i > to) && !ListWords.IsFurniture(cell)));
 
-    private static bool IsName(string text) => text.Any(char.IsLetter) && text.Length <= 80;
+    // "Round 3 – weekend of ..." is a heading with a dash, not a pair.
+    private static bool IsName(string text) => text.Any(char.IsLetter) && text.Length <= 80 && RoundText.InHeading(text) != text && CalendarWords.Month(text) is null;
 
     private static CellKind KindOf(string cell)
     {
