@@ -4,8 +4,8 @@ namespace Seasonwright.Documents.Read.Times;
 public static class TimeText
 {
     private static readonly HashSet<string> UnknownWords = new(
-        "tbd tba tbc offen open unbekannt unknown n/a na - – — ? ?? ??? x folgt follows n.n. nn noch offen noch unbekannt to be confirmed to be announced to be decided to be fixed wird noch bekannt à confirmer a confirmar da definire nog onbekend time tbc time tbd zeit offen tbd. tba. tbc. t.b.d. t.b.a. t.b.c. t.b.c t.b.a t.b.d"
-            .Split(' '), StringComparer.Ordinal) { "noch offen", "noch unbekannt", "to be confirmed", "to be announced", "to be decided", "to be fixed", "à confirmer", "a confirmar", "da definire", "nog onbekend", "time tbc", "time tbd", "time tba", "zeit offen" };
+        ("tbd|tba|tbc|t.b.d.|t.b.a.|t.b.c.|tbd.|tba.|tbc.|offen|open|noch offen|unbekannt|noch unbekannt|unknown|n/a|na|-|–|—|?|??|???|folgt|follows|n.n.|nn|to be confirmed|to be announced|to be decided|to be fixed"
+        + "|à confirmer|a confirmar|da definire|nog onbekend|time tbc|time tbd|time tba|zeit offen").Split('|'), StringComparer.Ordinal);
 
     private static readonly HashSet<string> Noon = new(["noon", "midday", "mittag", "mittags", "midi", "mediodía", "mezzogiorno", "12 noon", "12:00 noon"], StringComparer.Ordinal);
 

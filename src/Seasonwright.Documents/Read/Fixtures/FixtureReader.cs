@@ -1,0 +1,40 @@
+using Seasonwright.Core;
+using Seasonwright.Documents.Read.Dates;
+
+namespace Seasonwright.Documents.Read.Fixtures;
+
+/// <summary>
+/// Reads a fixture list: CSV or text with any delimiter, with headings or as pasted from a page, or the JSON form of open data. Never throws
+/// on content; a file that cannot be read gives problems and no rows, and what it does not say is asked rather than guessed.
+/// </summary>
+public static class FixtureReader
+{
+    public static FixtureList Read(SourceText source, FixtureOptions options)
+    {
+        var isJson = JsonTable.Is(source);
+        var table = isJson ? JsonTable.Read(source) : CellTable.Read(source);
+        if (table.Problems.Count > 0) return Refused(source, table, table.Problems);
+        var answers = options.Answers ?? Answers.None;
+        var layout = HeadedList.Headings(table) is { } headings ? HeadedList.Read(table, headings, answers) : LooseList.Read(table);
+        if (layout.Problems.Count > 0) return Refused(source, table, layout.Problems.ToValueList());
+
+        var asker = new Asker(answers);
+        var sides = Sides.Of(layout.Matches);
+        var team = TeamChoice.Of(source.Name, layout.Matches, sides, answers.Find("Q-team", "Q-team") ?? options.Team, asker);
+        if (team.Problem is { } unknown) return Refused(source, table, new([unknown])) with { Teams = team.Teams };
+        if (!layout.Matches.Any(match => match.ByeOf.Length == 0)) return Refused(source, table, new([Problem.Of("no-matches", source.Name, null, null)]));
+
+        var dates = ListDates.Read(layout, options, asker);
+        var skipped = layout.Skipped;
+        var drafts = OurMatches.Of(layout.Matches, sides, dates, team, skipped);
+        FixtureQuestions.Ask(drafts, dates, team, asker, skipped);
+        var season = layout.Years ?? dates.Column.Season;
+        return new(source.Name,
+            new(source.Encoding, isJson ? null : table.Delimiter, isJson ? null : layout.HeadingLine, layout.Headings, dates.Column.Order, dates.Column.OrderLines, season),
+            team.Team, team.Teams, FixtureRows.Of(drafts), asker.Open, asker.Answered, skipped.OrderBy(line => line.Line).ToValueList(), ValueList<Problem>.Empty);
+    }
+
+    private static FixtureList Refused(SourceText source, CellTable table, ValueList<Problem> problems) => new(source.Name,
+        new(source.Encoding, table.Delimiter, null, ValueList<HeadingUse>.Empty, null, ValueList<int>.Empty, null), null, ValueList<TeamFound>.Empty,
+        ValueList<FixtureRow>.Empty, ValueList<Question>.Empty, ValueList<Answered>.Empty, ValueList<Skipped>.Empty, problems);
+}

@@ -1,0 +1,120 @@
+using Seasonwright.Core;
+using Seasonwright.Documents.Read.Dates;
+using Seasonwright.Documents.Read.Times;
+
+namespace Seasonwright.Documents.Read.Fixtures;
+
+/// <summary>Lists with a row of headings.</summary>
+internal static class HeadedList
+{
+    private const int SearchedRows = 30;
+
+    /// <summary>The row of headings, or null: at least two columns are known by name, one of them says who plays.</summary>
+    public static CellRow? Headings(CellTable table) => table.Rows.Where(row => !row.IsBlank).Take(SearchedRows)
+        .Select(row => (row, roles: row.Filled.Select(c => HeadingWords.RoleOf(c.Cell)).ToList()))
+        .Where(found => found.roles.OfType<ColumnRole>().Distinct().Count() >= 2 && found.roles.Count(role => role is not null) * 2 >= found.roles.Count
+            && found.roles.Any(role => role is ColumnRole.Home or ColumnRole.Away or ColumnRole.Opponent or ColumnRole.Match or ColumnRole.Team))
+        .OrderByDescending(found => found.roles.OfType<ColumnRole>().Distinct().Count()).Select(found => found.row).FirstOrDefault();
+
+    public static ListLayout Read(CellTable table, CellRow headings, Answers answers)
+    {
+        var body = table.Rows.Where(row => row.Line > headings.Line).ToList();
+        var columns = Columns(headings, body, answers);
+        var (matches, skipped, sections) = (new List<ListedMatch>(), new List<Skipped>(), new Sections());
+        foreach (var row in table.Rows.Where(row => row.Line < headings.Line))
+            skipped.Add(row.IsBlank ? Skipped.Of(row.Line, row.Raw, "blank") : Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', row.Filled.Select(c => c.Cell)), isTitle: true)));
+        skipped.Add(Skipped.Of(headings.Line, headings.Raw, "headings"));
+        foreach (var row in body)
+        {
+            var filled = row.Filled.ToList();
+            if (filled.Count == 0) skipped.Add(Skipped.Of(row.Line, row.Raw, "blank"));
+            else if (row.Cells.SequenceEqual(headings.Cells, StringComparer.Ordinal)) skipped.Add(Skipped.Of(row.Line, row.Raw, "headings"));
+            else if (filled.Take(2).Any(c => ListWords.IsTotal(c.Cell))) skipped.Add(Skipped.Of(row.Line, row.Raw, "totals"));
+            else if (filled.Count == 1 && columns.Count > 1) skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(filled[0].Cell, isTitle: false)));
+            else matches.Add(Match(row, columns, sections));
+        }
+        var problems = new List<Problem>();
+        if (!columns.Any(column => column.Role is ColumnRole.Opponent or ColumnRole.Match || column.Role is ColumnRole.Home && columns.Any(other => other.Role == ColumnRole.Away)))
+            problems.Add(Problem.Of("no-opponents", table.Name, headings.Line, null, string.Join(", ", headings.Cells)));
+        return new(matches, skipped, columns.ToValueList(), headings.Line, sections.Years, problems);
+    }
+
+    private static ListedMatch Match(CellRow row, List<HeadingUse> columns, Sections sections)
+    {
+        string Cell(ColumnRole role) => columns.Where(column => column.Role == role).Select(column => row[column.Column]).FirstOrDefault(cell => cell.Length > 0) ?? "";
+        return new ListedMatch(row.Line, row.Raw)
+        {
+            SourceId = Cell(ColumnRole.SourceId),
+            Date = Cell(ColumnRole.Date),
+            Weekday = Cell(ColumnRole.Weekday),
+            KickOff = Cell(ColumnRole.KickOff),
+            Home = Cell(ColumnRole.Home),
+            Away = Cell(ColumnRole.Away),
+            Opponent = Cell(ColumnRole.Opponent),
+            Pair = Cell(ColumnRole.Match),
+            Venues = [.. columns.Where(column => column.Role == ColumnRole.Venue).Select(column => row[column.Column])],
+            Competition = Cell(ColumnRole.Competition),
+            Round = Cell(ColumnRole.Round) is { Length: > 0 } round ? round : sections.Round,
+            Status = Cell(ColumnRole.Status),
+            Result = Cell(ColumnRole.Result),
+            Remarks = string.Join("; ", columns.Where(column => column.Role == ColumnRole.Remarks).Select(column => row[column.Column]).Where(cell => cell.Length > 0)),
+            Team = Cell(ColumnRole.Team),
+            SectionDate = sections.Date,
+            Section = sections.Text,
+        };
+    }
+
+    private static List<HeadingUse> Columns(CellRow headings, List<CellRow> body, Answers answers)
+    {
+        var columns = headings.Cells.Select((heading, column) => new HeadingUse(column, heading, Said(heading, answers) ?? HeadingWords.RoleOf(heading))).ToList();
+        for (var i = 0; i < columns.Count; i++)
+        {
+            var column = columns[i];
+            if (Said(column.Heading, answers) is not null) continue;
+            var cells = body.Select(row => row[column.Column]).Where(cell => cell.Length > 0).ToList();
+            columns[i] = column with { Role = ByCells(column, cells, columns) };
+        }
+        OnlyOne(columns, body, ColumnRole.Date, cell => DateText.Find(cell) is { Kind: not WrittenKind.Weeks });
+        OnlyOne(columns, body, ColumnRole.KickOff, cell => TimeText.Read(cell).Time is not null);
+        // A list of one team may call the other one "Team".
+        if (!columns.Any(column => column.Role is ColumnRole.Opponent or ColumnRole.Match or ColumnRole.Home or ColumnRole.Away) && columns.FindIndex(column => column.Role == ColumnRole.Team) is >= 0 and var team)
+            columns[team] = columns[team] with { Role = ColumnRole.Opponent };
+        return columns;
+    }
+
+    // Headings that name different things in different lists are told apart by the cells below.
+    private static ColumnRole? ByCells(HeadingUse column, List<string> cells, List<HeadingUse> columns)
+    {
+        bool Most(Func<string, bool> holds) => cells.Count > 0 && cells.Count(holds) * 2 > cells.Count;
+        switch (column.Role)
+        {
+            case ColumnRole.Date when Most(cell => CalendarWords.Weekday(cell) is not null):
+                return ColumnRole.Weekday;
+            case ColumnRole.Date when Most(cell => DateText.Find(cell, months: true) is null && !TimeText.IsUnknown(cell)):
+                // "Week" with bare numbers is a round of the league.
+                return Most(cell => cell.All(char.IsAsciiDigit)) && !columns.Any(other => other.Role == ColumnRole.Round) ? ColumnRole.Round : columns.Count(other => other.Role == ColumnRole.Date) > 1 ? null : ColumnRole.Date;
+            case ColumnRole.KickOff when Most(cell => DateText.Find(cell) is not null):
+                return ColumnRole.Date;
+            case ColumnRole.Match when Most(cell => cell.All(char.IsAsciiDigit)):
+                return columns.Any(other => other.Role == ColumnRole.SourceId) ? null : ColumnRole.SourceId;
+            case ColumnRole.SourceId when HeadingWords.IsBareNumber(column.Heading) && !columns.Any(other => other.Role == ColumnRole.Round):
+                // A list that counts its rows from 1 counts rounds; anything else is the list's own number.
+                return cells.Count > 0 && cells[0] == "1" ? ColumnRole.Round : ColumnRole.SourceId;
+            case ColumnRole.Home or ColumnRole.Away when Most(cell => VenueText.Mark(cell) is not null):
+                return ColumnRole.Venue;
+            default:
+                return column.Role;
+        }
+    }
+
+    // Of several columns for one thing the one with most readable cells is read.
+    private static void OnlyOne(List<HeadingUse> columns, List<CellRow> body, ColumnRole role, Func<string, bool> reads)
+    {
+        var best = columns.Where(column => column.Role == role).OrderByDescending(column => body.Count(row => reads(row[column.Column]))).FirstOrDefault();
+        for (var i = 0; i < columns.Count; i++)
+            if (columns[i].Role == role && columns[i] != best) columns[i] = columns[i] with { Role = null };
+    }
+
+    private static ColumnRole? Said(string heading, Answers answers) =>
+        answers.Find($"column:{Spelling.Fold(heading)}", "") is { } said && Enum.TryParse<ColumnRole>(said, ignoreCase: true, out var role) ? role : null;
+}

@@ -1,0 +1,44 @@
+using Seasonwright.Documents.Read.Dates;
+using Seasonwright.Documents.Read.Times;
+
+namespace Seasonwright.Documents.Read.Fixtures;
+
+/// <summary>Cuts a line of plain text ("Sat 5 Sep, 18:00: Harbour Vale v Kalnes HK 28-25") into the cells a table would have.</summary>
+internal static class LineCells
+{
+    public static List<string> Of(string line)
+    {
+        var cells = new List<string>();
+        var rest = line.TrimStart('*', '•', '·', '-', '–', '>', ' ');
+        if (DateText.Find(rest) is { } date && (date.Start == 0 || date.End == rest.Length || date.Start < 4))
+        {
+            cells.Add(rest[date.Start..date.End]);
+            rest = DateText.Without(rest, date);
+        }
+        var words = rest.Trim(' ', ',', ':', ';', '–', '-').Split(' ', StringSplitOptions.RemoveEmptyEntries).ToList();
+        if (Take(words, fromEnd: false) is { } first) cells.Add(first);
+        var last = Take(words, fromEnd: true);
+        if (words.Count > 1 && ResultText.Read(words[^1]) is not null && TimeText.Read(words[^1]).Time is null)
+        {
+            cells.Add(words[^1]);
+            words.RemoveAt(words.Count - 1);
+        }
+        cells.Add(string.Join(' ', words).Trim(' ', ',', ':', ';', '–', '-'));
+        if (last is not null) cells.Add(last);
+        return cells;
+    }
+
+    // A time of one or two words at an end of the line.
+    private static string? Take(List<string> words, bool fromEnd)
+    {
+        for (var length = Math.Min(2, words.Count - 1); length >= 1; length--)
+        {
+            var start = fromEnd ? words.Count - length : 0;
+            var text = string.Join(' ', words.Skip(start).Take(length)).Trim(',', ':', ';', '(', ')');
+            if (TimeText.Read(text).Sense is not (TimeSense.Known or TimeSense.Unknown or TimeSense.Doubtful or TimeSense.JustAfterMidnight) || text.Length < 2) continue;
+            words.RemoveRange(start, length);
+            return text;
+        }
+        return null;
+    }
+}

@@ -1,0 +1,51 @@
+using Seasonwright.Core;
+using Seasonwright.Documents.Read.Dates;
+
+namespace Seasonwright.Documents.Read.Fixtures;
+
+/// <summary>A list cut into matches, with everything else told.</summary>
+/// <param name="HeadingLine">Null for lists without headings.</param>
+/// <param name="Years">Years named by a title.</param>
+internal sealed record ListLayout(List<ListedMatch> Matches, List<Skipped> Skipped, ValueList<HeadingUse> Headings, int? HeadingLine, SeasonYears? Years, List<Problem> Problems);
+
+/// <summary>What headings between the rows say about the rows below them.</summary>
+internal sealed class Sections
+{
+    public WrittenDate? Date { get; private set; }
+
+    public string Round { get; private set; } = "";
+
+    public string Text { get; private set; } = "";
+
+    public SeasonYears? Years { get; private set; }
+
+    /// <summary>Takes in a line that is no match, and says what kind of line it is.</summary>
+    /// <param name="isTitle">It stands above all matches.</param>
+    public string Take(string text, bool isTitle)
+    {
+        var round = RoundText.InHeading(text);
+        // The number of a round is no day: "Round 1 – Saturday 5 September".
+        var date = DateText.Find(round is null ? text : text.Replace(round, "", StringComparison.Ordinal), months: true);
+        if (date is not null && isTitle && round is null && date.Kind == WrittenKind.Day && IsIssue(text)) return "issued";
+        if (round is not null || date is not null && !isTitle && IsMostly(text, date))
+        {
+            (Date, Text) = date is null && round is not null && Round == round ? (Date, Text) : (date, text);
+            Round = round ?? "";
+            return "section";
+        }
+        if (date is null or { Kind: WrittenKind.Month } && SeasonYears.Find(text) is { } years)
+        {
+            Years ??= years;
+            return "season";
+        }
+        return ListWords.IsFurniture(text) || text.Contains(" | ", StringComparison.Ordinal) ? "furniture" : isTitle ? "title" : "remark";
+    }
+
+    // "Stand: 20.8.2026", "as of 20 August": when the list was made, not when anything is played.
+    private static bool IsIssue(string text) => Issues.Any(word => Spelling.Fold(text).Contains(word, StringComparison.Ordinal));
+
+    private static readonly string[] Issues = ["stand", "as of", "issue", "version", "updated", "printed", "état", "actualizado", "aggiornato", "opdateret", "uppdaterad", "per "];
+
+    // A heading is its date; a sentence that mentions one is a remark.
+    private static bool IsMostly(string text, WrittenDate date) => DateText.Without(text, date).Length <= 25;
+}

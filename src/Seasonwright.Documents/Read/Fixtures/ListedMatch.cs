@@ -1,0 +1,49 @@
+using Seasonwright.Documents.Read.Dates;
+
+namespace Seasonwright.Documents.Read.Fixtures;
+
+/// <summary>A match as a list writes it, cell by cell, before anything is decided. Empty texts stand for what is not there.</summary>
+internal sealed record ListedMatch(int Line, string Raw)
+{
+    public string SourceId { get; init; } = "";
+
+    public string Date { get; init; } = "";
+
+    /// <summary>The weekday of a column of its own, or in front of a time.</summary>
+    public string Weekday { get; init; } = "";
+
+    public string KickOff { get; init; } = "";
+
+    public string Home { get; init; } = "";
+
+    public string Away { get; init; } = "";
+
+    public string Opponent { get; init; } = "";
+
+    /// <summary>A cell that may hold both teams.</summary>
+    public string Pair { get; init; } = "";
+
+    /// <summary>Cells with a home or away mark, a place, or both.</summary>
+    public string[] Venues { get; init; } = [];
+
+    public string Competition { get; init; } = "";
+
+    public string Round { get; init; } = "";
+
+    public string Status { get; init; } = "";
+
+    public string Result { get; init; } = "";
+
+    public string Remarks { get; init; } = "";
+
+    public string Team { get; init; } = "";
+
+    /// <summary>The date of the heading above, for rows without one.</summary>
+    public WrittenDate? SectionDate { get; init; }
+
+    /// <summary>The heading above, which holds <see cref="SectionDate"/>.</summary>
+    public string Section { get; init; } = "";
+
+    /// <summary>"Bye: Harbour Vale": whose bye it is.</summary>
+    public string ByeOf { get; init; } = "";
+}

@@ -1,0 +1,67 @@
+using Seasonwright.Core;
+using Seasonwright.Documents.Read.Names;
+
+namespace Seasonwright.Documents.Read.Fixtures;
+
+/// <summary>Whose matches are taken from a list.</summary>
+/// <param name="Team">As the list writes it; null for one team's own list, or while it is asked.</param>
+/// <param name="Teams">The names found.</param>
+/// <param name="IsOurs">Whether a name of the list is our team.</param>
+/// <param name="IsOurSide">Whether a cell of the team column is our team.</param>
+/// <param name="Ask">Id of the open question that all rows wait for.</param>
+/// <param name="Problem">The team is not in the list.</param>
+internal sealed record TeamChoice(string? Team, ValueList<TeamFound> Teams, Func<string, bool> IsOurs, Func<string, bool> IsOurSide, string? Ask, Problem? Problem)
+{
+    private const int MostOptions = 60;
+
+    public static TeamChoice Of(string file, List<ListedMatch> matches, List<Sides> sides, string? wanted, Asker asker)
+    {
+        var teams = Found(sides.Where(s => s.AreBoth).SelectMany(s => new[] { s.Home!, s.Away! }));
+        if (teams.Count > 0) return AmongPairs(file, teams, sides, wanted, asker);
+        var own = Found(matches.Select(match => match.Team));
+        return own.Count > 1 ? AmongOwn(own, matches, wanted, asker) : new(null, own, _ => false, _ => true, null, null);
+    }
+
+    // The list names both teams of each match.
+    private static TeamChoice AmongPairs(string file, ValueList<TeamFound> teams, List<Sides> sides, string? wanted, Asker asker)
+    {
+        var named = wanted is null ? null : teams.FirstOrDefault(team => Spelling.Same(team.Name, wanted))?.Name;
+        string? ask = null;
+        if (named is null)
+        {
+            var alike = wanted is null ? [.. teams] : teams.Where(team => IsNear(team.Name, wanted)).ToList();
+            if (alike.Count == 0) return new(null, teams, _ => false, _ => false, null, Problem.Of("team-unknown", file, null, null, wanted, string.Join("; ", teams.Take(MostOptions).Select(team => team.Name))));
+            var everywhere = teams.Where(team => team.Matches == sides.Count(s => s.AreBoth)).ToList();
+            var offered = wanted is null && everywhere.Count == 1 && teams.Count > 2 ? everywhere[0].Name : null;
+            var asked = asker.Ask("team", "", [], alike.Take(MostOptions).Select(team => new AnswerOption(team.Name, team.Name)), [teams.Count, wanted ?? "-"], offered);
+            (named, ask) = (asked.Answer ?? offered, asked.IsOpen ? asked.Id : null);
+        }
+        if (named is null) return new(null, teams, _ => false, _ => false, ask, null);
+        var ours = new HashSet<string>(StringComparer.Ordinal) { Spelling.Fold(named) };
+        foreach (var other in teams.Where(team => NameLikeness.AreAlike(team.Name, named)))
+        {
+            var lines = Enumerable.Empty<int>();
+            var asked = asker.Ask("spelling", SpellingKey(named, other.Name), lines, [Asker.Option("spelling", "one", named), Asker.Option("spelling", "two")], [named, other.Name]);
+            if (asked.Answer == "one") ours.Add(Spelling.Fold(other.Name));
+        }
+        return new(named, teams, name => ours.Contains(Spelling.Fold(name)), _ => true, ask, null);
+    }
+
+    // One club's list with a column that says which of its teams plays.
+    private static TeamChoice AmongOwn(ValueList<TeamFound> own, List<ListedMatch> matches, string? wanted, Asker asker)
+    {
+        var offered = own.FirstOrDefault(team => wanted is not null && Spelling.Same(team.Name, wanted))?.Name;
+        var asked = asker.Ask("team", "", matches.Where(match => match.Team.Length > 0).Select(match => match.Line), own.Select(team => new AnswerOption(team.Name, team.Name)), [own.Count, wanted ?? "-"], offered);
+        var named = asked.Answer ?? offered;
+        return new(named, own, _ => false, cell => named is not null && (cell.Length == 0 || Spelling.Same(cell, named)), asked.IsOpen ? asked.Id : null, null);
+    }
+
+    public static string SpellingKey(string one, string other) => string.Join('|', new[] { Spelling.Fold(one), Spelling.Fold(other) }.Order(StringComparer.Ordinal));
+
+    private static bool IsNear(string name, string wanted) => NameLikeness.AreAlike(name, wanted)
+        || Spelling.Fold(name).Contains(Spelling.Fold(wanted), StringComparison.Ordinal) || Spelling.Fold(wanted).Contains(Spelling.Fold(name), StringComparison.Ordinal);
+
+    private static ValueList<TeamFound> Found(IEnumerable<string> names) => names
+        .Where(name => name.Length > 0 && !Times.TimeText.IsUnknown(name) && !ListWords.IsBye(name))
+        .GroupBy(Spelling.Fold, StringComparer.Ordinal).Select(group => new TeamFound(group.First(), group.Count())).ToValueList();
+}
