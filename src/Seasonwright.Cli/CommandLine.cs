@@ -52,6 +52,7 @@ internal static class CommandLine
             ShowCommand.Make(terminal),
             ApplyCommand.Make(terminal),
             RedateCommand.Make(terminal),
+            DemoCommand.Make(terminal),
             BackupCommand.Make(terminal),
             RestoreCommand.Make(terminal, clock),
         };
