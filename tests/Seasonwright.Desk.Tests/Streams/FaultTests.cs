@@ -83,7 +83,7 @@ public class FaultTests
     /// <summary>Connections are pooled by their text: the workspace's idle ones are taken out, told, and put back.</summary>
     private static void Tell(Desk desk, string pragma)
     {
-        var text = new SqliteConnectionStringBuilder { DataSource = Path.Combine(desk.Path, "seasonwright.db") }.ToString();
+        var text = new SqliteConnectionStringBuilder { DataSource = Path.Combine(desk.Path, "seasonwright.db"), DefaultTimeout = 10 }.ToString();
         var all = Enumerable.Range(0, 8).Select(_ => new SqliteConnection(text)).ToList();
         foreach (var connection in all)
         {
