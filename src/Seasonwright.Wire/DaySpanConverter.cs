@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Seasonwright.Core.Calendar;
@@ -11,9 +12,9 @@ internal sealed class DaySpanConverter : JsonConverter<DaySpan>
 
     public override DaySpan Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
-        var form = JsonSerializer.Deserialize<Form>(ref reader, options) ?? throw new JsonException("A span of days is expected here.");
+        var form = WireText.Value<Form>(ref reader, options);
         return form.First <= form.Last ? new DaySpan(form.First, form.Last)
-            : throw new JsonException($"The span ends ({form.Last:O}) before it starts ({form.First:O}).");
+            : throw new JsonException(Sentences.Say("span.backward", form.First.ToString("O", CultureInfo.InvariantCulture), form.Last.ToString("O", CultureInfo.InvariantCulture)));
     }
 
     public override void Write(Utf8JsonWriter writer, DaySpan value, JsonSerializerOptions options) =>

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
@@ -16,18 +17,40 @@ public static class EditLines
     {
         problem = null;
         if (string.IsNullOrWhiteSpace(line) || line.TrimStart().StartsWith('#')) return null;
+        var bytes = Encoding.UTF8.GetBytes(line);
         try
         {
-            return JsonSerializer.Deserialize<Edit>(line, WireOptions.For(season))
-                ?? throw new JsonException("A line holds one edit, not null.");
+            if (JsonSerializer.Deserialize<Edit>(bytes, WireOptions.For(season)) is { } edit) return edit;
+            problem = WireProblem.Say("edit.none", "mend.edit");
         }
         catch (JsonException error)
         {
-            problem = WireProblem.Of(error);
+            problem = WireProblem.Of(error, bytes);
         }
         catch (NotSupportedException)
         {
-            problem = new WireProblem(null, null, $"The line does not say which edit it is.", $"Give it \"{EditNames.Property}\" with one of the names in docs/edits.md.");
+            problem = WireProblem.Say("edit.unsaid", "mend.unsaid", EditNames.Property);
+        }
+        return null;
+    }
+
+    /// <summary>Reads a JSON array of edits, as pages send them: weeks by id only, in the log's own form.</summary>
+    /// <returns>One edit or more; null after a problem.</returns>
+    public static IReadOnlyList<Edit>? ReadList(string json, out WireProblem? problem)
+    {
+        problem = null;
+        try
+        {
+            if (JsonSerializer.Deserialize<List<Edit>>(json, WireOptions.Compact) is { Count: > 0 } edits && !edits.Contains(null!)) return edits;
+            problem = WireProblem.Say("edit.none", "mend.edit");
+        }
+        catch (JsonException error)
+        {
+            problem = WireProblem.Of(error, Encoding.UTF8.GetBytes(json));
+        }
+        catch (NotSupportedException)
+        {
+            problem = WireProblem.Say("edit.unsaid", "mend.unsaid", EditNames.Property);
         }
         return null;
     }

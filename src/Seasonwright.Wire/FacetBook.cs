@@ -12,12 +12,12 @@ internal static class FacetBook
     private static readonly FrozenDictionary<string, Facet> ByName =
         SeasonFacets.All.Concat(SetupFacets.All).ToFrozenDictionary(facet => facet.Name, StringComparer.Ordinal);
 
-    public static Facet Find(string name) => ByName.GetValueOrDefault(name) ?? throw new JsonException($"'{name}' is no family of places this version knows.");
+    public static Facet Find(string name) => ByName.GetValueOrDefault(name) ?? throw new JsonException(Sentences.Say("place.family", name));
 
     /// <exception cref="JsonException">The family is unknown or the subject is not one of its own.</exception>
     public static Facet Find(Key key)
     {
         var facet = Find(key.Facet);
-        return facet.IsSubject(key.Subject) ? facet : throw new JsonException($"'{key}' names no place: '{key.Subject}' is not a subject of '{facet}'.");
+        return facet.IsSubject(key.Subject) ? facet : throw new JsonException(Sentences.Say("place.subject", key, key.Subject, facet));
     }
 }

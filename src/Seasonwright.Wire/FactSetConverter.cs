@@ -9,18 +9,21 @@ internal sealed class FactSetConverter : JsonConverter<FactSet>
 {
     public override FactSet Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
-        using var document = JsonDocument.ParseValue(ref reader);
-        if (document.RootElement.ValueKind != JsonValueKind.Object) throw new JsonException("Facts are an object of families.");
+        if (reader.TokenType != JsonTokenType.StartObject) throw new JsonException(Sentences.Say("expected.object"));
         var facts = FactSet.Empty;
-        foreach (var family in document.RootElement.EnumerateObject())
+        var families = new HashSet<string>(StringComparer.Ordinal);
+        while (WireText.Next(ref reader, JsonTokenType.EndObject))
         {
-            if (family.Value.ValueKind != JsonValueKind.Object) throw new JsonException($"'{family.Name}' is an object of subjects.");
-            foreach (var place in family.Value.EnumerateObject())
+            var family = reader.GetString()!;
+            if (!families.Add(family)) throw new JsonException(Sentences.Say("place.twice", family));
+            if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject) throw new JsonException(Sentences.Say("expected.object"));
+            while (WireText.Next(ref reader, JsonTokenType.EndObject))
             {
-                var key = new Key(family.Name, place.Name);
-                var value = place.Value.Deserialize(FacetBook.Find(key).ValueType, options) ?? throw new JsonException($"'{key}' holds null.");
-                if (facts[key] is not null) throw new JsonException($"'{key}' stands twice.");
-                facts = facts.With(key, value);
+                var key = new Key(family, reader.GetString()!);
+                var type = FacetBook.Find(key).ValueType;
+                if (facts[key] is not null) throw new JsonException(Sentences.Say("place.twice", key));
+                reader.Read();
+                facts = facts.With(key, PlaceValue.Of(type).Read(ref reader, options));
             }
         }
         return facts;

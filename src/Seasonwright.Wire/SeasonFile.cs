@@ -14,6 +14,9 @@ public static class SeasonFile
     public const string Format = "seasonwright-season";
     public const int Version = 1;
 
+    /// <summary>A full season has a tenth of a megabyte.</summary>
+    public const int MostBytes = 32 << 20;
+
     private sealed record Form(string Format, int Version, SeasonId Id, TeamId TeamId, FactSet Season, FactSet Team);
 
     public static string Write(Season season, Setup setup) =>
@@ -23,39 +26,36 @@ public static class SeasonFile
     /// <returns>The season and setup, or what is wrong, where, and how to mend it.</returns>
     public static (Season Season, Setup Setup)? Read(ReadOnlySpan<byte> bytes, out WireProblem? problem)
     {
-        problem = null;
+        if (bytes.StartsWith(Encoding.UTF8.Preamble)) bytes = bytes[Encoding.UTF8.Preamble.Length..];
         try
         {
-            if (bytes.StartsWith(Encoding.UTF8.Preamble)) bytes = bytes[Encoding.UTF8.Preamble.Length..];
-            var version = VersionOf(bytes, out problem);
+            problem = Foreign(bytes);
             if (problem is not null) return null;
-            if (version > Version)
-            {
-                problem = new WireProblem(null, null, $"The file has version {version}; this program reads up to version {Version}.", "Open it with a newer Seasonwright.");
-                return null;
-            }
             var form = JsonSerializer.Deserialize<Form>(bytes, WireOptions.Readable)!;
             if (Sound.Season(form.Season).Concat(Sound.Setup(form.Team)).FirstOrDefault() is { } reason)
             {
-                problem = new WireProblem(null, null, $"{reason.Subject}: {reason.Sentence}", "Mend it there, or take a season file that was written by Seasonwright.");
+                problem = new WireProblem(null, null, Sentences.Say("file.unsound", reason.Subject, reason.Sentence), Sentences.Say("mend.there"));
                 return null;
             }
             return (new Season(form.Id, form.Season), new Setup(form.TeamId, form.Team));
         }
         catch (JsonException error)
         {
-            problem = WireProblem.Of(error);
+            problem = WireProblem.Of(error, bytes);
             return null;
         }
     }
 
-    private static int VersionOf(ReadOnlySpan<byte> bytes, out WireProblem? problem)
+    /// <summary>What tells at first sight that it is no file of ours, or one of a newer program.</summary>
+    /// <exception cref="JsonException">The text is no JSON object.</exception>
+    private static WireProblem? Foreign(ReadOnlySpan<byte> bytes)
     {
-        problem = null;
+        if (bytes.Length > MostBytes) return WireProblem.Say("file.large", "mend.other-file", MostBytes >> 20);
         var head = JsonSerializer.Deserialize<Head>(bytes);
-        if (head?.Format == Format) return head.Version;
-        problem = new WireProblem(null, null, "This is no Seasonwright season file.", $"A season file begins with \"format\": \"{Format}\".");
-        return 0;
+        if (head?.Format != Format) return new WireProblem(null, null, Sentences.Say("file.other"), Sentences.Say("mend.other", Format));
+        return head.Version > Version ? WireProblem.Say("file.newer", "mend.newer", head.Version, Version)
+            : head.Version < 1 ? WireProblem.Say("file.version", "mend.there", head.Version)
+            : null;
     }
 
     private sealed record Head([property: JsonPropertyName("format")] string? Format, [property: JsonPropertyName("version")] int Version);

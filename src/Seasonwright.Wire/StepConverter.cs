@@ -10,27 +10,35 @@ internal sealed class StepConverter : JsonConverter<Step>
 {
     public override Step Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
-        using var document = JsonDocument.ParseValue(ref reader);
-        if (document.RootElement.ValueKind != JsonValueKind.Array) throw new JsonException("A step is an array of changes.");
-        return new Step(document.RootElement.EnumerateArray().Select(element => ReadChange(element, options)).ToValueList());
+        if (reader.TokenType != JsonTokenType.StartArray) throw new JsonException(Sentences.Say("expected.list"));
+        var changes = new List<Change>();
+        while (WireText.Next(ref reader, JsonTokenType.EndArray)) changes.Add(ReadChange(ref reader, options));
+        return new Step(changes.ToValueList());
     }
 
-    private static Change ReadChange(JsonElement element, JsonSerializerOptions options)
+    private static Change ReadChange(ref Utf8JsonReader reader, JsonSerializerOptions options)
     {
-        if (element.ValueKind != JsonValueKind.Object || !element.TryGetProperty("key", out var keyText) || keyText.ValueKind != JsonValueKind.String)
-            throw new JsonException("A change is an object with a key.");
-        Key key;
-        try
+        if (reader.TokenType != JsonTokenType.StartObject) throw new JsonException(Sentences.Say("expected.object"));
+        Key? key = null;
+        object? before = null, after = null;
+        while (WireText.Next(ref reader, JsonTokenType.EndObject))
         {
-            key = Key.Parse(keyText.GetString()!);
+            var field = reader.GetString()!;
+            reader.Read();
+            // The key says what kind of value follows, so it comes first.
+            switch (field)
+            {
+                case "key" when key is null: key = WireText.Parse(ref reader, Key.Parse); break;
+                case "before" when key is { } known && before is null: before = Value(ref reader, known); break;
+                case "after" when key is { } known && after is null: after = Value(ref reader, known); break;
+                case "before" or "after" when key is null: throw new JsonException(Sentences.Say("json.missing", "'key'"));
+                case "key" or "before" or "after": throw new JsonException(Sentences.Say("json.twice", field));
+                default: throw new JsonException(Sentences.Say("json.unknown", field));
+            }
         }
-        catch (FormatException error)
-        {
-            throw new JsonException(error.Message, error);
-        }
-        var type = FacetBook.Find(key).ValueType;
-        object? Value(string name) => element.TryGetProperty(name, out var value) ? value.Deserialize(type, options) : null;
-        return new Change(key, Value("before"), Value("after"));
+        return new Change(key ?? throw new JsonException(Sentences.Say("json.missing", "'key'")), before, after);
+
+        object Value(ref Utf8JsonReader reader, Key known) => PlaceValue.Of(FacetBook.Find(known).ValueType).Read(ref reader, options);
     }
 
     public override void Write(Utf8JsonWriter writer, Step value, JsonSerializerOptions options)

@@ -16,8 +16,10 @@ internal sealed class ValueListConverter : JsonConverterFactory
     {
         public override ValueList<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
         {
-            var items = JsonSerializer.Deserialize<List<T>>(ref reader, options)!;
-            return items.Contains(default!) && default(T) is null ? throw new JsonException("A list may not hold null.") : new(items);
+            if (reader.TokenType != JsonTokenType.StartArray) throw new JsonException(Sentences.Say("expected.list"));
+            var items = new List<T>();
+            while (WireText.Next(ref reader, JsonTokenType.EndArray)) items.Add(WireText.Value<T>(ref reader, options));
+            return new(items);
         }
 
         public override void Write(Utf8JsonWriter writer, ValueList<T> value, JsonSerializerOptions options)

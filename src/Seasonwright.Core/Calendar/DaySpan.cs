@@ -33,7 +33,7 @@ public readonly record struct DaySpan : IComparable<DaySpan>
 
     public IEnumerable<DateOnly> Days()
     {
-        for (var day = First; day <= Last; day = day.AddDays(1)) yield return day;
+        for (var day = First.DayNumber; day <= Last.DayNumber; day++) yield return DateOnly.FromDayNumber(day);
     }
 
     public int CompareTo(DaySpan other) => First != other.First ? First.CompareTo(other.First) : Last.CompareTo(other.Last);

@@ -4,4 +4,7 @@ namespace Seasonwright.Core.Facts;
 public sealed record Change(Key Key, object? Before, object? After)
 {
     public Change Inverse => new(Key, After, Before);
+
+    // The compiler's would print the inverse, whose inverse has one too.
+    public override string ToString() => $"{Key}: {Before ?? "nothing"} -> {After ?? "nothing"}";
 }

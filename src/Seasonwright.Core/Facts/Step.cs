@@ -13,6 +13,9 @@ public sealed record Step(ValueList<Change> Changes)
     /// <summary>The step that takes this one back.</summary>
     public Step Inverse => new(Changes.Reverse().Select(change => change.Inverse).ToValueList());
 
+    // As with a change, the compiler's would never end.
+    public override string ToString() => Changes.ToString();
+
     /// <summary>Both steps as one: places that end as they began drop out.</summary>
     public Step Then(Step next)
     {

@@ -25,7 +25,8 @@ public readonly record struct Load : IComparable<Load>
 
     public static Load operator +(Load a, Load b) => new(Math.Min(Most, a.Au + b.Au));
 
-    public static Load operator *(int times, Load load) => new(Math.Min(Most, times * load.Au));
+    /// <summary>Kept within 0 and <see cref="Most"/>, whatever the number of times.</summary>
+    public static Load operator *(int times, Load load) => new((int)Math.Clamp((long)times * load.Au, 0, Most));
 
     /// <summary>Share of the squad's normal hard week in whole per cent, rounded half away from zero.</summary>
     public Percent PercentOf(Load reference) =>

@@ -76,8 +76,8 @@ public sealed record Match(
     string? Note = null,
     MatchSource? Source = null)
 {
-    /// <summary>The day or window it may be played on; null when unknown.</summary>
-    public DaySpan? Days => Day is { } first ? new DaySpan(first, LastDay ?? first) : null;
+    /// <summary>The day or window it may be played on; null when unknown. A last day before the first counts for nothing.</summary>
+    public DaySpan? Days => Day is { } first ? new DaySpan(first, LastDay is { } last && last > first ? last : first) : null;
 
     /// <summary>Whether this match makes its day a match day: it has one single day and has not been called off.</summary>
     public bool IsOnOneDay => Day is not null && (LastDay is null || LastDay == Day) && !IsOff;

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Seasonwright.Core.Edits;
 using Seasonwright.Wire;
 
@@ -12,22 +11,9 @@ public static class GestureText
     /// <param name="problem">What is wrong with the text and how to mend it; null when it was read.</param>
     public static IReadOnlyList<Edit>? TryRead(string json, out string? problem)
     {
-        problem = null;
-        try
-        {
-            var edits = JsonSerializer.Deserialize<List<Edit>>(json, WireOptions.Compact);
-            if (edits is { Count: > 0 } && !edits.Contains(null!)) return edits;
-            problem = Core.Sentences.Say("refused.gesture-empty");
-        }
-        catch (JsonException error)
-        {
-            problem = WireProblem.Of(error).ToString();
-        }
-        catch (NotSupportedException)
-        {
-            problem = Core.Sentences.Say("refused.gesture-unknown");
-        }
-        return null;
+        var edits = EditLines.ReadList(json, out var wrong);
+        problem = wrong?.ToString();
+        return edits;
     }
 
     /// <summary>An edit in the same form, for a page that lets a person change part of it.</summary>

@@ -54,8 +54,8 @@ internal static class Any
 
     public static readonly Gen<Minutes> AnyMinutes = Gen.Int[0, 1440].Select(value => new Minutes(value));
     public static readonly Gen<Rpe> AnyRpe = Gen.Int[0, 20].Select(halves => new Rpe(halves / 2m));
-    public static readonly Gen<Load> AnyLoad = Gen.Int[0, Quantities.Load.Most].Select(au => new Load(au));
-    public static readonly Gen<Percent> AnyPercent = Gen.Int[0, Quantities.Percent.Most].Select(value => new Percent(value));
+    public static readonly Gen<Load> AnyLoad = Gen.Int[0, Core.Quantities.Load.Most].Select(au => new Load(au));
+    public static readonly Gen<Percent> AnyPercent = Gen.Int[0, Core.Quantities.Percent.Most].Select(value => new Percent(value));
     public static readonly Gen<TimeOnly> AnyTime = Gen.Int[0, 1439].Select(minute => new TimeOnly(minute / 60, minute % 60));
     public static readonly Gen<string> AnyZone = Gen.OneOf("Europe/Berlin", "America/New_York", "Etc/UTC", "Nowhere/Land");
 

@@ -53,7 +53,7 @@ internal static class AnyThing
 
     public static readonly Gen<Event> Events = Gen.Select(
         Gen.Select(EventIds, Gen.Enum<EventKind>(), Texts, DaySpans),
-        Gen.Select(MaybeTexts, MaybeTexts, Gen.Nullable(Gen.Frequency((8, Gen.Int[0, 130]), (1, Gen.Int[131, 300])).Select(n => new Quantities.Percent(n))), Gen.Bool),
+        Gen.Select(MaybeTexts, MaybeTexts, Gen.Nullable(Gen.Frequency((8, Gen.Int[0, 130]), (1, Gen.Int[131, 300])).Select(n => new Core.Quantities.Percent(n))), Gen.Bool),
         Gen.Select(MaybeTexts, Gen.Nullable(Gen.Frequency((8, Gen.Int[0, 20]), (1, Gen.Int[-2, 200]))), Gen.Null(ListOf(Legs, 2)), MaybeTexts),
         (what, how, journey) => new Event(what.Item1, what.Item2, what.Item3, what.Item4, how.Item1, how.Item2, how.Item3, how.Item4, journey.Item1, journey.Item2, journey.Item3, journey.Item4));
 

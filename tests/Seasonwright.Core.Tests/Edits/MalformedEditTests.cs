@@ -1,0 +1,337 @@
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Facts;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Core.Tests.Drawn;
+
+namespace Seasonwright.Core.Tests.Edits;
+
+/// <summary>Several hundred edits that must not be done, each with the reason it must be refused for and the place that is named.</summary>
+public class MalformedEditTests
+{
+    private static readonly DateOnly Day = new(2027, 10, 16);
+
+    private static readonly Season Season = History.After(
+        new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, Weeks(20), new("Harbour Vale")),
+        new PaintPhase(new("w1"), new("w9"), new("p"), PhaseKind.GeneralPreparation, new("x")),
+        new PaintBlock(new("w1"), new("w9"), new("b"), BlockKind.Base, new("x")),
+        new SetMatch(new Match(new("m"), Day)),
+        new SetGroup(new GroupLine(new("r"), "Rookies")),
+        new SetTrack(new Track(new("text"), "Room", TrackForm.Text)),
+        new SetTrack(new Track(new("number"), "Jumps", TrackForm.Number)),
+        new SetTrack(new Track(new("tick"), "Sauna", TrackForm.Tick)),
+        new SetTrack(new Track(new("choice"), "Hall", TrackForm.Choice, Choices: new(["A", "B"]))),
+        new SetTrack(new Track(new("days"), "Bus", TrackForm.Text, TrackGrain.Day)),
+        new SetCells(new([new(new("text"), CellPlace.Of(new WeekId("w1")), "small")])),
+        new SetGoal(new Goal(new("g1"), 1, "a")), new SetGoal(new Goal(new("g2"), 2, "b")), new SetGoal(new Goal(new("g3"), 3, "c")),
+        new LockWeeks(new("w7"), new("w7"), true));
+
+    private static ValueList<WeekId> Weeks(int count, string prefix = "w") => Enumerable.Range(1, count).Select(n => new WeekId($"{prefix}{n}")).ToValueList();
+
+    private sealed record Case(Edit Edit, string Id, string Subject);
+
+    private static readonly (string Text, string Id)[] BadNames =
+    [
+        (new string('x', 121), "text-long"), (new string('x', 100_000), "text-long"), ("a\0b", "text-control"), ("a\u0007", "text-control"),
+        ("\u001b[31m", "text-control"), ("a\u0085b", "text-control"), ("a\rb", "text-control"), ("\ud83d", "text-control"), ("a\udc00b", "text-control"),
+    ];
+
+    private static readonly (string Text, string Id)[] NoNames = [("", "text-missing"), ("   ", "text-missing"), ("\t\n", "text-missing")];
+
+    private static readonly (string Text, string Id)[] BadTexts = [.. BadNames.Skip(1), (new string('x', 2001), "text-long")];
+
+    private static readonly DateOnly[] ImpossibleDays = [DateOnly.MinValue, new(1900, 1, 1), new(1949, 12, 31), new(2150, 1, 1), new(2999, 6, 1), DateOnly.MaxValue];
+
+    private static IEnumerable<Case> Texts()
+    {
+        foreach (var (text, id) in BadNames.Concat(NoNames))
+        {
+            yield return new(new NameTeam(new TeamCard(text)), id, "team.name");
+            yield return new(new SetGoal(new Goal(new("g1"), 1, text)), id, "goal/g1.measure");
+            yield return new(new SetEvent(new Event(new("e"), EventKind.Camp, text, DaySpan.Of(Day))), id, "event/e.title");
+            yield return new(new SetTestDay(new TestDay(new("d"), Day, text)), id, "test/d.battery");
+            yield return new(new SetTrack(new Track(new("t"), text, TrackForm.Text)), id, "track/t.name");
+            yield return new(new SetTrack(new Track(new("t"), "Hall", TrackForm.Choice, Choices: new(["A", text]))), id, "track/t.choices");
+            yield return new(new SetGroup(new GroupLine(new("r"), text)), id, "group/r.name");
+            yield return new(new SetTeamName(text), id, "name");
+            yield return new(new SetQuality(new Quality(new("q"), text, QualityKind.Other, 1)), id, "quality/q.name");
+        }
+        foreach (var (text, id) in BadNames)
+        {
+            yield return new(new NameTeam(new TeamCard("a", text)), id, "team.title");
+            yield return new(new NameTeam(new TeamCard("a", Sport: text)), id, "team.sport");
+            yield return new(new PaintPhase(new("w1"), new("w2"), new("n"), PhaseKind.Peak, new("rest"), text), id, "phase/n.name");
+            yield return new(new PaintBlock(new("w1"), new("w2"), new("n"), BlockKind.Peak, new("rest"), text), id, "block/n.name");
+            yield return new(new RenamePhase(new("p"), text), id, "phase/p.name");
+            yield return new(new RenameBlock(new("b"), text), id, "block/b.name");
+            yield return new(new Publish(text), id, "name");
+            yield return new(new SetTestDay(new TestDay(new("d"), Day, "Jump", text)), id, "test/d.part");
+            yield return new(new SetTestDay(new TestDay(new("d"), Day, "Jump", For: text)), id, "test/d.for");
+            yield return new(new ImportFixtures(ValueList<Match>.Empty, text), id, "from");
+            yield return new(new ImportEvents(ValueList<Event>.Empty, ValueList<TestDay>.Empty, text), id, "from");
+            yield return new(new SetRuleParameter(new("ramp", "most"), text), id, "rule/ramp:most");
+        }
+        foreach (var (text, id) in BadTexts)
+        {
+            var match = new Match(new("m"), Day);
+            yield return new(new SetMatch(match with { Opponent = text }), id, "match/m.opponent");
+            yield return new(new SetMatch(match with { Competition = text }), id, "match/m.competition");
+            yield return new(new SetMatch(match with { Round = text }), id, "match/m.round");
+            yield return new(new SetMatch(match with { Place = text }), id, "match/m.place");
+            yield return new(new SetMatch(match with { Result = text }), id, "match/m.result");
+            yield return new(new SetMatch(match with { Note = text }), id, "match/m.note");
+            yield return new(new SetMatch(match with { Condition = new Condition(Words: text) }), id, "match/m.condition");
+            yield return new(new SetMatch(match with { Series = new Series(text, 1, 3) }), id, "match/m.series");
+            yield return new(new SetMatch(match with { Source = new MatchSource(text) }), id, "match/m.source");
+            yield return new(new ImportFixtures(new([match with { Opponent = text }]), "list"), id, "match/m.opponent");
+            var item = new Event(new("e"), EventKind.Travel, "Away", DaySpan.Of(Day));
+            yield return new(new SetEvent(item with { Part = text }), id, "event/e.part");
+            yield return new(new SetEvent(item with { For = text }), id, "event/e.for");
+            yield return new(new SetEvent(item with { Place = text }), id, "event/e.place");
+            yield return new(new SetEvent(item with { Note = text }), id, "event/e.note");
+            yield return new(new SetEvent(item with { Legs = new([new Leg(Day, From: text)]) }), id, "event/e.leg");
+            yield return new(new SetEvent(item with { Legs = new([new Leg(Day, To: text)]) }), id, "event/e.leg");
+            yield return new(new SetWeekNote(new("w1"), text), id, "week/w1.note");
+            yield return new(new SetNote(new Note(new("o"), DaySpan.Of(Day), text)), id, "note/o.text");
+            yield return new(new SetCells(new([new(new("text"), CellPlace.Of(new WeekId("w1")), text.TrimEnd('\r') + "x")])), id, "track/text");
+        }
+        yield return new(new SetTrack(new Track(new("t"), "Weight", TrackForm.Number, Unit: new string('k', 21))), "text-long", "track/t.unit");
+        yield return new(new NameTeam(new TeamCard("a", Crest: "ABCD")), "text-long", "team.crest");
+        foreach (var colour in new[] { "", "red", "#12345", "#1234567", "123456#", "#12345g", "#１２３４５６" })
+            yield return new(new NameTeam(new TeamCard("a", CrestColour: colour)), "colour", "team.crestColour");
+    }
+
+    private static IEnumerable<Case> Days()
+    {
+        foreach (var day in ImpossibleDays)
+        {
+            yield return new(new Redate(day, DayOfWeek.Monday, RedatePlan.Moves, ValueList<WeekId>.Empty), "day-impossible", "firstDay");
+            yield return new(new Redate(day, DayOfWeek.Sunday, RedatePlan.Stays, Weeks(900, "n")), "day-impossible", "firstDay");
+            yield return new(new SetMatch(new Match(new("n"), day)), "day-impossible", "match/n.day");
+            yield return new(new SetMatch(new Match(new("n"), day < Day ? day : Day, day, Status: MatchStatus.Window)), "day-impossible", "match/n.lastDay");
+            yield return new(new MoveMatch(new("m"), day), "day-impossible", "match/m.day");
+            yield return new(new ImportFixtures(new([new Match(new("n"), day)]), "list"), "day-impossible", "match/n.day");
+            yield return new(new SetEvent(new Event(new("e"), EventKind.Camp, "Camp", DaySpan.Of(day))), "day-impossible", "event/e.first");
+            yield return new(new SetEvent(new Event(new("e"), EventKind.Travel, "Away", DaySpan.Of(Day), Legs: new([new Leg(day)]))), "day-impossible", "event/e.leg");
+            yield return new(new SetEvent(new Event(new("e"), EventKind.Travel, "Away", DaySpan.Of(Day), Legs: new([new Leg(Day, ArrivalDay: day)]))), "day-impossible", "event/e.leg");
+            yield return new(new ImportEvents(new([new Event(new("e"), EventKind.Camp, "Camp", DaySpan.Of(day))]), ValueList<TestDay>.Empty, "list"), "day-impossible", "event/e.last");
+            yield return new(new SetTestDay(new TestDay(new("d"), day, "Jump")), "day-impossible", "test/d.day");
+            yield return new(new SetNote(new Note(new("o"), DaySpan.Of(day), "a")), "day-impossible", "note/o.first");
+            yield return new(new SetGoal(new Goal(new("g1"), 1, "a", By: day)), "day-impossible", "goal/g1.by");
+            yield return new(new SetCells(new([new(new("days"), CellPlace.Of(day), "a")])), "day-impossible", "track/days");
+        }
+        yield return new(new SetMatch(new Match(new("n"), Day, Day.AddDays(-1), Status: MatchStatus.Window)), "days-backward", "match/n.lastDay");
+        yield return new(new SetMatch(new Match(new("n"), null, Day, Status: MatchStatus.Conditional)), "days-backward", "match/n.lastDay");
+        yield return new(new MoveMatch(new("m"), Day, Day.AddDays(-1)), "days-backward", "match/m.lastDay");
+        yield return new(new SetMatch(new Match(new("n"), null)), "match-undated", "match/n");
+        yield return new(new SetMatch(new Match(new("n"), null, Status: MatchStatus.Provisional)), "match-undated", "match/n");
+        yield return new(new SetMatch(new Match(new("n"), Day, Status: MatchStatus.Window)), "window-open", "match/n");
+        yield return new(new Redate(new(2126, 7, 1), DayOfWeek.Monday, RedatePlan.Stays, Weeks(6000, "n")), "weeks-kept", "weeks");
+        yield return new(new Redate(new(1950, 7, 1), DayOfWeek.Monday, RedatePlan.Stays, Weeks(6000, "n")), "weeks-kept", "weeks");
+    }
+
+    private static IEnumerable<Case> Spans()
+    {
+        Func<WeekId, WeekId, SeasonEdit>[] edits =
+        [
+            (first, last) => new PaintPhase(first, last, new("n"), PhaseKind.Peak, new("rest")),
+            (first, last) => new ErasePhase(first, last, new("rest")),
+            (first, last) => new PaintBlock(first, last, new("n"), BlockKind.Peak, new("rest")),
+            (first, last) => new EraseBlock(first, last, new("rest")),
+            (first, last) => new SetWeekKind(first, last, WeekKind.Building),
+            (first, last) => new SetWeekLoad(first, last, new Load(100)),
+            (first, last) => new SetEmphasis(first, last, new("power"), Emphasis.Focus),
+            (first, last) => new SetGroupWeek(new("r"), first, last, new Percent(80)),
+            (first, last) => new SetGroupEmphasis(new("r"), first, last, new("power"), Emphasis.None),
+            (first, last) => new SetPractices(first, last, new Practices(3)),
+            (first, last) => new LockWeeks(first, last, true),
+            (first, last) => new MarkReady(first, last, true),
+        ];
+        foreach (var (edit, index) in edits.Select((edit, index) => (edit, index)))
+        {
+            yield return new(edit(new("foreign"), new("w2")), "week-unknown", "week/foreign");
+            yield return new(edit(new("w2"), new("foreign")), "week-unknown", "week/foreign");
+            yield return new(edit(new("foreign"), new("foreign")), "week-unknown", "week/foreign");
+            yield return new(edit(new("w21"), new("w22")), "week-unknown", "week/w22");
+            yield return new(edit(new("w5"), new("w4")), "weeks-backward", "week/w5");
+            yield return new(edit(new("w20"), new("w1")), "weeks-backward", "week/w20");
+            // Practices, locks and ready marks may change in a locked week.
+            if (index >= 9) continue;
+            yield return new(edit(new("w7"), new("w7")), "week-locked", "week/w7");
+            yield return new(edit(new("w1"), new("w20")), "week-locked", "week/w7");
+        }
+        yield return new(new SetWeekNote(new("foreign"), "a"), "week-unknown", "week/foreign");
+        yield return new(new SetCells(new([new(new("text"), CellPlace.Of(new WeekId("foreign")), "a")])), "week-unknown", "week/foreign");
+        yield return new(new ErasePhase(new("w4"), new("w4"), new("p")), "rest-taken", "phase/p");
+        yield return new(new PaintBlock(new("w4"), new("w4"), new("n"), BlockKind.Peak, new("n")), "rest-taken", "block/n");
+        yield return new(new PaintPhase(new("w15"), new("w16"), new("p"), PhaseKind.GeneralPreparation, new("rest")), "run-apart", "phase/p");
+    }
+
+    private static IEnumerable<Case> Unknown()
+    {
+        foreach (var id in new[] { "none", "M", "w1", "0", new string('z', 64) })
+        {
+            yield return new(new RemoveMatch(new(id)), "match-unknown", $"match/{id}");
+            yield return new(new MoveMatch(new(id), Day), "match-unknown", $"match/{id}");
+            yield return new(new SettleMatch(new(id), Outcome.Won), "match-unknown", $"match/{id}");
+            yield return new(new SetMatch(new Match(new("n"), Day, Condition: new Condition(new MatchId(id)))), "match-unknown", $"match/{id}");
+            yield return new(new ImportFixtures(new([new Match(new("n"), Day, Condition: new Condition(new MatchId(id)))]), "list"), "match-unknown", $"match/{id}");
+            yield return new(new RemoveEvent(new(id)), "event-unknown", $"event/{id}");
+            yield return new(new RemoveTestDay(new(id)), "test-unknown", $"test/{id}");
+            yield return new(new RemoveNote(new(id)), "note-unknown", $"note/{id}");
+            yield return new(new RemoveGoal(new(id)), "goal-unknown", $"goal/{id}");
+            yield return new(new RemoveGroup(new(id)), "group-unknown", $"group/{id}");
+            yield return new(new RemoveTrack(new(id)), "track-unknown", $"track/{id}");
+            yield return new(new RenamePhase(new(id), "a"), "phase-unknown", $"phase/{id}");
+            yield return new(new RenameBlock(new(id), "a"), "block-unknown", $"block/{id}");
+            yield return new(new SetGroupWeek(new(id), new("w1"), new("w1"), null), "group-unknown", $"group/{id}");
+            yield return new(new SetGroupEmphasis(new(id), new("w1"), new("w1"), new("power"), null), "group-unknown", $"group/{id}");
+            yield return new(new SetCells(new([new(new(id), CellPlace.Of(new WeekId("w1")), "a")])), "track-unknown", $"track/{id}");
+            yield return new(new RemoveQuality(new(id)), "quality-unknown", $"quality/{id}");
+        }
+        foreach (var zone in new[] { "", "Berlin", "europe/berlin ", "UTC+1", "Europe/Atlantis" })
+        {
+            yield return new(new SetMatch(new Match(new("n"), Day, Zone: zone)), "zone-unknown", "match/n.zone");
+            yield return new(new SetLocale(new LocaleSettings(Zone: zone)), "zone-unknown", "locale.zone");
+        }
+    }
+
+    private static IEnumerable<Case> Numbers()
+    {
+        foreach (var count in new[] { int.MinValue, -1, 0, 61, 1000, int.MaxValue }) yield return new(new Resize(count, Weeks(100, "n")), "weeks-count", "weeks");
+        yield return new(new Resize(21, ValueList<WeekId>.Empty), "new-weeks", "newWeeks");
+        yield return new(new Resize(30, Weeks(9, "n")), "new-weeks", "newWeeks");
+        yield return new(new Resize(21, new([new("w1")])), "new-weeks", "newWeeks");
+        yield return new(new Resize(22, new([new("n"), new("n")])), "new-weeks", "newWeeks");
+        yield return new(new Redate(new(2027, 8, 2), DayOfWeek.Monday, RedatePlan.Stays, Weeks(3, "n")), "new-weeks", "newWeeks");
+        yield return new(new Redate(new(2027, 8, 2), DayOfWeek.Monday, RedatePlan.Stays, Weeks(4)), "new-weeks", "newWeeks");
+        yield return new(new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, Weeks(20), new("a")), "season-started", "frame");
+        yield return new(new AdoptSeason(Season.Facts, "file"), "season-started", "frame");
+        foreach (var count in new[] { int.MinValue, -1, 15, int.MaxValue })
+        {
+            yield return new(new SetPractices(new("w1"), new("w2"), new Practices(count)), "practices-count", "practices.count");
+            var sessions = new Sessions(3, new Minutes(60), new Rpe(5));
+            yield return new(new SetUsualWeek(new UsualWeek(sessions with { Count = count }, sessions, sessions)), "practices-count", "usualWeek.practices");
+            yield return new(new SetUsualWeek(new UsualWeek(sessions, sessions with { Count = count }, sessions)), "practices-count", "usualWeek.gym");
+            yield return new(new SetUsualWeek(new UsualWeek(sessions, sessions, sessions with { Count = count })), "practices-count", "usualWeek.conditioning");
+        }
+        foreach (var rank in new[] { int.MinValue, 0, 4, int.MaxValue }) yield return new(new SetGoal(new Goal(new("g1"), rank, "a")), "goal-rank", "goal/g1.rank");
+        foreach (var shift in new[] { int.MinValue, -61, 61, int.MaxValue }) yield return new(new SetGroup(new GroupLine(new("r"), "a", shift)), "phase-shift", "group/r.phaseShift");
+        foreach (var nights in new[] { int.MinValue, -1, 121, int.MaxValue }) yield return new(new SetEvent(new Event(new("e"), EventKind.Camp, "a", DaySpan.Of(Day), Nights: nights)), "nights", "event/e.nights");
+        foreach (var training in new[] { 131, 300 }) yield return new(new SetEvent(new Event(new("e"), EventKind.Camp, "a", DaySpan.Of(Day), Training: new Percent(training))), "training", "event/e.training");
+        foreach (var shift in new[] { -26.5m, 27m, decimal.MaxValue }) yield return new(new SetEvent(new Event(new("e"), EventKind.Travel, "a", DaySpan.Of(Day), Legs: new([new Leg(Day, ZoneShift: shift)]))), "zone-shift", "event/e.leg");
+        foreach (var (game, bestOf) in new[] { (0, 3), (4, 3), (-1, 5), (1, 2), (1, 4), (1, 1), (1, 11), (1, -3), (int.MaxValue, 3) })
+            yield return new(new SetMatch(new Match(new("n"), Day, Series: new Series("final", game, bestOf))), "series", "match/n.series");
+        yield return new(new SetGoal(new Goal(new("g4"), 1, "a")), "goals-full", "goal");
+        yield return new(new SetMatch(new Match(new("m"), Day, Condition: new Condition(new MatchId("m")))), "condition-itself", "match/m");
+        yield return new(new SetTrack(new Track(new("t"), "a", TrackForm.Choice)), "choices-missing", "track/t.choices");
+        yield return new(new SetTrack(new Track(new("text"), "Room", TrackForm.Tick)), "track-filled", "track/text");
+        yield return new(new SetTrack(new Track(new("text"), "Room", TrackForm.Text, TrackGrain.Day)), "track-filled", "track/text");
+    }
+
+    private static IEnumerable<Case> Cells()
+    {
+        Case Of(string track, CellPlace place, string value, string id) => new(new SetCells(new([new(new(track), place, value)])), id, $"track/{track}");
+        foreach (var value in new[] { "many", "1,5", "1.5.2", "0x10", "½", "1 000", "NaN", "1e400", new string('9', 40) }) yield return Of("number", CellPlace.Of(new WeekId("w1")), value, "cell-value");
+        foreach (var value in new[] { "true", "1", "Yes", "x" }) yield return Of("tick", CellPlace.Of(new WeekId("w1")), value, "cell-value");
+        foreach (var value in new[] { "C", "a", "A, B" }) yield return Of("choice", CellPlace.Of(new WeekId("w1")), value, "cell-value");
+        yield return Of("text", CellPlace.Of(Day), "a", "cell-grain");
+        yield return Of("days", CellPlace.Of(new WeekId("w1")), "a", "cell-grain");
+        // A place that is neither a week nor a day.
+        yield return Of("text", default, "a", "cell-grain");
+        yield return Of("days", default, "a", "cell-grain");
+    }
+
+    private static IEnumerable<Case> Lists()
+    {
+        var match = new Match(new("n"), Day);
+        var item = new Event(new("e"), EventKind.Camp, "a", DaySpan.Of(Day));
+        var test = new TestDay(new("d"), Day, "Jump");
+        yield return new(new ImportFixtures(new([match, match]), "list"), "match-twice", "matches");
+        yield return new(new ImportFixtures(new([match, match with { Day = Day.AddDays(7) }]), "list"), "match-twice", "matches");
+        yield return new(new ImportFixtures(Enumerable.Range(0, 501).Select(n => new Match(new($"n{n}"), Day)).ToValueList(), "list"), "import-large", "matches");
+        yield return new(new ImportEvents(new([item, item]), ValueList<TestDay>.Empty, "list"), "entry-twice", "events");
+        yield return new(new ImportEvents(ValueList<Event>.Empty, new([test, test with { Battery = "Sprint" }]), "list"), "entry-twice", "events");
+        yield return new(new ImportEvents(Enumerable.Range(0, 501).Select(n => item with { Id = new($"e{n}") }).ToValueList(), ValueList<TestDay>.Empty, "list"), "import-large", "events");
+    }
+
+    private static readonly Case[] All = [.. Texts(), .. Days(), .. Spans(), .. Unknown(), .. Numbers(), .. Cells(), .. Lists()];
+
+    [Fact]
+    public void Every_one_is_refused_in_words()
+    {
+        Assert.True(All.Length > 700, $"{All.Length} cases");
+        var before = FactSet.Empty.Evolve(Step.Between(FactSet.Empty, Season.Facts));
+        foreach (var (edit, id, subject) in All)
+        {
+            var decision = edit switch
+            {
+                SeasonEdit season => Decider.Decide(Season, season),
+                SetupEdit setup => Decider.Decide(Setup.Empty(new("team")), setup),
+                _ => throw new InvalidOperationException(),
+            };
+            var name = edit.ToString()[..Math.Min(200, edit.ToString().Length)];
+            Assert.True(decision is Refused, $"{name} should be refused: {id}");
+            var reasons = ((Refused)decision).Reasons;
+            Assert.True(reasons.Any(reason => reason.Id == id && reason.Subject == subject), $"{name} should be refused for {id} at {subject}, not {string.Join("; ", reasons)}");
+            Assert.All(reasons, reason => Assert.False(reason.Sentence.Contains('{', StringComparison.Ordinal) || string.IsNullOrWhiteSpace(reason.Sentence)));
+            // Only what belongs to the fault is said: none of these has a second one of another kind.
+            Assert.Single(reasons.Select(reason => reason.Id).Distinct(StringComparer.Ordinal));
+        }
+        Assert.Equal(before, Season.Facts);
+    }
+
+    [Fact]
+    public void All_reasons_come_at_once_and_in_order()
+    {
+        var edit = new StartSeason(new(1900, 1, 1), DayOfWeek.Monday, new(Weeks(61).Append(new("w1"))), new(" ", Crest: "ABCD", CrestColour: "red"));
+        Assert.Equal(["weeks-count", "weeks-twice", "day-impossible", "text-missing", "text-long", "colour"],
+            Assert.IsType<Refused>(Decider.Decide(History.Nothing, edit)).Reasons.Select(reason => reason.Id), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void A_season_is_started_before_anything_else()
+    {
+        foreach (var edit in All.Select(some => some.Edit).OfType<SeasonEdit>().Where(edit => edit is not (StartSeason or AdoptSeason)))
+            Assert.Equal("season-not-started", Assert.Single(Assert.IsType<Refused>(Decider.Decide(History.Nothing, edit)).Reasons).Id);
+    }
+
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, true)]
+    [InlineData(60, true)]
+    [InlineData(61, false)]
+    public void A_season_has_1_to_60_weeks(int count, bool starts) =>
+        Assert.Equal(starts, Decider.Decide(History.Nothing, new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, Weeks(count), new("a"))) is Accepted);
+
+    [Theory]
+    [InlineData("1950-01-01", true)]
+    [InlineData("2149-12-31", true)]
+    [InlineData("1949-12-31", false)]
+    [InlineData("2150-01-01", false)]
+    public void A_season_starts_on_a_possible_day(string day, bool starts)
+    {
+        var edit = new StartSeason(DateOnly.ParseExact(day, "O", System.Globalization.CultureInfo.InvariantCulture), DayOfWeek.Thursday, Weeks(60), new("a"));
+        Assert.Equal(starts, Decider.Decide(History.Nothing, edit) is Accepted);
+        if (starts) Whole.Check(History.After(edit), Setup.Empty(new("team")));
+    }
+
+    [Fact]
+    public void The_last_quality_stays()
+    {
+        var setup = Quality.Defaults.Skip(1).Aggregate(Setup.Empty(new("team")), (now, quality) => now.With(Assert.IsType<Accepted>(Decider.Decide(now, new RemoveQuality(quality.Id))).Step));
+        Assert.Equal(Quality.Defaults[0], Assert.Single(setup.Qualities));
+        Assert.Equal("quality-last", Assert.IsType<Refused>(Decider.Decide(setup, new RemoveQuality(Quality.Defaults[0].Id))).Reasons.Single().Id);
+    }
+
+    [Fact]
+    public void Forty_tracks_are_the_most()
+    {
+        var season = History.After(History.After(new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, Weeks(2), new("a"))),
+            [.. Enumerable.Range(1, 40).Select(n => new SetTrack(new Track(new($"t{n}"), "a", TrackForm.Text)))]);
+        Assert.Equal("tracks-full", Assert.IsType<Refused>(Decider.Decide(season, new SetTrack(new Track(new("more"), "a", TrackForm.Text)))).Reasons.Single().Id);
+        Assert.IsType<Accepted>(Decider.Decide(season, new SetTrack(new Track(new("t1"), "b", TrackForm.Text))));
+    }
+}
