@@ -50,7 +50,10 @@ internal sealed class FixtureDraft(ListedMatch listed, Sides sides, DateReading?
     public List<string> Ask { get; } = [];
 
     /// <summary>What may hold words about the match's state.</summary>
-    public IEnumerable<string> Texts => new[] { listed.Status, listed.KickOff, listed.Result, listed.Remarks, DateRest }.Where(text => text.Length > 0);
+    public IEnumerable<string> Texts => new[] { listed.Status, listed.KickOff, listed.Result, listed.Remarks, DateRest }.Concat(listed.Venues.Where(IsState)).Where(text => text.Length > 0);
+
+    /// <summary>"postponed", "cancelled" where a place would stand.</summary>
+    public static bool IsState(string cell) => ListWords.IsPostponed(cell) || ListWords.IsCancelled(cell);
 
     /// <summary>What stands beside the date in its cell.</summary>
     public string DateRest => listed.Date.Length == 0 ? "" : DateText.Find(listed.Date, months: true) is { } found ? DateText.Without(listed.Date, found) : listed.Date;

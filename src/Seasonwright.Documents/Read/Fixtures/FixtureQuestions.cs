@@ -57,7 +57,7 @@ internal static class FixtureQuestions
     {
         foreach (var draft in drafts)
         {
-            foreach (var (mark, place) in draft.Listed.Venues.Select(VenueText.Read))
+            foreach (var (mark, place) in draft.Listed.Venues.Where(cell => !FixtureDraft.IsState(cell)).Select(VenueText.Read))
             {
                 draft.Place ??= place;
                 if (mark is null) continue;

@@ -17,7 +17,7 @@ internal readonly record struct ResultText(int First, int Second, bool? Won = nu
         bool? won = null;
         if (tokens.Count > 0 && tokens[0].IsWord && tokens[0].Text.Length <= 4)
         {
-            won = tokens[0].Text.ToUpperInvariant() switch { "W" or "S" or "WON" or "WIN" => true, "L" or "N" or "LOST" or "LOSS" => false, _ => null };
+            won = tokens[0].Text.ToUpperInvariant() switch { "W" or "S" or "V" or "WON" or "WIN" => true, "L" or "N" or "LOST" or "LOSS" => false, _ => null };
             if (won is null && tokens[0].Text.ToUpperInvariant() is not ("D" or "U" or "DRAW" or "T" or "FT")) return null;
             at++;
         }

@@ -15,7 +15,17 @@ public static class NameLikeness
 
     private static readonly Dictionary<string, string> Short = new(StringComparer.Ordinal)
     {
-        ["saint"] = "st", ["sankt"] = "st", ["sainte"] = "st", ["ste"] = "st", ["united"] = "utd", ["university"] = "uni", ["universität"] = "uni", ["univ"] = "uni", ["mount"] = "mt", ["and"] = "&", ["und"] = "&",
+        ["saint"] = "st",
+        ["sankt"] = "st",
+        ["sainte"] = "st",
+        ["ste"] = "st",
+        ["united"] = "utd",
+        ["university"] = "uni",
+        ["universität"] = "uni",
+        ["univ"] = "uni",
+        ["mount"] = "mt",
+        ["and"] = "&",
+        ["und"] = "&",
     };
 
     public static bool AreAlike(string one, string other)

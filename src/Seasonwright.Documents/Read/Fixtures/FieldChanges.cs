@@ -1,0 +1,31 @@
+using System.Globalization;
+using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Documents.Read.Fixtures;
+
+/// <summary>The fields in which two states of a match differ.</summary>
+internal static class FieldChanges
+{
+    public static ValueList<FieldChange> Between(Match before, Match after) => Fields(before).Zip(Fields(after))
+        .Where(pair => pair.First.Text != pair.Second.Text).Select(pair => new FieldChange(pair.First.Name, pair.First.Text, pair.Second.Text)).ToValueList();
+
+    private static IEnumerable<(string Name, string Text)> Fields(Match match) =>
+    [
+        ("day", Day(match.Day)),
+        ("lastDay", Day(match.LastDay)),
+        ("kickOff", match.KickOff?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? ""),
+        ("opponent", match.Opponent ?? ""),
+        ("venue", match.Venue?.ToString() ?? ""),
+        ("competition", match.Competition ?? ""),
+        ("round", match.Round ?? ""),
+        ("place", match.Place ?? ""),
+        ("status", match.Status.ToString()),
+        ("condition", match.Condition?.ToString() ?? ""),
+        ("series", match.Series?.ToString() ?? ""),
+        ("result", match.Result ?? ""),
+        ("source", match.Source?.ToString() ?? ""),
+    ];
+
+    private static string Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
+}

@@ -1,0 +1,44 @@
+using Seasonwright.Documents.Read;
+using Seasonwright.Documents.Read.Fixtures;
+
+namespace Seasonwright.Documents.Tests.Read;
+
+/// <summary>Lists unlike the samples: other delimiters, languages, headings and layouts; see tests/Cases/fixtures/own/ORIGIN.md.</summary>
+public class FixtureOwnCaseTests
+{
+    public static TheoryData<string> Lists => [.. Directory.GetFiles(Path.Combine(FixtureCases.Folder, "own"), "*.expected").Select(file => Path.GetFileNameWithoutExtension(file)!).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Lists))]
+    public void It_is_read_as_a_careful_human_would(string name)
+    {
+        var read = FixtureCases.Read($"own/{name}", "Harbour Vale");
+        Assert.Empty(read.Problems);
+        Assert.Equal(File.ReadAllText(Path.Combine(FixtureCases.Folder, "own", name + ".expected")).TrimEnd(), string.Join('\n', read.Rows.Select(FixtureCases.Text)));
+    }
+
+    [Fact]
+    public void A_heading_can_be_taken_for_another_thing_by_an_answer()
+    {
+        var source = SourceText.OfText("list", "Date,Rivals,Opponent\n2026-09-05,Kalnes,x\n");
+        Assert.Equal("x", FixtureReader.Read(source, new FixtureOptions()).Rows[0].Opponent);
+        var answers = Answers.None.With("column:rivals", "Opponent").With("column:opponent", "Remarks");
+        Assert.Equal("Kalnes", FixtureReader.Read(source, new FixtureOptions(Answers: answers)).Rows[0].Opponent);
+    }
+
+    [Fact]
+    public void Answers_are_put_in()
+    {
+        FixtureList Sample(string name, string team, params (string Id, string Answer)[] given) =>
+            FixtureCases.Read($"samples/{name}", team, given.Aggregate(Answers.None, (answers, answer) => answers.With(answer.Id, answer.Answer)));
+        Assert.Equal("Skarholm IF", Sample("fixtures-01-league-ids.csv", "Harbour Vale", ("Q-spelling", "one")).Rows.Single(row => row.Line == 28).Club);
+        Assert.Equal("3-1", Sample("fixtures-02-semicolon-cp1252.csv", "", ("Q-score-order", "home-first")).Rows.Single(row => row.Line == 5).Result);
+        Assert.Equal(new DateOnly(2026, 12, 5), Sample("fixtures-02-semicolon-cp1252.csv", "", ("Q-postponed", "2026-12-05")).Rows.Single(row => row.Line == 11).Day);
+        Assert.Equal(new TimeOnly(12, 15), Sample("fixtures-03-no-year-utf16.txt", "", ("Q-midnight", "12:15")).Rows.Single(row => row.Line == 7).KickOff);
+        Assert.Equal([4, 9], Sample("fixtures-04-school-rugby-dmy.csv", "", ("Q-team", "2nd XV")).Rows.Select(row => row.Line).ToArray());
+        Assert.DoesNotContain(Sample("fixtures-04-school-rugby-dmy.csv", "1st XV", ("Q-same", "one")).Rows, row => row.Line == 7);
+        Assert.Equal((new DateOnly(2026, 10, 21), null), Sample("fixtures-06-pasted-rounds.txt", "Harbour Vale", ("Q-week43", "2026-10-21")).Rows.Where(row => row.Line == 27).Select(row => (row.Day!.Value, row.LastDay)).Single());
+        Assert.Equal("-Brovik", Sample("fixtures-07-cup-windows.csv", "", ("Q-signs", "no")).Rows.Single(row => row.Line == 12).Opponent);
+        Assert.Equal(new TimeOnly(19, 30), Sample("fixtures-13-month-first.csv", "Tellwood", ("Q-am", "19:30")).Rows.Single(row => row.Line == 9).KickOff);
+    }
+}

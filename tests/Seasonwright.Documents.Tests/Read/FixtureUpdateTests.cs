@@ -1,0 +1,123 @@
+using System.Globalization;
+using Seasonwright.Core;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Read;
+using Seasonwright.Documents.Read.Fixtures;
+
+namespace Seasonwright.Documents.Tests.Read;
+
+/// <summary>A list read again: what the season knows is found, moved, marked, and never doubled or deleted.</summary>
+public class FixtureUpdateTests
+{
+    private const string First = "samples/fixtures-01-league-ids.csv", Second = "samples/fixtures-08-update-of-01.csv";
+
+    [Fact]
+    public void The_later_state_of_a_list_gives_the_changes_expected()
+    {
+        var season = Taken(Started(), FixtureCases.Read(First, "Harbour Vale"), Answers.None);
+        var update = FixtureUpdate.Compare(season.AllMatches, FixtureCases.Read(Second, "Harbour Vale"));
+        var expected = FixtureCases.Expected(Second).GetProperty("changes").EnumerateArray().Select(change => (change.GetProperty("match").GetString()!, change.GetProperty("change").GetString()!)).ToList();
+        // The row without a number is added only once its question is answered.
+        Assert.Equal(expected.Select(change => change.Item1.Length == 0 ? ("", "asked") : change).Order(), update.Changes.Select(change => (change.Row?.SourceId ?? change.Known?.Source?.Id ?? "", Words(change.Kind))).Order());
+        Assert.Equal("Q-lost-result Q-no-id", string.Join(' ', update.Questions.Select(question => question.Id).Order(StringComparer.Ordinal)));
+        var moved = update.Changes.Single(change => change.Kind == ChangeKind.Moved);
+        Assert.Equal((new DateOnly(2026, 12, 2), new TimeOnly(19, 15), "28-21"), (moved.Match!.Day, moved.Match.KickOff, moved.Match.Result));
+    }
+
+    [Theory]
+    [MemberData(nameof(FixtureSampleTests.Samples), MemberType = typeof(FixtureSampleTests))]
+    public void A_second_reading_of_the_same_list_changes_nothing(string path, string? team)
+    {
+        var answers = Answers.None.With("Q-order", "day-first");
+        var list = FixtureCases.Read(path, team, answers);
+        var season = Taken(Started(), list, answers);
+        Assert.NotEmpty(season.AllMatches);
+        var again = FixtureUpdate.Compare(season.AllMatches, list, answers);
+        Assert.All(again.Changes, change => Assert.Equal(ChangeKind.Unchanged, change.Kind));
+        Assert.Null(FixtureImport.Edit(list, again, Id));
+    }
+
+    [Fact]
+    public void Also_after_an_update_and_after_its_questions()
+    {
+        var season = Taken(Started(), FixtureCases.Read(First, "Harbour Vale"), Answers.None);
+        var answers = Answers.None.With("Q-no-id", "new").With("Q-lost-result", "keep");
+        var list = FixtureCases.Read(Second, "Harbour Vale");
+        season = Taken(season, list, answers);
+        // 10 of the first list, one vanished among them and kept, two added.
+        Assert.Equal(12, season.AllMatches.Length);
+        Assert.Equal("2623", Assert.Single(season.AllMatches, match => match.Source!.Vanished).Source!.Id);
+        Assert.All(FixtureUpdate.Compare(season.AllMatches, list, Answers.None).Changes, change => Assert.Equal(ChangeKind.Unchanged, change.Kind));
+    }
+
+    [Fact]
+    public void A_list_without_numbers_finds_its_matches_by_round_then_by_pair()
+    {
+        const string Old = "Round,Date,Home,Away\n1,2026-09-05,Harbour Vale,Kalnes\n2,2026-09-12,Brovik,Harbour Vale\n3,2026-09-19,Harbour Vale,Skarholm\n";
+        const string New = "Round,Date,Home,Away\n1,2026-09-06,Harbour Vale,Kalnes\n5,2026-10-12,Brovik,Harbour Vale\n3,2026-09-19,Harbour Vale,Skarholm\n";
+        var season = Taken(Started(), Read(Old), Answers.None);
+        var changes = FixtureUpdate.Compare(season.AllMatches, Read(New)).Changes;
+        Assert.Equal([ChangeKind.Moved, ChangeKind.Moved, ChangeKind.Unchanged], changes.Select(change => change.Kind));
+    }
+
+    [Fact]
+    public void What_might_be_a_known_match_is_asked_and_nothing_is_doubled_meanwhile()
+    {
+        var season = Taken(Started(), Read("Date,Home,Away\n2026-09-05,Harbour Vale,Kalnes\n2026-10-12,Brovik,Harbour Vale\n"), Answers.None);
+        var swapped = Read("Date,Home,Away\n2026-09-12,Kalnes,Harbour Vale\n2026-10-12,Brovik,Harbour Vale\n");
+        var asked = FixtureUpdate.Compare(season.AllMatches, swapped);
+        Assert.Equal([ChangeKind.Asked, ChangeKind.Unchanged], asked.Changes.Select(change => change.Kind));
+        Assert.Equal("Q-identity", Assert.Single(asked.Questions).Id);
+        var same = FixtureUpdate.Compare(season.AllMatches, swapped, Answers.None.With("Q-identity", "same"));
+        Assert.Equal((ChangeKind.Moved, Venue.Away), (same.Changes[0].Kind, same.Changes[0].Match!.Venue));
+        var added = FixtureUpdate.Compare(season.AllMatches, swapped, Answers.None.With("Q-identity", "new"));
+        Assert.Equal([ChangeKind.Added, ChangeKind.Unchanged, ChangeKind.Vanished], added.Changes.Select(change => change.Kind));
+    }
+
+    [Fact]
+    public void What_the_coach_entered_is_neither_marked_nor_overwritten_by_silence()
+    {
+        var season = Taken(Started(), Read("Id,Date,Home,Away\n7,2026-09-05,Harbour Vale,Kalnes\n"), Answers.None);
+        var match = season.AllMatches[0] with { KickOff = new TimeOnly(18, 0), Importance = Importance.Key, Note = "derby", Place = "Vale Hall", Result = "30-28" };
+        var own = new Match(new MatchId("own"), new DateOnly(2026, 8, 20), Opponent: "Brovik");
+        var changes = FixtureUpdate.Compare([match, own], Read("Id,Date,Home,Away\n7,2026-09-05,Harbour Vale,Kalnes\n")).Changes;
+        Assert.Equal(ChangeKind.Unchanged, Assert.Single(changes).Kind);
+        Assert.Equal(match, changes[0].Match);
+    }
+
+    [Fact]
+    public void A_blocked_list_writes_nothing()
+    {
+        var list = FixtureCases.Read("samples/fixtures-05-which-way-round.csv");
+        Assert.Null(FixtureImport.Edit(list, FixtureUpdate.Compare([], list), Id));
+    }
+
+    [Fact]
+    public void A_chain_of_cup_rounds_waits_for_the_matches_its_words_name()
+    {
+        var season = Taken(Started(), FixtureCases.Read("samples/fixtures-07-cup-windows.csv"), Answers.None);
+        var byId = season.AllMatches.ToDictionary(match => match.Source!.Id!, StringComparer.Ordinal);
+        Assert.Equal([byId["LC-1"].Id, byId["LC-2"].Id, byId["LC-3"].Id], new[] { "LC-2", "LC-3", "LC-4" }.Select(id => byId[id].Condition!.On!.Value));
+        Assert.Equal(new Series("Play-off", 2, 3), byId["PO-2"].Series);
+        Assert.Equal(Importance.Friendly, byId["FR-4"].Importance);
+    }
+
+    private static FixtureList Read(string text) => FixtureReader.Read(SourceText.OfText("list.csv", text), new FixtureOptions("Harbour Vale"));
+
+    private static MatchId Id(FixtureRow row) => new("m" + string.Concat(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(row.NaturalKey)).Take(8).Select(b => b.ToString("x2", CultureInfo.InvariantCulture))));
+
+    private static Season Started() => Applied(Season.Empty(new SeasonId("s")), new StartSeason(new DateOnly(2026, 7, 6), DayOfWeek.Monday, Enumerable.Range(1, 52).Select(n => new WeekId($"w{n}")).ToValueList(), new TeamCard("Harbour Vale")));
+
+    private static Season Taken(Season season, FixtureList list, Answers answers) =>
+        Applied(season, FixtureImport.Edit(list, FixtureUpdate.Compare(season.AllMatches, list, answers), Id)!);
+
+    private static Season Applied(Season season, SeasonEdit edit) => season.With(Assert.IsType<Accepted>(Decider.Decide(season, edit)).Step);
+
+    private static string Words(ChangeKind kind) => kind switch
+    {
+        ChangeKind.TimeKnown => "time now known",
+        ChangeKind.VenueSwapped => "venue swapped",
+        _ => kind.ToString().ToLowerInvariant(),
+    };
+}
