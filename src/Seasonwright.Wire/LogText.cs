@@ -23,7 +23,7 @@ public static class LogText
     public static Edit? ReadEdit(string json) => JsonSerializer.Deserialize<Edit>(json, WireOptions.Compact);
 
     /// <exception cref="JsonException">The text is not a step of this version.</exception>
-    public static Step ReadStep(string json) => 
+    public static Step ReadStep(string json) =>
         JsonSerializer.Deserialize<Step>(json, WireOptions.Compact) ?? throw new JsonException("The text is no step.");
 
     /// <returns>The facts, or null when the text is not a set of facts of this version.</returns>
