@@ -62,6 +62,8 @@ public class SeasonBirthTests
         Assert.Equal("next-season-unaligned", Assert.Single(Assert.IsType<NotDone>(unaligned.Answer).Reasons).Id);
 
         await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, Desk.Load(9, 2000), new SetMatch(new Match(new("m1"), new(2027, 9, 4), Opponent: "Turnes")), new Publish("One")));
+        // The list is in order of coming; of one instant it would be in order of ids, which are drawn by lot.
+        desk.Clock.Advance(TimeSpan.FromDays(300));
         var (answer, id) = await desk.Workspace.NextAsync(desk.Runa, Guid.NewGuid(), open.Season.Id, new(2028, 9, 2), "2028-29");
         Assert.IsType<Kept>(answer);
         var next = await desk.SeasonAsync(id!.Value);
