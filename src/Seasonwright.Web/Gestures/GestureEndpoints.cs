@@ -26,8 +26,8 @@ internal static class GestureEndpoints
             case "undo": return Of(await stream.UndoAsync(actor, request.Id));
             case "redo": return Of(await stream.RedoAsync(actor, request.Id));
         }
-        if (request.Edits.ValueKind != System.Text.Json.JsonValueKind.Array || GestureText.TryRead(request.Edits.GetRawText(), out var problem) is not { } edits)
-            return Json(new(Refused: [Words.Say("gesture.unreadable")]), StatusCodes.Status400BadRequest);
+        if (request.Edits.ValueKind != System.Text.Json.JsonValueKind.Array) return Json(new(Refused: [Words.Say("gesture.unreadable")]), StatusCodes.Status400BadRequest);
+        if (GestureText.TryRead(request.Edits.GetRawText(), out var problem) is not { } edits) return Json(new(Refused: [problem!]), StatusCodes.Status400BadRequest);
         return Of(await stream.ApplyAsync(actor, new Gesture(request.Id, request.BasedOn, edits) { Knows = (request.Knows ?? []).ToHashSet() }));
     }
 

@@ -26,6 +26,8 @@ export function editsOf(form, gaps, newId) {
     if (!field.name || field.disabled || (field.type === 'radio' && !field.checked)) continue;
     put(edit, field.name.split('.'), valueOf(field, form));
   }
+  // Where the field that makes a thing is empty, the whole thing is meant to go, whatever its other fields say.
+  for (const field of form.querySelectorAll('[data-makes]')) if (field.value.trim() === '') put(edit, field.name.split('.').slice(0, -1), null);
   return fill(prune(edit), gaps, newId);
 }
 
@@ -33,8 +35,8 @@ export function editsOf(form, gaps, newId) {
 function prune(value) {
   if (Array.isArray(value)) return value.map(prune);
   if (!value || typeof value !== 'object') return value;
-  const parts = Object.entries(value).map(([key, part]) => [key, prune(part)]).filter(([, part]) => part !== undefined);
-  return parts.length ? Object.fromEntries(parts) : undefined;
+  const parts = Object.entries(value).map(([key, part]) => [key, prune(part)]);
+  return parts.some(([, part]) => part !== null && part !== undefined) ? Object.fromEntries(parts) : null;
 }
 
 function put(into, [name, ...rest], value) {
@@ -43,15 +45,16 @@ function put(into, [name, ...rest], value) {
   else into[name] = value;
 }
 
+// An empty field says "nothing here", so that what was there can be taken away; one that says "default" leaves it open.
 function valueOf(field, form) {
   if (field.type === 'checkbox') return field.checked;
   const text = field.value.trim();
+  if (text === '') return field.dataset.as === 'default' ? undefined : null;
   switch (field.dataset.as) {
-    case 'number': return text === '' ? undefined : Number(text.replace(',', '.'));
-    case 'load': return text === '' ? undefined : Math.round(Number(text.replace(',', '.')) * Number(form.closest('[data-reference]').dataset.reference) / 100);
-    case 'yes': return text === 'yes';
-    case 'lines': return text === '' ? undefined : text.split('\n').map(line => line.trim()).filter(line => line);
-    default: return text === '' ? undefined : text;
+    case 'number': return Number(text.replace(',', '.'));
+    case 'load': return Math.round(Number(text.replace(',', '.')) * Number(form.closest('[data-reference]').dataset.reference) / 100);
+    case 'lines': return text.split('\n').map(line => line.trim()).filter(line => line);
+    default: return text;
   }
 }
 

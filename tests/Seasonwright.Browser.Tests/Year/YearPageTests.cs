@@ -152,6 +152,40 @@ public sealed class YearPageTests(BrowserFixture browser)
         await Assertions.Expect(year.Page.Locator(".season-name")).ToContainTextAsync("Second half");
     }
 
+    [Fact]
+    public async Task What_was_set_can_be_taken_away_again()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        async Task ClearAsync(string cell)
+        {
+            await year.Page.ClickAsync("#" + cell);
+            var number = await year.NumberAsync();
+            await year.Page.Keyboard.PressAsync("Delete");
+            await year.AfterAsync(number);
+        }
+
+        Assert.Contains("per cent", await year.SaysAsync("load-w20"), StringComparison.Ordinal);
+        await ClearAsync("load-w20");
+        Assert.DoesNotContain(": 56 per cent", await year.SaysAsync("load-w20"), StringComparison.Ordinal);
+        await ClearAsync("practices-w20");
+        await ClearAsync("weeks-w20");
+
+        // The same in the panel: a practice count emptied, a member of staff taken off.
+        var kept = await year.NumberAsync();
+        await year.Page.ClickAsync("#practices-w21");
+        await year.Page.FillAsync("#practices", "");
+        foreach (var field in new[] { "practices.minutes", "practices.rpe" }) await year.Page.FillAsync($".panel [name='{field}']", "");
+        await year.Page.Keyboard.PressAsync("Tab");
+        await year.AfterAsync(kept);
+        kept = await year.NumberAsync();
+        await year.Page.GetByRole(AriaRole.Button, new() { Name = "Season", Exact = true }).First.ClickAsync();
+        await Assertions.Expect(year.Page.Locator(".panel h2")).ToHaveTextAsync("Season");
+        await year.Page.Locator(".panel .things li button").First.ClickAsync();
+        await year.AfterAsync(kept);
+        Assert.Empty(year.Window.Complaints);
+    }
+
     [Theory]
     [InlineData(1440, false, "Season")]
     [InlineData(1440, true, "Weeks")]
