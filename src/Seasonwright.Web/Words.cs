@@ -1,14 +1,12 @@
-using System.Globalization;
-using System.Resources;
+using Seasonwright.Core;
 
 namespace Seasonwright.Web;
 
-/// <summary>Every sentence the pages say, by id, from <c>Words.resx</c>. English for now; another language is another resource file.</summary>
+/// <summary>Every sentence the pages say, by id, from <c>Words.resx</c>.</summary>
 public static class Words
 {
-    private static readonly ResourceManager Resources = new("Seasonwright.Web.Words", typeof(Words).Assembly);
+    private static readonly SentenceBook Book = new("Seasonwright.Web.Words", typeof(Words).Assembly);
 
-    /// <exception cref="MissingManifestResourceException">No sentence has this id.</exception>
-    public static string Say(string id, params object?[] numbers) => string.Format(CultureInfo.InvariantCulture,
-        Resources.GetString(id, CultureInfo.InvariantCulture) ?? throw new MissingManifestResourceException($"No sentence '{id}'."), numbers);
+    /// <inheritdoc cref="SentenceBook.Say"/>
+    public static string Say(string id, params object?[] numbers) => Book.Say(id, numbers);
 }

@@ -1,14 +1,12 @@
-using System.Globalization;
-using System.Resources;
+using Seasonwright.Core;
 
 namespace Seasonwright.Documents.Read;
 
 /// <summary>Every sentence the readers say to people, by id, from <c>Read/Sentences.resx</c>.</summary>
 internal static class Sentences
 {
-    private static readonly ResourceManager Resources = new("Seasonwright.Documents.Read.Sentences", typeof(Sentences).Assembly);
+    private static readonly SentenceBook Book = new("Seasonwright.Documents.Read.Sentences", typeof(Sentences).Assembly);
 
-    /// <exception cref="MissingManifestResourceException">No sentence has this id.</exception>
-    public static string Say(string id, params object?[] values) => string.Format(CultureInfo.InvariantCulture,
-        Resources.GetString(id, CultureInfo.InvariantCulture) ?? throw new MissingManifestResourceException($"No sentence '{id}'."), values);
+    /// <inheritdoc cref="SentenceBook.Say"/>
+    public static string Say(string id, params object?[] numbers) => Book.Say(id, numbers);
 }
