@@ -20,7 +20,7 @@ public static class Cases
         foreach (var line in session.Split('\n'))
         {
             if (line.StartsWith('#') || (line.Length == 0 && (played.Count == 0 || played[^1].StartsWith('#')))) played.Add(line + "\n");
-            if (line.StartsWith(Prompt, StringComparison.Ordinal)) played.Add($"{line}\n{folder.Run(line[Prompt.Length..].Trim()).Transcript}\n");
+            if (line.StartsWith(Prompt, StringComparison.Ordinal)) played.Add($"{line}\n{folder.Run(line[Prompt.Length..].Trim()).Shown}\n");
         }
         return string.Concat(played).TrimEnd('\n') + "\n";
     }

@@ -56,7 +56,7 @@ public sealed class Session : IDisposable
     public sealed record Answer(int Exit, string Output, string Error)
     {
         /// <summary>Results as they are, complaints behind "! ", any exit code but 0 behind "= ".</summary>
-        public string Transcript
+        public string Shown
         {
             get
             {
