@@ -18,7 +18,7 @@ internal static class LongSeason
     {
         var random = new Random(Seed);
         await using var workspace = await Workspace.OpenAsync(folder, TimeProvider.System);
-        var actor = await workspace.LocalActorAsync();
+        var actor = workspace.LocalActor;
         var start = new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, new ValueList<WeekId>(Enumerable.Range(1, Weeks).Select(Week)), new TeamCard("Harbour Vale", "2027/28", "HV"));
         var (answer, id) = await workspace.CreateAsync(actor, Guid.CreateVersion7(), null, [], [start]);
         if (answer is not Kept || await workspace.SeasonAsync(id!.Value) is not { } season) throw new InvalidOperationException($"{answer}");

@@ -55,7 +55,10 @@ public sealed class Workspace : IAsyncDisposable
     public void Announce(Uri address) => Folder.Announce(address);
 
     /// <summary>Whoever sits at this machine.</summary>
-    public async Task<Actor> LocalActorAsync(CancellationToken cancel = default) => new((await Folder.People.LocalAsync(cancel)).Id);
+    public Actor LocalActor => new(Folder.Local.Id);
+
+    /// <summary>The day it is where this machine stands.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
 
     /// <summary>Every season with its team, oldest first.</summary>
     public async Task<ImmutableArray<ListedSeason>> SeasonsAsync(CancellationToken cancel = default)
@@ -76,12 +79,12 @@ public sealed class Workspace : IAsyncDisposable
         var listed = (await SeasonsAsync(cancel)).FirstOrDefault(season => season.Id == id);
         if (listed is null) return null;
         var team = await TeamStreamAsync(listed.Team, cancel);
-        var opened = await StreamAsync(stream, new SeasonTrade(id), cancel);
+        var opened = await StreamAsync(stream, Trades.Of(id), cancel);
         return seasons.GetOrAdd(stream, _ => new OpenSeason(id, opened, listed.Team, team));
     }
 
     internal Task<OpenStream> TeamStreamAsync(TeamId team, CancellationToken cancel) =>
-        StreamAsync(new StreamId(Guid.Parse(team.Text)), new SetupTrade(team), cancel);
+        StreamAsync(new StreamId(Guid.Parse(team.Text)), Trades.Of(team), cancel);
 
     /// <summary>Names by person id, for the history and the staff line.</summary>
     public async Task<ImmutableDictionary<string, string>> NamesAsync(CancellationToken cancel = default) =>

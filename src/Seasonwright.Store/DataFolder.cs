@@ -45,6 +45,9 @@ public sealed class DataFolder : IDisposable
 
     public PersonRegister People { get; }
 
+    /// <summary>The person at this machine.</summary>
+    public Person Local { get; private set; } = null!;
+
     public Preferences Preferences { get; }
 
     /// <summary>Opens the folder, made new when missing; brings an older database up to date after copying it into <c>backups/</c>.</summary>
@@ -58,7 +61,7 @@ public sealed class DataFolder : IDisposable
         {
             await BringUpToDate(path, database, clock, cancel);
             var folder = new DataFolder(path, held, database, clock);
-            await folder.People.LocalAsync(cancel);
+            folder.Local = await folder.People.LocalAsync(cancel);
             return folder;
         }
         catch

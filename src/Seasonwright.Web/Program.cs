@@ -24,6 +24,6 @@ if (workspace is null)
 
 await using (workspace)
 {
-    if (options.Demo) await workspace.AddDemoAsync(await workspace.LocalActorAsync(), DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
+    if (options.Demo) await workspace.AddDemoAsync(workspace.LocalActor, workspace.Today);
     return await Door.RunAsync(workspace, options);
 }

@@ -28,10 +28,10 @@ public class WorkspaceTests
     public async Task The_person_at_this_machine_and_what_they_prefer_stay_the_same()
     {
         await using var desk = await Desk.OpenAsync();
-        var me = await desk.Workspace.LocalActorAsync();
+        var me = desk.Workspace.LocalActor;
         await desk.Workspace.PreferAsync(me, "tracks", """["load","matches"]""");
         await desk.RestartAsync();
-        Assert.Equal(me, await desk.Workspace.LocalActorAsync());
+        Assert.Equal(me, desk.Workspace.LocalActor);
         Assert.Equal("""["load","matches"]""", (await desk.Workspace.PreferencesAsync(me))["tracks"]);
         Assert.Empty(await desk.Workspace.PreferencesAsync(desk.Tove));
     }

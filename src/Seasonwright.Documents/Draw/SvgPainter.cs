@@ -45,12 +45,8 @@ public static class SvgPainter
         svg.Open("title").CloseWith(PlainText.Clean(title), "title");
         svg.Open("style").CloseWith(Stylesheet.ForFile(scheme), "style");
         Paint(svg, new Box(page, Looks.Ground));
-        var top = 0.0;
-        foreach (var track in tracks)
-        {
+        foreach (var (track, top) in tracks.Stacked())
             Paint(svg, track, new Point(0, top), "cell");
-            top += track.Height;
-        }
         svg.End("svg");
         return svg.ToString() + "\n";
     }

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using Seasonwright.Core.Seasons;
 using Seasonwright.Desk;
 using Seasonwright.Desk.Streams;
+using Seasonwright.Web.Seasons;
 
 namespace Seasonwright.Web.Gestures;
 
@@ -17,10 +17,10 @@ internal static class GestureEndpoints
     // Another site's page can neither set this content type nor our Origin, so no token is needed.
     private static async Task<IResult> TakeAsync(string season, GestureRequest request, Workspace workspace)
     {
-        if (!IdText.IsId(season) || await workspace.SeasonAsync(new SeasonId(season)) is not { } open)
+        if (await SeasonAt.FindAsync(workspace, season) is not { } open)
             return Json(new(Refused: [Words.Say("gesture.season-gone")]), StatusCodes.Status404NotFound);
         var stream = request.On == "team" ? open.TeamStream : open.Stream;
-        var actor = await workspace.LocalActorAsync();
+        var actor = workspace.LocalActor;
         switch (request.Act)
         {
             case "undo": return Of(await stream.UndoAsync(actor, request.Id));

@@ -7,12 +7,12 @@ namespace Seasonwright.Web.Seasons;
 internal static class LastSeasonEndpoint
 {
     /// <summary>The preference the Year page keeps.</summary>
-    private const string Preference = "season.last";
+    public const string Preference = "season.last";
 
     public static void MapLastSeason(this IEndpointRouteBuilder app) => app.MapGet("/year", async (Workspace workspace) =>
     {
         var seasons = await workspace.SeasonsAsync();
-        var last = Read((await workspace.PreferencesAsync(await workspace.LocalActorAsync())).GetValueOrDefault(Preference));
+        var last = Read((await workspace.PreferencesAsync(workspace.LocalActor)).GetValueOrDefault(Preference));
         var chosen = seasons.FirstOrDefault(season => season.Id.Text == last) ?? seasons.LastOrDefault();
         return Results.Redirect(chosen is null ? "/" : $"/season/{chosen.Id}");
     });

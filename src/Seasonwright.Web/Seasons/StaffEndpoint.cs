@@ -13,11 +13,11 @@ internal static class StaffEndpoint
 
     private static async Task<IResult> AddAsync(string season, [FromForm] string name, [FromForm] string role, Workspace workspace)
     {
-        if (!IdText.IsId(season) || await workspace.SeasonAsync(new SeasonId(season)) is not { } open) return Results.NotFound();
+        if (await SeasonAt.FindAsync(workspace, season) is not { } open) return Results.NotFound();
         if (name.Trim() is not { Length: > 0 and <= 120 } clean || !Enum.TryParse<StaffRole>(role, ignoreCase: true, out var known)) return Results.BadRequest();
         var person = FreshId.Text();
         await workspace.NamePersonAsync(person, clean);
-        var actor = await workspace.LocalActorAsync();
+        var actor = workspace.LocalActor;
         await open.Stream.ApplyAsync(actor, new Gesture(Guid.CreateVersion7(), open.Stream.State.Number, [new SetStaff(new PersonId(person), known)]));
         return Results.Redirect($"/season/{season}");
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.Json;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using Seasonwright.Core;
@@ -9,6 +10,7 @@ using Seasonwright.Desk;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Documents.Draw;
 using Seasonwright.Documents.Year;
+using Seasonwright.Web.Seasons;
 
 namespace Seasonwright.Web.Year;
 
@@ -51,25 +53,25 @@ public sealed partial class YearPage : IAsyncDisposable
 
     protected override async Task OnInitializedAsync()
     {
-        if (!IdText.IsId(Id) || await Workspace.SeasonAsync(new SeasonId(Id)) is not { } found)
+        if (await SeasonAt.FindAsync(Workspace, Id) is not { } found)
         {
             Navigation.NotFound();
             return;
         }
         open = found;
-        actor = await Workspace.LocalActorAsync();
+        actor = Workspace.LocalActor;
         names = await Workspace.NamesAsync();
         var preferences = await Workspace.PreferencesAsync(actor);
         shown = Shown.Read(preferences.GetValueOrDefault(Shown.Preference));
         published = await open.PublishedAsync();
         var width = int.TryParse(Http?.Request.Cookies["seasonwright-width"], NumberStyles.None, CultureInfo.InvariantCulture, out var known) ? known : PrerenderWidth;
-        view = new YearView { Width = Math.Clamp(width, LeastWidth, 6000), Today = Today() };
+        view = new YearView { Width = Math.Clamp(width, LeastWidth, 6000), Today = Workspace.Today };
         words = Template.Of(new { sending = Words.Say("keeping.sending"), kept = Words.Say("keeping.kept"), waiting = Words.Say("keeping.waiting"), trouble = Words.Say("keeping.trouble"), refused = Words.Say("keeping.refused") });
         Lay();
-        here = (season.WeekOf(Today())?.Number ?? 1) - 1;
+        here = (season.WeekOf(Workspace.Today)?.Number ?? 1) - 1;
         place = place with { First = here, Last = here };
         open.Changed += Repaint;
-        if (Http is null) await Workspace.PreferAsync(actor, "season.last", $"\"{Id}\"");
+        if (Http is null) await Workspace.PreferAsync(actor, LastSeasonEndpoint.Preference, JsonSerializer.Serialize(Id));
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -123,8 +125,6 @@ public sealed partial class YearPage : IAsyncDisposable
         }
     }
 
-    private DateOnly Today() => DateOnly.FromDateTime(Workspace.Clock.GetLocalNow().DateTime);
-
     private void Repaint() => _ = InvokeAsync(async () =>
     {
         if (open!.Season.LastPublication != season.LastPublication) published = await open.PublishedAsync();
@@ -138,16 +138,9 @@ public sealed partial class YearPage : IAsyncDisposable
         number = open.Stream.State.Number;
         laid++;
         drawing = YearDrawing.Of(season, setup, view with { TrackOrder = shown.Order.ToValueList(), Hidden = shown.Hidden.ToValueList(), Folded = shown.Folded.ToValueList() });
-        var top = 0.0;
-        var stacked = ImmutableArray.CreateBuilder<(TrackDrawing, double)>();
-        foreach (var track in drawing.Tracks)
-        {
-            stacked.Add((track, top));
-            top += track.Height;
-        }
-        rows = stacked.ToImmutable();
+        rows = [.. drawing.Tracks.Stacked()];
         trackIds = [.. drawing.Tracks.Select(track => track.Id)];
-        height = top;
+        height = drawing.Height;
         drafts = OpenSeason.Draft(season, published);
         weeks = Template.Of(season.Weeks.Select(week => new { id = week.Id.Text, first = week.Days.First, last = week.Days.Last }));
         loads = Template.Of(season.Weeks.Select(week => season.TargetOf(week.Id)?.Au));
