@@ -283,8 +283,10 @@ export function start(page, live) {
     const item = hit && data('items')[hit];
     const edge = item && nearEdge(event, item);
     stroke = { from: cell, at, hit, item, moved: false, again: cursor?.id === cell.id && !event.shiftKey,
-      kind: edge ? 'edge' : item?.move ? 'move' : cell.track === 'load' ? 'load' : 'choose', side: edge };
-    if (stroke.kind === 'choose' || stroke.kind === 'load') move(cell, { extend: event.shiftKey, panel: false });
+      kind: edge ? 'edge' : item?.move ? 'move' : cell.track === 'load' && scale().most ? 'load' : 'choose', side: edge };
+    // A level drawn in one of several chosen weeks is for all of them, so they stay chosen until it turns out to be a tap.
+    stroke.within = stroke.kind === 'load' && !event.shiftKey && run().some(chosen => chosen.id === cell.id);
+    if (stroke.kind === 'choose' || (stroke.kind === 'load' && !stroke.within)) move(cell, { extend: event.shiftKey, panel: false });
     svg.setPointerCapture(event.pointerId);
   });
 
@@ -301,7 +303,7 @@ export function start(page, live) {
     const at = cells.place(event);
     if (!stroke) { hover(event, at); return; }
     if (!stroke.moved && Math.hypot(at.x - stroke.at.x, at.y - stroke.at.y) < 4) return;
-    if (!stroke.moved && stroke.kind === 'load' && Math.abs(at.x - stroke.at.x) > Math.abs(at.y - stroke.at.y)) stroke.kind = 'choose';
+    if (!stroke.moved && stroke.kind === 'load' && Math.abs(at.x - stroke.at.x) > Math.abs(at.y - stroke.at.y)) { stroke.kind = 'choose'; if (stroke.within) move(stroke.from, { panel: false }); }
     stroke.moved = true;
     clearStroke();
     const target = cells.nearest(stroke.from.track, at);
@@ -336,9 +338,8 @@ export function start(page, live) {
   const dropDay = cell => {
     if (cell.day) return cell.day;
     const week = data('weeks')[cell.week], grasped = stroke.from.day ?? stroke.item.day;
-    const shifted = addDays(week.first, 0);
-    const weekday = (new Date(grasped + 'T00:00:00Z').getUTCDay() - new Date(shifted + 'T00:00:00Z').getUTCDay() + 7) % 7;
-    const day = addDays(shifted, weekday);
+    const weekday = ((daysFrom(week.first, grasped) % 7) + 7) % 7;
+    const day = addDays(week.first, weekday);
     return day <= week.last ? day : week.last;
   };
 
@@ -375,10 +376,10 @@ export function start(page, live) {
   const afterRelease = act => setTimeout(act, 0);
   const clearGhostsSoon = () => { if (!gestures.waiting) clearGhosts(); };
 
-  const tapped = ({ kind, hit, item, from, again }) => {
+  const tapped = ({ kind, hit, item, from, again, within }) => {
     if (kind === 'move') move(from, { item: hit });
     else if (again) afterRelease(() => enter(false));
-    else tellPanel(item ? hit : null);
+    else { if (within) move(from, { panel: false }); tellPanel(item ? hit : null); }
   };
 
   // Longer: painted on; shorter: the weeks let go are cleared.
@@ -413,8 +414,3 @@ export function start(page, live) {
   page.dataset.live = 'yes';
 }
 
-/** Light, dark or the system's. */
-export function theme(choice) {
-  if (choice) document.documentElement.dataset.theme = choice; else delete document.documentElement.dataset.theme;
-  document.cookie = `seasonwright-theme=${choice ?? ''}; path=/; SameSite=Strict; Max-Age=31536000`;
-}

@@ -95,6 +95,24 @@ public sealed class YearPageTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task A_level_drawn_in_one_of_several_chosen_weeks_is_for_all_of_them()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        await year.Page.ClickAsync("#load-w18");
+        await year.Page.Keyboard.PressAsync("Shift+ArrowRight");
+        await year.Page.Keyboard.PressAsync("Shift+ArrowRight");
+        var outside = await year.SaysAsync("load-w21");
+        var number = await year.NumberAsync();
+        await year.DragAsync("load-w19", "load-w19", 0.9, 0.3);
+        await year.AfterAsync(number);
+        static string Level(string says) => says.Split(": ")[1].Split(',')[0];
+        var levels = new[] { "load-w18", "load-w19", "load-w20" }.Select(cell => year.SaysAsync(cell).Result).Select(Level).ToList();
+        Assert.Single(levels.Distinct(StringComparer.Ordinal));
+        Assert.Equal(outside, await year.SaysAsync("load-w21"));
+    }
+
+    [Fact]
     public async Task Two_windows_agree_and_the_slower_hand_is_told_who_changed_what()
     {
         await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
