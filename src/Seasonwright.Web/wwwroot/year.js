@@ -1,26 +1,26 @@
-// The Year page under the hand: a cursor over the cells, strokes of the pointer, keys. Everything a person sees while a
-// stroke runs is drawn here at once; when it ends, one gesture goes out (gestures.js) and the page repaints from the answer.
+// The Year page under the hand: a cursor over the cells, keys, menus, forms and (strokes.js) the pointer. What a person does
+// is drawn at once; one gesture goes out (gestures.js) and the page repaints from the answer.
 
 import { Cells } from './cells.js';
 import { Gestures, newId } from './gestures.js';
 import { dropDraft, editsOf, fill, keepDraft, restoreDrafts } from './forms.js';
+import { addDays, daysFrom, daysOf } from './days.js';
+import { Overlay, boxOf } from './overlay.js';
+import { listen } from './strokes.js';
 
-const addDays = (day, count) => { const date = new Date(day + 'T00:00:00Z'); date.setUTCDate(date.getUTCDate() + count); return date.toISOString().slice(0, 10); };
-const daysFrom = (a, b) => Math.round((Date.parse(b) - Date.parse(a)) / 86400000);
-const spoken = day => new Date(day + 'T00:00:00Z').toLocaleDateString(document.documentElement.lang, { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
 const between = (low, value, high) => Math.min(high, Math.max(low, value));
 
 export function start(page, live) {
   const chart = page.querySelector('.chart');
   const svg = page.querySelector('svg.drawing');
-  const overlay = page.querySelector('#strokes');
+  const overlay = new Overlay(page.querySelector('#strokes'));
   const status = page.querySelector('#keeping');
   const words = JSON.parse(page.dataset.words);
   const cells = new Cells(svg);
   const season = page.dataset.season;
   const placeKey = `seasonwright.place.${season}`;
   const data = name => JSON.parse(page.dataset[name]);
-  let cursor = null, anchor = null, stroke = null;
+  let cursor = null, anchor = null;
 
   // ---- what becomes of gestures ------------------------------------------------------------------------------------
 
@@ -39,29 +39,20 @@ export function start(page, live) {
     const look = () => Number(page.dataset.number) >= number ? clearGhosts() : requestAnimationFrame(look);
     look();
   };
-  const clearGhosts = () => { if (!stroke) overlay.querySelectorAll('.ghost').forEach(ghost => ghost.remove()); };
+  const clearGhosts = () => { if (!strokes.runs) overlay.clear('.ghost'); };
 
   // ---- the cursor --------------------------------------------------------------------------------------------------
 
-  const shape = (name, attributes, className) => {
-    const element = document.createElementNS('http://www.w3.org/2000/svg', name);
-    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
-    element.setAttribute('class', className);
-    overlay.append(element);
-    return element;
-  };
-  const boxOf = run => { const x = Math.min(...run.map(c => c.x)), y = Math.min(...run.map(c => c.y)); return { x, y, width: Math.max(...run.map(c => c.x + c.width)) - x, height: Math.max(...run.map(c => c.y + c.height)) - y }; };
   const run = () => cursor ? cells.run(anchor ?? cursor, cursor) : [];
 
   const paintCursor = () => {
-    overlay.querySelectorAll('.here, .column').forEach(mark => mark.remove());
+    overlay.clear('.here, .column');
     const chosen = run();
     if (!chosen.length) return;
     const box = boxOf(chosen);
-    const column = shape('rect', { x: box.x, width: box.width, y: 0, height: svg.viewBox.baseVal.height }, 'column');
-    overlay.prepend(column);
-    if (cursor.day && chosen.length > 1) for (const cell of chosen) shape('rect', { x: cell.x, y: cell.y, width: cell.width, height: cell.height }, 'here');
-    else shape('rect', { ...box, rx: 2 }, 'here');
+    overlay.addBehind('rect', { x: box.x, width: box.width, y: 0, height: svg.viewBox.baseVal.height }, 'column');
+    if (cursor.day && chosen.length > 1) for (const cell of chosen) overlay.add('rect', boxOf([cell]), 'here');
+    else overlay.add('rect', { ...box, rx: 2 }, 'here');
     svg.setAttribute('aria-activedescendant', cursor.id);
     page.querySelector('#said').textContent = chosen.length > 1 ? `${chosen[0].label} – ${chosen.at(-1).label}` : '';
   };
@@ -76,8 +67,6 @@ export function start(page, live) {
       weeksChosen: chosen.map(cell => weeks[cell.week].id), daysChosen: chosen.flatMap(cell => cell.day ? [cell.day] : daysOf(weeks[cell.week])) };
   };
 
-  const daysOf = ({ first, last }) => Array.from({ length: daysFrom(first, last) + 1 }, (_, i) => addDays(first, i));
-
   let showing = false, shownNext = null;
   const show = async place => {
     shownNext = place;
@@ -87,13 +76,13 @@ export function start(page, live) {
     showing = false;
   };
 
-  const move = (to, { extend = false, panel = true, item = null, make = null } = {}) => {
+  const move = (to, { extend = false, panel = true, item = null } = {}) => {
     if (!to) return;
     if (!extend || to.track !== cursor?.track) anchor = to; else anchor ??= cursor;
     cursor = to;
     paintCursor();
     sessionStorage.setItem(placeKey, JSON.stringify({ track: to.track, week: to.week, day: to.day }));
-    if (panel) tellPanel(item, make);
+    if (panel) tellPanel(item);
   };
   const tellPanel = (item = null, make = null) => {
     const [first, last] = weeksChosen();
@@ -160,7 +149,7 @@ export function start(page, live) {
     if (menu) svg.focus({ preventScroll: true });
   };
 
-  const ghost = button => { const box = boxOf(run()); shape('rect', { ...box, rx: 2 }, `ghost ${button.dataset.look ?? ''}`); };
+  const ghost = button => overlay.add('rect', { ...boxOf(run()), rx: 2 }, `ghost ${button.dataset.look ?? ''}`);
 
   page.addEventListener('click', event => {
     const act = event.target.closest('[data-act]');
@@ -207,7 +196,7 @@ export function start(page, live) {
       if (key === 'y' || (key === 'z' && event.shiftKey)) { event.preventDefault(); gestures.redo(); }
       return;
     }
-    if (event.key === 'Escape') { if (stroke) { cancel(); return; } if (event.target.closest?.('.panel')) { event.preventDefault(); svg.focus({ preventScroll: true }); } return; }
+    if (event.key === 'Escape') { if (strokes.runs) { strokes.cancel(); paintCursor(); return; } if (event.target.closest?.('.panel')) { event.preventDefault(); svg.focus({ preventScroll: true }); } return; }
     if (event.key === '?' && !typing) { event.preventDefault(); live.invokeMethodAsync('Open', 'keys').then(focusPanel).catch(() => {}); }
   });
 
@@ -260,7 +249,10 @@ export function start(page, live) {
     move(cells.find(cursor.track, weekOf(addDays(cursor.day ?? found[1].day, days)), cursor.day && addDays(cursor.day, days)));
   };
   const weekOf = day => { const index = data('weeks').findIndex(week => week.first <= day && day <= week.last); return index < 0 ? cursor.week : index; };
-  const moveItem = (item, day, lastDay) => send(fill(item.move, { ...gaps(), day, lastDay: lastDay ?? addDays(item.lastDay, daysFrom(item.day, day)), lastDayOrNone: item.lastDay === item.day ? undefined : addDays(item.lastDay, daysFrom(item.day, day)) }, newId));
+  const moveItem = (item, day) => {
+    const lastDay = addDays(item.lastDay, daysFrom(item.day, day));
+    send(fill(item.move, { day, lastDay, lastDayOrNone: item.lastDay === item.day ? undefined : lastDay }, newId));
+  };
 
   const setLoads = levels => {
     const weeks = data('weeks'), reference = Number(page.dataset.reference);
@@ -269,135 +261,15 @@ export function start(page, live) {
   const percentOf = week => { const load = data('loads')[week]; return load === null ? null : load * 100 / Number(page.dataset.reference); };
   const stepLoad = by => { const [first, last] = weeksChosen(); const levels = []; for (let week = first; week <= last; week++) levels.push([week, between(0, Math.round((percentOf(week) ?? 0) + by), 200)]); setLoads(levels); };
 
-  // ---- strokes of the pointer --------------------------------------------------------------------------------------
+  // ---- the pointer -------------------------------------------------------------------------------------------------
 
-  const scale = () => JSON.parse(page.dataset.scale);
-
-  svg.addEventListener('pointerdown', event => {
-    if (event.button !== 0) return;
-    const at = cells.place(event);
-    const cell = cells.at(at);
-    if (!cell) return;
-    svg.focus({ preventScroll: true });
-    const hit = event.target.closest('[data-item]')?.dataset.item ?? null;
-    const item = hit && data('items')[hit];
-    const edge = item && nearEdge(event, item);
-    stroke = { from: cell, at, hit, item, moved: false, again: cursor?.id === cell.id && !event.shiftKey,
-      kind: edge ? 'edge' : item?.move ? 'move' : cell.track === 'load' && scale().most ? 'load' : 'choose', side: edge };
-    // A level drawn in one of several chosen weeks is for all of them, so they stay chosen until it turns out to be a tap.
-    stroke.within = stroke.kind === 'load' && !event.shiftKey && run().some(chosen => chosen.id === cell.id);
-    if (stroke.kind === 'choose' || (stroke.kind === 'load' && !stroke.within)) move(cell, { extend: event.shiftKey, panel: false });
-    svg.setPointerCapture(event.pointerId);
+  const strokes = listen(svg, cells, overlay, {
+    data, run, move, tellPanel, moveItem, setLoads, send,
+    isHere: cell => cursor?.id === cell.id,
+    enter: () => enter(false),
+    choose: () => openMenu() || (makes[cursor.track] && enter(true)),
+    settle: () => { if (!gestures.waiting) clearGhosts(); },
   });
-
-  // A run's ends can be taken hold of within a few pixels; a short run only at its right end.
-  const nearEdge = (event, item) => {
-    if (!item.stretch) return null;
-    const box = event.target.closest('[data-item]').getBoundingClientRect();
-    const reach = event.pointerType === 'touch' ? 14 : 7;
-    if (box.right - event.clientX < reach) return 'last';
-    return event.clientX - box.left < reach && box.width > reach * 3 ? 'first' : null;
-  };
-
-  svg.addEventListener('pointermove', event => {
-    const at = cells.place(event);
-    if (!stroke) { hover(event, at); return; }
-    if (!stroke.moved && Math.hypot(at.x - stroke.at.x, at.y - stroke.at.y) < 4) return;
-    if (!stroke.moved && stroke.kind === 'load' && Math.abs(at.x - stroke.at.x) > Math.abs(at.y - stroke.at.y)) { stroke.kind = 'choose'; if (stroke.within) move(stroke.from, { panel: false }); }
-    stroke.moved = true;
-    clearStroke();
-    const target = cells.nearest(stroke.from.track, at);
-    switch (stroke.kind) {
-      case 'choose': move(target, { extend: true, panel: false }); break;
-      case 'load': {
-        const { top, bottom, most } = scale();
-        stroke.percent = between(0, Math.round((stroke.from.top + bottom - at.y) / (bottom - top) * most), most);
-        break;
-      }
-      case 'move': stroke.target = cells.at(at) ?? target; stroke.day = dropDay(stroke.target); shape('rect', { x: stroke.target.x, y: stroke.target.y, width: stroke.target.width, height: stroke.target.height, rx: 2 }, 'ghost aim'); label(at, spoken(stroke.day)); break;
-      case 'edge': stroke.target = target; shape('rect', { ...boxOf(edgeRun(target)), rx: 2 }, 'ghost aim'); break;
-    }
-    if (stroke.kind === 'load') paintLevel(at);
-  });
-
-  const clearStroke = () => overlay.querySelectorAll('.aim').forEach(mark => mark.remove());
-
-  const label = (at, words) => { const text = shape('text', { x: at.x + 12, y: at.y - 8, 'font-size': 12, 'font-weight': 600 }, 'ghost aim says'); text.textContent = words; };
-
-  const paintLevel = at => {
-    const { top, bottom, most } = scale();
-    for (const cell of levelCells()) {
-      const y = cell.top + top + (bottom - top) * (1 - stroke.percent / most);
-      shape('rect', { x: cell.x + 1, width: Math.max(2, cell.width - 2), y, height: cell.top + bottom - y }, 'ghost aim');
-    }
-    label(at, `${stroke.percent} %`);
-  };
-  // The level goes to the chosen weeks when the stroke began in one of them.
-  const levelCells = () => { const chosen = run(); return chosen.some(cell => cell.id === stroke.from.id) ? chosen : [stroke.from]; };
-
-  const dropDay = cell => {
-    if (cell.day) return cell.day;
-    const week = data('weeks')[cell.week], grasped = stroke.from.day ?? stroke.item.day;
-    const weekday = ((daysFrom(week.first, grasped) % 7) + 7) % 7;
-    const day = addDays(week.first, weekday);
-    return day <= week.last ? day : week.last;
-  };
-
-  const edgeRun = target => {
-    const { item, side } = stroke;
-    const fixed = cells.find(stroke.from.track, side === 'last' ? item.first : item.last, null);
-    return cells.run(fixed, side === 'last' ? (target.week < item.first ? fixed : target) : (target.week > item.last ? fixed : target));
-  };
-
-  const hover = (event, at) => {
-    const item = event.target.closest?.('[data-item]');
-    const known = item && data('items')[item.dataset.item];
-    svg.style.cursor = known && nearEdge(event, known) ? 'ew-resize' : known?.move ? 'grab' : cells.at(at)?.track === 'load' ? 'ns-resize' : 'cell';
-  };
-
-  const cancel = () => { clearStroke(); stroke = null; paintCursor(); };
-  svg.addEventListener('pointercancel', cancel);
-
-  svg.addEventListener('pointerup', event => {
-    if (!stroke) return;
-    const ended = stroke;
-    const levels = ended.kind === 'load' && ended.moved ? levelCells() : [];
-    stroke = null;
-    if (!ended.moved) { tapped(ended); return; }
-    overlay.querySelectorAll('.aim').forEach(mark => { mark.classList.remove('aim'); if (mark.matches('text')) mark.remove(); });
-    switch (ended.kind) {
-      case 'choose': tellPanel(); if (run().length > 1) afterRelease(() => openMenu() || (makes[cursor.track] && enter(true))); break;
-      case 'load': setLoads(levels.map(cell => [cell.week, ended.percent])); tellPanel(); break;
-      case 'move': if (ended.day !== ended.item.day) { const by = ended.from.day && ended.from.track !== 'dates' ? daysFrom(ended.from.day, ended.day) : daysFrom(ended.item.day, ended.day); if (by) moveItem(ended.item, addDays(ended.item.day, by)); } clearGhostsSoon(); move(ended.target, { item: ended.hit }); break;
-      case 'edge': stretch(ended); break;
-    }
-  });
-  // A menu opened while the pointer is still being released would be closed by the release.
-  const afterRelease = act => setTimeout(act, 0);
-  const clearGhostsSoon = () => { if (!gestures.waiting) clearGhosts(); };
-
-  const tapped = ({ kind, hit, item, from, again, within }) => {
-    if (kind === 'move') move(from, { item: hit });
-    else if (again) afterRelease(() => enter(false));
-    else { if (within) move(from, { panel: false }); tellPanel(item ? hit : null); }
-  };
-
-  // Longer: painted on; shorter: the weeks let go are cleared.
-  const stretch = ended => {
-    stroke = ended;
-    const chosen = edgeRun(ended.target);
-    stroke = null;
-    const { item } = ended, weeks = data('weeks');
-    const [first, last] = [chosen[0].week, chosen.at(-1).week];
-    if (item.stretch === 'days') { send(fill(item.move, { day: ended.side === 'first' ? weeks[first].first : item.day, lastDay: ended.side === 'last' ? ended.target.day ?? weeks[last].last : item.lastDay }, newId)); return; }
-    const edits = [];
-    const over = (template, a, b) => edits.push(...fill(template, { first: weeks[a].id, last: weeks[b].id }, newId));
-    if (first > item.first) over(item.erase, item.first, first - 1);
-    if (last < item.last) over(item.erase, last + 1, item.last);
-    if (first < item.first || last > item.last) over(item.paint, first, last);
-    send(edits);
-    if (!edits.length) clearGhosts();
-  };
 
   // ---- width, and where the cursor was -----------------------------------------------------------------------------
 

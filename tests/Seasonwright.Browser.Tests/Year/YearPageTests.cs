@@ -113,6 +113,34 @@ public sealed class YearPageTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task A_phase_grows_and_shrinks_by_its_end()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        // Competition II ends with week 39; the peak begins in week 40. The first weeks of the demo are locked.
+        var (last, next) = (await year.SaysAsync("phases-w38"), await year.SaysAsync("phases-w39"));
+        async Task EndAtAsync(string cell)
+        {
+            var number = await year.NumberAsync();
+            var run = (await year.Page.Locator("[data-track=phases] [data-item^='phase/']").Nth(6).BoundingBoxAsync())!;
+            await year.Page.Mouse.MoveAsync(run.X + run.Width - 3, run.Y + run.Height / 2);
+            await year.Page.Mouse.DownAsync();
+            var to = (await year.Page.Locator("#" + cell).BoundingBoxAsync())!;
+            await year.Page.Mouse.MoveAsync(to.X + to.Width / 2, to.Y + to.Height / 2, new MouseMoveOptions { Steps = 5 });
+            await year.Page.Mouse.UpAsync();
+            await year.AfterAsync(number);
+        }
+
+        await EndAtAsync("phases-w39");
+        Assert.Contains("Competition II", await year.SaysAsync("phases-w39"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Competition II", next, StringComparison.Ordinal);
+        await EndAtAsync("phases-w37");
+        Assert.DoesNotContain("Competition II", await year.SaysAsync("phases-w38"), StringComparison.Ordinal);
+        Assert.Contains("Competition II", last, StringComparison.Ordinal);
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    [Fact]
     public async Task Two_windows_agree_and_the_slower_hand_is_told_who_changed_what()
     {
         await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
