@@ -25,6 +25,7 @@ public sealed record SetEvent(Event Event) : SeasonEdit
         draft.RequirePossible(item.Days.Last, $"{subject}.last");
         foreach (var (text, field) in new[] { (item.Part, "part"), (item.For, "for"), (item.Place, "place"), (item.Note, "note") })
             draft.Limit(text, $"{subject}.{field}", SeasonDraft.LongestText);
+        CheckSource(draft, item.Source, subject);
         if (item.Training is { } training && training.Value > MostTraining) draft.Refuse("training", $"{subject}.training", training.Value, MostTraining);
         if (item.Nights is < 0 or > 120) draft.Refuse("nights", $"{subject}.nights", item.Nights);
         foreach (var leg in item.Legs ?? ValueList<Leg>.Empty)
@@ -35,5 +36,11 @@ public sealed record SetEvent(Event Event) : SeasonEdit
             draft.Limit(leg.To, $"{subject}.leg", SeasonDraft.LongestText);
             if (leg.ZoneShift is < -26 or > 26) draft.Refuse("zone-shift", $"{subject}.leg", leg.ZoneShift);
         }
+    }
+
+    internal static void CheckSource(Draft draft, EventSource? source, string subject)
+    {
+        draft.Limit(source?.List, $"{subject}.source", SeasonDraft.LongestName);
+        draft.Limit(source?.Entry, $"{subject}.source", SeasonDraft.LongestName);
     }
 }

@@ -19,5 +19,6 @@ public sealed record SetTestDay(TestDay TestDay) : SeasonEdit
         draft.RequirePossible(test.Day, $"test/{test.Id}.day");
         draft.Limit(test.Part, $"test/{test.Id}.part", SeasonDraft.LongestName);
         draft.Limit(test.For, $"test/{test.Id}.for", SeasonDraft.LongestName);
+        SetEvent.CheckSource(draft, test.Source, $"test/{test.Id}");
     }
 }

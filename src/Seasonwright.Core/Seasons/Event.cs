@@ -22,6 +22,7 @@ public enum EventKind
 /// <param name="Provisional">The days are not certain yet.</param>
 /// <param name="Legs">Legs of a journey, in order.</param>
 /// <param name="Nights">Nights away from home; null where unknown.</param>
+/// <param name="Source">The list it came from; null for one entered by hand.</param>
 public sealed record Event(
     EventId Id,
     EventKind Kind,
@@ -34,7 +35,8 @@ public sealed record Event(
     string? Place = null,
     int? Nights = null,
     ValueList<Leg>? Legs = null,
-    string? Note = null);
+    string? Note = null,
+    EventSource? Source = null);
 
 /// <summary>One leg of a journey. Times are local to their place; null where unknown.</summary>
 /// <param name="ArrivalDay">When it differs from <paramref name="Day"/>.</param>

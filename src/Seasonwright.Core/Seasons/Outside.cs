@@ -28,7 +28,7 @@ public sealed record Outside(
             [.. season.AllMatches.Where(match => match.Days is { } days && IsOut(days))],
             [.. season.AllMatches.Where(match => match.Day is null)],
             [.. season.AllEvents.Where(e => IsOut(e.Days))],
-            [.. season.Facts.All(SeasonFacets.TestDay).Select(test => test.Value).Where(test => season.WeekOf(test.Day) is null).OrderBy(test => test.Day)],
+            [.. season.AllTestDays.Where(test => season.WeekOf(test.Day) is null)],
             [.. season.Facts.All(SeasonFacets.Note).Select(note => note.Value).Where(note => IsOut(note.Days)).OrderBy(note => note.Days)]);
     }
 

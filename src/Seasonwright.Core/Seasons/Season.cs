@@ -71,7 +71,9 @@ public sealed class Season : IEquatable<Season>
 
     public IEnumerable<Event> AllEvents => Facts.All(SeasonFacets.Event).Select(e => e.Value).OrderBy(e => e.Days).ThenBy(e => e.Id.Text, StringComparer.Ordinal);
 
-    public IEnumerable<TestDay> TestDays => Facts.All(SeasonFacets.TestDay).Select(test => test.Value).Where(test => WeekOf(test.Day) is not null).OrderBy(test => test.Day);
+    public IEnumerable<TestDay> TestDays => AllTestDays.Where(test => WeekOf(test.Day) is not null);
+
+    public IEnumerable<TestDay> AllTestDays => Facts.All(SeasonFacets.TestDay).Select(test => test.Value).OrderBy(test => test.Day);
 
     public IEnumerable<Note> Notes => Facts.All(SeasonFacets.Note).Select(note => note.Value).Where(note => Touches(note.Days)).OrderBy(note => note.Days);
 

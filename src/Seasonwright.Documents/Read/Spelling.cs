@@ -30,6 +30,10 @@ public static class Spelling
     /// <summary>The tidy text without case, for comparing.</summary>
     public static string Fold(string text) => Tidy(text).ToLowerInvariant();
 
+    /// <summary>The first characters of a text, as many as are allowed, never half of a pair.</summary>
+    public static string Cut(string text, int longest) =>
+        text.Length <= longest ? text : text[..(char.IsHighSurrogate(text[longest - 1]) ? longest - 1 : longest)];
+
     public static bool Same(string one, string other) => Fold(one) == Fold(other);
 
     // Zero-width characters, the soft hyphen and a stray byte order mark, as pages leave them in pasted text.

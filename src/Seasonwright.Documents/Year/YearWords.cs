@@ -85,7 +85,7 @@ internal sealed class YearWords(Season season, Setup setup)
         if (match.Importance == Importance.Friendly) parts.Add(Say("match.friendly"));
         if (match.Status != MatchStatus.Confirmed) parts.Add(Say($"match.status.{match.Status}"));
         if (match.Condition?.Words is { } words) parts.Add(words);
-        if (match.Source?.Vanished == true) parts.Add(Say("match.vanished"));
+        if (match.Source?.Vanished == true) parts.Add(Say("list.vanished"));
         if (match.Result is { } result) parts.Add(Say("match.result", result));
         if (since is { } count) parts.Add(Count("match.since", count));
         return Join(parts);
@@ -102,6 +102,7 @@ internal sealed class YearWords(Season season, Setup setup)
         if (e.Training is { } training) parts.Add(Say("event.training", training.Value));
         if (e.Nights is { } nights and > 0) parts.Add(Count("event.nights", nights));
         if (e.Provisional) parts.Add(Say("event.provisional"));
+        if (e.Source?.Vanished == true) parts.Add(Say("list.vanished"));
         return Join(parts);
     }
 

@@ -51,13 +51,17 @@ internal static class AnyThing
     private static readonly Gen<Leg> Legs = Gen.Select(AnyDay, MaybeTexts, MaybeTexts, Gen.Nullable(AnyTime), Gen.Nullable(AnyDay), Gen.Nullable(Gen.Int[-30, 30].Select(n => n / 2m)),
         (day, from, to, departs, arrival, shift) => new Leg(day, from, to, departs, null, arrival, shift));
 
+    private static readonly Gen<EventSource> EventSources = Gen.Select(Texts, Texts, Gen.Bool, (list, entry, vanished) => new EventSource(list, entry, vanished));
+
     public static readonly Gen<Event> Events = Gen.Select(
         Gen.Select(EventIds, Gen.Enum<EventKind>(), Texts, DaySpans),
         Gen.Select(MaybeTexts, MaybeTexts, Gen.Nullable(Gen.Frequency((8, Gen.Int[0, 130]), (1, Gen.Int[131, 300])).Select(n => new Core.Quantities.Percent(n))), Gen.Bool),
         Gen.Select(MaybeTexts, Gen.Nullable(Gen.Frequency((8, Gen.Int[0, 20]), (1, Gen.Int[-2, 200]))), Gen.Null(ListOf(Legs, 2)), MaybeTexts),
-        (what, how, journey) => new Event(what.Item1, what.Item2, what.Item3, what.Item4, how.Item1, how.Item2, how.Item3, how.Item4, journey.Item1, journey.Item2, journey.Item3, journey.Item4));
+        Gen.Null(EventSources),
+        (what, how, journey, source) => new Event(what.Item1, what.Item2, what.Item3, what.Item4, how.Item1, how.Item2, how.Item3, how.Item4, journey.Item1, journey.Item2, journey.Item3, journey.Item4, source));
 
-    public static readonly Gen<TestDay> TestDays = Gen.Select(TestDayIds, AnyDay, Texts, MaybeTexts, MaybeTexts, (id, day, battery, part, whom) => new TestDay(id, day, battery, part, whom));
+    public static readonly Gen<TestDay> TestDays = Gen.Select(TestDayIds, AnyDay, Texts, MaybeTexts, MaybeTexts, Gen.Null(EventSources),
+        (id, day, battery, part, whom, source) => new TestDay(id, day, battery, part, whom, source));
 
     public static readonly Gen<Note> Notes = Gen.Select(NoteIds, DaySpans, Texts, (id, days, text) => new Note(id, days, text));
 

@@ -91,6 +91,9 @@ public class MalformedEditTests
             yield return new(new SetEvent(item with { For = text }), id, "event/e.for");
             yield return new(new SetEvent(item with { Place = text }), id, "event/e.place");
             yield return new(new SetEvent(item with { Note = text }), id, "event/e.note");
+            yield return new(new SetEvent(item with { Source = new EventSource(text, "Away") }), id, "event/e.source");
+            yield return new(new SetEvent(item with { Source = new EventSource("list", text) }), id, "event/e.source");
+            yield return new(new SetTestDay(new TestDay(new("d"), Day, "Jump", Source: new EventSource(text, "Jump"))), id, "test/d.source");
             yield return new(new SetEvent(item with { Legs = new([new Leg(Day, From: text)]) }), id, "event/e.leg");
             yield return new(new SetEvent(item with { Legs = new([new Leg(Day, To: text)]) }), id, "event/e.leg");
             yield return new(new SetWeekNote(new("w1"), text), id, "week/w1.note");

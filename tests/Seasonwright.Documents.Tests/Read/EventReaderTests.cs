@@ -7,7 +7,7 @@ namespace Seasonwright.Documents.Tests.Read;
 
 public class EventReaderTests
 {
-    private static readonly EventReading Season = new(new DaySpan(new(2026, 6, 28), new(2027, 6, 27)));
+    private static readonly EventReading Season = new(Season: new DaySpan(new(2026, 6, 28), new(2027, 6, 27)));
 
     public static TheoryData<string> Samples { get; } = ["events-10-breaks.csv", "events-11-travel-legs.csv", "events-12-notice.txt"];
 
@@ -15,7 +15,7 @@ public class EventReaderTests
     [MemberData(nameof(Samples))]
     public void A_sample_gives_the_kinds_titles_and_days_a_careful_human_reads(string name)
     {
-        var list = EventReader.Read(SourceText.OfBytes(name, File.ReadAllBytes(EventCases.PathOf(name))), Season, Answers.None);
+        var list = EventReader.Read(SourceText.OfBytes(name, File.ReadAllBytes(EventCases.PathOf(name))), Season);
         var expected = CellTable.Read(SourceText.OfBytes(name, File.ReadAllBytes(EventCases.PathOf($"{name}.expected.csv")))).Rows.Skip(1).Where(row => !row.IsBlank)
             .Select(row => $"{row[0]} {row[1]} | {row[2]} | {row[3]}..{row[4]}");
         var read = list.Rows.Select(row => (row.Line, Text: $"{row.Line} {Word(row)} | {row.Title} | {row.From:yyyy-MM-dd}..{row.To:yyyy-MM-dd}"))
@@ -27,14 +27,14 @@ public class EventReaderTests
     public void Never_throws_and_a_row_that_may_be_written_has_its_days() =>
         Gen.Select(SpanTexts.Any.Array[0, 6], Gen.OneOf(";", ",", "\t", " ", "|")).Sample((cells, join) =>
         {
-            var list = EventReader.Read(SourceText.OfText("list", $"What{join}When\n{string.Join(join, cells)}\n{string.Join('\n', cells)}"), Season, Answers.None);
+            var list = EventReader.Read(SourceText.OfText("list", $"What{join}When\n{string.Join(join, cells)}\n{string.Join('\n', cells)}"), Season);
             Assert.All(list.Rows, row => Assert.True(row.State == RowState.Waiting || row.Days is not null));
         }, iter: 500);
 
     [Fact]
     public void Health_details_are_held_back_and_not_shown()
     {
-        var list = EventReader.Read(SourceText.OfText("list", "* Camp 3-5 March\n* Ella knee surgery 4 March\n"), Season, Answers.None);
+        var list = EventReader.Read(SourceText.OfText("list", "* Camp 3-5 March\n* Ella knee surgery 4 March\n"), Season);
         Assert.Equal("Camp", Assert.Single(list.Rows).Title);
         Assert.Contains(list.Skipped, skip => skip is { Kind: "event-health", Line: 2, Text: "" });
     }

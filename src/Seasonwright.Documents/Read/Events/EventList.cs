@@ -3,6 +3,7 @@ using Seasonwright.Core;
 namespace Seasonwright.Documents.Read.Events;
 
 /// <summary>What an event list says. With a problem there are no rows: a list is taken in whole or not at all.</summary>
+/// <param name="Name">The file's name.</param>
 /// <param name="Rows">Events in the order of the list.</param>
 /// <param name="TestDays">Test days in the order of the list.</param>
 /// <param name="Questions">What the list does not say; rows name the ones they have.</param>
@@ -10,13 +11,26 @@ namespace Seasonwright.Documents.Read.Events;
 /// <param name="Skipped">Every line that is no row of its own, and why.</param>
 /// <param name="Reads">How the list was understood.</param>
 public sealed record EventList(
+    string Name,
     ValueList<EventRow> Rows,
     ValueList<TestDayRow> TestDays,
     ValueList<Question> Questions,
     ValueList<Answered> Answered,
     ValueList<Skipped> Skipped,
     ValueList<Problem> Problems,
-    EventReads Reads);
+    EventReads Reads)
+{
+    /// <summary>Nothing can be taken before an answer: the order of day and month or the year is open, or there are problems.</summary>
+    public bool IsBlocked => Problems.Count > 0 || Questions.Any(question => question.Kind == "Q-order" || question.Kind == "Q-year" && question.Offered is null);
+
+    /// <summary>The open questions of a row.</summary>
+    public IEnumerable<Question> QuestionsOf(EventRow row) => QuestionsOf(row.Ask);
+
+    /// <inheritdoc cref="QuestionsOf(EventRow)"/>
+    public IEnumerable<Question> QuestionsOf(TestDayRow row) => QuestionsOf(row.Ask);
+
+    private IEnumerable<Question> QuestionsOf(ValueList<string> ids) => Questions.Where(question => ids.Contains(question.Id, StringComparer.Ordinal));
+}
 
 /// <summary>How a list was understood.</summary>
 /// <param name="Encoding">In words.</param>

@@ -12,12 +12,12 @@ namespace Seasonwright.Documents.Read.Events;
 /// <summary>Reads lists of breaks, exams, camps, tournaments, journeys, closed rooms and test days, as tables or as lines of prose. Never throws on content.</summary>
 public static class EventReader
 {
-    public static EventList Read(SourceText source, EventReading options, Answers answers)
+    public static EventList Read(SourceText source, EventReading options)
     {
         var table = CellTable.Read(source);
         var columns = table.Problems.Count == 0 && table.Delimiter is not null ? EventColumns.Of(table) : null;
         if (source.Problems.Count > 0 || (table.Problems.Count > 0 && columns is not null)) return Empty(source, source.Problems.Count > 0 ? source.Problems : table.Problems);
-        var (asker, skipped) = (new Asker(answers), new List<Skipped>());
+        var (asker, skipped) = (new Asker(options.Answers ?? Answers.None), new List<Skipped>());
         var lines = (columns is null ? EventProse.Lines(source, skipped) : EventTable.Lines(table, columns, skipped)).ToList();
         var named = skipped.Where(skip => skip.Kind == "event-title").Select(skip => SeasonYears.Find(skip.Text)).FirstOrDefault(years => years is not null);
         var season = named is { } years ? Days(years, lines) : options.Season;
@@ -40,9 +40,9 @@ public static class EventReader
             var asks = new ValueList<string>(ask is null ? [] : [ask]);
             var part = line.Part ?? read.Part;
             if (line.IsTest) tests.Add(new(line.Line, line.Title, from, to, read.Only, part, line.For, state, asks));
-            else rows.Add(new(line.Line, line.Kind, line.Title, from, to, part, line.For, Share(line.Share), line.Place, ValueList<Leg>.Empty, line.Remarks.Count == 0 ? null : string.Join("; ", line.Remarks), state, asks));
+            else rows.Add(new(line.Line, line.Kind, line.Title, from, to, read.Only, part, line.For, Share(line.Share), line.Place, ValueList<Leg>.Empty, line.Remarks.Count == 0 ? null : string.Join("; ", line.Remarks), state, asks));
         }
-        return new(rows.ToValueList(), tests.ToValueList(), asker.Open, asker.Answered, skipped.OrderBy(skip => skip.Line).ToValueList(), ValueList<Problem>.Empty,
+        return new(source.Name, rows.ToValueList(), tests.ToValueList(), asker.Open, asker.Answered, skipped.OrderBy(skip => skip.Line).ToValueList(), ValueList<Problem>.Empty,
             new(source.Encoding, columns is null ? null : table.Delimiter, columns?.Heading is { } heading ? table.Rows[heading].Line : null, null, named));
     }
 
@@ -68,5 +68,5 @@ public static class EventReader
     }
 
     private static EventList Empty(SourceText source, ValueList<Problem> problems) =>
-        new(ValueList<EventRow>.Empty, ValueList<TestDayRow>.Empty, ValueList<Question>.Empty, ValueList<Answered>.Empty, ValueList<Skipped>.Empty, problems, new(source.Encoding, null, null, null, null));
+        new(source.Name, ValueList<EventRow>.Empty, ValueList<TestDayRow>.Empty, ValueList<Question>.Empty, ValueList<Answered>.Empty, ValueList<Skipped>.Empty, problems, new(source.Encoding, null, null, null, null));
 }

@@ -18,7 +18,7 @@ public sealed record TestDayRow(
     string? Part,
     string? For,
     RowState State,
-    ValueList<string> Asks)
+    ValueList<string> Ask)
 {
     /// <summary>The days that may be written, one test day each; empty while the row waits.</summary>
     public IEnumerable<DateOnly> Days => State == RowState.Waiting || From is not { } from || To is not { } to || from > to ? []

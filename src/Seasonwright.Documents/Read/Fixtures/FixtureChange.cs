@@ -15,35 +15,3 @@ public sealed record FixtureChange(ChangeKind Kind, FixtureRow? Row, Match? Know
     /// <summary>Whether the season is to be changed for it.</summary>
     public bool IsWritten => Match is not null && Kind != ChangeKind.Unchanged;
 }
-
-/// <summary>One field of a match before and after, as texts; empty for not known.</summary>
-/// <param name="Field">day, lastDay, kickOff, opponent, venue, competition, round, place, status, condition, series, result or source.</param>
-public sealed record FieldChange(string Field, string Before, string After);
-
-/// <summary>The kinds of change, the weightiest first.</summary>
-public enum ChangeKind
-{
-    Added,
-
-    /// <summary>No longer in the list: marked, never deleted.</summary>
-    Vanished,
-    Postponed,
-    Cancelled,
-
-    /// <summary>Another day.</summary>
-    Moved,
-    VenueSwapped,
-
-    /// <summary>Another kick-off on the same day.</summary>
-    Time,
-
-    /// <summary>A kick-off where there was none.</summary>
-    TimeKnown,
-
-    /// <summary>Something else differs.</summary>
-    Changed,
-    Unchanged,
-
-    /// <summary>Nothing is written before an answer.</summary>
-    Asked,
-}

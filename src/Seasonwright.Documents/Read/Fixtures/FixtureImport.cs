@@ -55,7 +55,7 @@ public static class FixtureImport
     private static readonly string[] Losing = ["lose", "lost", "verlieren", "verloren", "niederlage"];
 
     // Core limits texts; what is longer is cut where it only tells.
-    private static string? Short(string? text) => text is { Length: > LongestText } ? text[..LongestText] : text;
+    private static string? Short(string? text) => text is null ? null : Spelling.Cut(text, LongestText);
 
     // As much as Core takes.
     private const int LongestText = 2000;

@@ -1,0 +1,138 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Read;
+using Seasonwright.Documents.Read.Events;
+
+namespace Seasonwright.Documents.Tests.Read;
+
+/// <summary>A list of events read again: what the season knows is found, moved, marked, and never doubled or deleted.</summary>
+public class EventUpdateTests
+{
+    private const string Breaks = "What;When;Who\nAutumn break;12 Oct 2026 - 18 Oct 2026;all\nChristmas;20 Dec 2026 - 2 Jan 2027;all\nCamp;5 Feb 2027 - 7 Feb 2027;squad\nFitness testing;4 Jan 2027;squad\n";
+
+    private static readonly DaySpan Year = new(new(2026, 7, 6), new(2027, 7, 4));
+
+    [Theory]
+    [MemberData(nameof(EventReaderTests.Samples), MemberType = typeof(EventReaderTests))]
+    public void A_second_reading_of_the_same_list_changes_nothing(string name)
+    {
+        var list = EventReader.Read(SourceText.OfBytes(name, File.ReadAllBytes(EventCases.PathOf(name))), new EventReading(Season: Year));
+        var season = Taken(Started(), list);
+        Assert.NotEmpty(season.AllEvents);
+        AssertNothingNew(season, list);
+    }
+
+    [Fact]
+    public void A_break_whose_days_moved_is_moved_and_keeps_what_the_coach_set()
+    {
+        var season = Taken(Started(), Read(Breaks));
+        var camp = season.AllEvents.Single(item => item.Title == "Camp") with { Training = new Percent(110), Place = "Skagrund", Nights = 2, Title = "Camp at the lake" };
+        season = Applied(season, new SetEvent(camp));
+        var list = Read(Breaks.Replace("5 Feb 2027 - 7 Feb 2027;squad", "12 Feb 2027 - 14 Feb 2027;", StringComparison.Ordinal).Replace("4 Jan", "5 Jan", StringComparison.Ordinal));
+        var update = Compare(season, list);
+        Assert.Equal([ChangeKind.Unchanged, ChangeKind.Unchanged, ChangeKind.Moved], update.Changes.Select(change => change.Kind));
+        Assert.Equal(camp with { Days = new DaySpan(new(2027, 2, 12), new(2027, 2, 14)) }, update.Changes[2].Entry);
+        Assert.Equal("day lastDay", string.Join(' ', update.Changes[2].Fields.Select(field => field.Field)));
+        Assert.Equal((ChangeKind.Moved, new DateOnly(2027, 1, 5)), (Assert.Single(update.TestDays).Kind, update.TestDays[0].Entry!.Day));
+        season = Taken(season, list);
+        Assert.Equal((3, 1), (season.AllEvents.Count(), season.AllTestDays.Count()));
+        AssertNothingNew(season, list);
+    }
+
+    [Fact]
+    public void What_a_later_state_no_longer_holds_is_marked_until_it_returns()
+    {
+        var season = Taken(Started(), Read(Breaks));
+        var list = Read(Breaks.Replace("Camp;5 Feb 2027 - 7 Feb 2027;squad\n", "", StringComparison.Ordinal));
+        Assert.Equal([ChangeKind.Unchanged, ChangeKind.Unchanged, ChangeKind.Vanished], Compare(season, list).Changes.Select(change => change.Kind));
+        season = Taken(season, list);
+        Assert.True(season.AllEvents.Single(item => item.Title == "Camp").Source!.Vanished);
+        AssertNothingNew(season, list);
+        season = Taken(season, Read(Breaks));
+        Assert.DoesNotContain(season.AllEvents, item => item.Source!.Vanished);
+    }
+
+    [Fact]
+    public void Another_list_marks_nothing_of_the_first()
+    {
+        var season = Taken(Started(), Read(Breaks));
+        var update = Compare(season, Read("What;When\nChristmas;20 Dec 2026 - 2 Jan 2027\nExams;17 May 2027 - 28 May 2027\n"));
+        Assert.Equal([ChangeKind.Unchanged, ChangeKind.Added], update.Changes.Select(change => change.Kind));
+    }
+
+    [Fact]
+    public void What_the_coach_entered_with_equal_days_is_the_same_event()
+    {
+        var own = new Event(new("own"), EventKind.Holiday, "CHRISTMAS", new DaySpan(new(2026, 12, 20), new(2027, 1, 2)), Training: new Percent(20), Note: "keys at the porter's");
+        var change = EventUpdate.Compare([own], [], Read(Breaks)).Changes[1];
+        Assert.Equal((ChangeKind.Changed, own with { For = "all", Source = change.Entry!.Source }), (change.Kind, change.Entry));
+    }
+
+    [Fact]
+    public void What_may_be_the_same_is_asked_and_not_doubled_meanwhile()
+    {
+        var own = new Event(new("own"), EventKind.Holiday, "Winter pause", new DaySpan(new(2026, 12, 20), new(2027, 1, 2)));
+        var list = Read(Breaks);
+        var asked = EventUpdate.Compare([own], [], list);
+        Assert.Equal([ChangeKind.Added, ChangeKind.Asked, ChangeKind.Added], asked.Changes.Select(change => change.Kind));
+        Assert.Equal(("Q-identity", 3), (Assert.Single(asked.Questions).Id, asked.Questions[0].Lines[0]));
+        Assert.Equal("own", EventUpdate.Compare([own], [], list, Answers.None.With("Q-identity", "same-1")).Changes[1].Entry!.Id.Text);
+        Assert.Equal(ChangeKind.Added, EventUpdate.Compare([own], [], list, Answers.None.With("Q-identity", "new")).Changes[1].Kind);
+    }
+
+    [Fact]
+    public void Entries_of_one_name_in_other_months_are_asked_and_never_moved_there()
+    {
+        var season = Taken(Started(), Read("What;When\nHalf-term;26 Oct 2026 - 30 Oct 2026\n"));
+        Assert.Equal(ChangeKind.Asked, Compare(season, Read("What;When\nHalf-term;15 Feb 2027 - 19 Feb 2027\n")).Changes[0].Kind);
+        var both = Compare(season, Read("What;When\nHalf-term;15 Feb 2027 - 19 Feb 2027\nHalf-term;27 Oct 2026 - 30 Oct 2026\n"));
+        Assert.Equal([ChangeKind.Added, ChangeKind.Moved], both.Changes.Select(change => change.Kind));
+    }
+
+    [Fact]
+    public void Days_that_recur_become_an_event_each_and_not_a_month_off()
+    {
+        var list = Read("What;When\nHall shut;every Wednesday in March 2027\n");
+        var season = Taken(Started(), list);
+        Assert.Equal([3, 10, 17, 24, 31], season.AllEvents.Select(item => item.Days.First.Day));
+        Assert.All(season.AllEvents, item => Assert.Equal(1, item.Days.Length));
+        AssertNothingNew(season, list);
+        var fewer = Read("What;When\nHall shut;3, 10, 17 and 25 March 2027\n");
+        Assert.Equal([ChangeKind.Unchanged, ChangeKind.Unchanged, ChangeKind.Unchanged, ChangeKind.Moved, ChangeKind.Vanished], Compare(season, fewer).Changes.Select(change => change.Kind));
+    }
+
+    [Fact]
+    public void A_list_with_problems_writes_nothing()
+    {
+        var list = Read("");
+        Assert.True(list.IsBlocked);
+        Assert.Null(EventImport.Edit(list, EventUpdate.Compare([], [], list), (_, _) => throw new InvalidOperationException(), (_, _) => throw new InvalidOperationException()));
+    }
+
+    private static EventList Read(string text) => EventReader.Read(SourceText.OfText("breaks.csv", text), new EventReading(Season: Year));
+
+    private static EventUpdate Compare(Season season, EventList list) => EventUpdate.Compare(season.AllEvents, season.AllTestDays, list);
+
+    private static void AssertNothingNew(Season season, EventList list)
+    {
+        var again = Compare(season, list);
+        Assert.All(again.Changes, change => Assert.True(change.Kind == ChangeKind.Unchanged || change.Row!.State == RowState.Waiting, $"{change}"));
+        Assert.All(again.TestDays, change => Assert.Equal(ChangeKind.Unchanged, change.Kind));
+        Assert.Null(Edit(season, list));
+    }
+
+    private static ImportEvents? Edit(Season season, EventList list)
+    {
+        var made = season.AllEvents.Count() + season.AllTestDays.Count();
+        return EventImport.Edit(list, Compare(season, list), (_, _) => new EventId($"e{++made}"), (_, _) => new TestDayId($"t{++made}"));
+    }
+
+    private static Season Taken(Season season, EventList list) => Applied(season, Edit(season, list)!);
+
+    private static Season Started() => Applied(Season.Empty(new SeasonId("s")), new StartSeason(Year.First, DayOfWeek.Monday, Enumerable.Range(1, 52).Select(n => new WeekId($"w{n}")).ToValueList(), new TeamCard("Harbour Vale")));
+
+    private static Season Applied(Season season, SeasonEdit edit) => season.With(Assert.IsType<Accepted>(Decider.Decide(season, edit)).Step);
+}
