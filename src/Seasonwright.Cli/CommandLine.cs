@@ -49,6 +49,7 @@ internal static class CommandLine
             new HelpOption { Action = new HelpWithExample(new HelpAction { MaxWidth = HelpWidth }) },
             new VersionOption(),
             StartCommand.Make(terminal),
+            FixturesCommand.Make(terminal),
             ShowCommand.Make(terminal),
             ApplyCommand.Make(terminal),
             RedateCommand.Make(terminal),

@@ -14,6 +14,8 @@ internal static class Parameters
 
     public static Option<string> Out(string help = "help.out") => new("--out") { Description = Texts.Say(help), HelpName = "FILE", Required = true };
 
+    public static Option<string?> Answers() => new("--answers") { Description = Texts.Say("help.answers"), HelpName = "FILE.json" };
+
     public static Option<string?> Data() => new("--data") { Description = Texts.Say("help.data"), HelpName = "DIR" };
 
     public static Option<DateOnly> Day(string name, string help) => new(name)

@@ -8,9 +8,12 @@ namespace Seasonwright.Cli;
 internal static class SeasonFiles
 {
     /// <returns>The season with its team's setup; null after saying what is wrong with the file.</returns>
-    public static (Season Season, Setup Setup)? Open(string path, Terminal terminal)
+    public static (Season Season, Setup Setup)? Open(string path, Terminal terminal) =>
+        InputFile.Read(path, terminal) is { } bytes ? Read(bytes, path, terminal) : null;
+
+    /// <inheritdoc cref="Open"/>
+    public static (Season Season, Setup Setup)? Read(ReadOnlySpan<byte> bytes, string path, Terminal terminal)
     {
-        if (InputFile.Read(path, terminal) is not { } bytes) return null;
         var read = SeasonFile.Read(bytes, out var problem);
         if (problem is not null) terminal.Complain("in.problem", path, problem);
         return read;

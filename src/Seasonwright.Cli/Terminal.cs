@@ -7,8 +7,12 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
 {
     public static Terminal OfThisProcess() => new(Writer(Console.OpenStandardOutput()), Writer(Console.OpenStandardError()));
 
-    /// <summary>Says a sentence about the input on the error stream.</summary>
-    public void Complain(string id, params object?[] words) => Error.WriteLine(Texts.Say(id, words));
+    /// <summary>Says a sentence about the input on the error stream, behind the results that stand already.</summary>
+    public void Complain(string id, params object?[] words)
+    {
+        Out.Flush();
+        Error.WriteLine(Texts.Say(id, words));
+    }
 
     public void Tell(string id, params object?[] words) => Out.WriteLine(Texts.Say(id, words));
 

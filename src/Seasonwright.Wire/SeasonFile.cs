@@ -46,6 +46,23 @@ public static class SeasonFile
         }
     }
 
+    /// <summary>Whether a text calls itself a season file, sound or not: it begins with the format, as every one we wrote does.</summary>
+    public static bool IsNamed(ReadOnlySpan<byte> bytes)
+    {
+        if (bytes.StartsWith(Encoding.UTF8.Preamble)) bytes = bytes[Encoding.UTF8.Preamble.Length..];
+        var reader = new Utf8JsonReader(bytes, isFinalBlock: false, default);
+        try
+        {
+            return reader.Read() && reader.TokenType == JsonTokenType.StartObject
+                && reader.Read() && reader.ValueTextEquals("format")
+                && reader.Read() && reader.TokenType == JsonTokenType.String && reader.ValueTextEquals(Format);
+        }
+        catch (JsonException)
+        {
+            return false;
+        }
+    }
+
     /// <summary>What tells at first sight that it is no file of ours, or one of a newer program.</summary>
     /// <exception cref="JsonException">The text is no JSON object.</exception>
     private static WireProblem? Foreign(ReadOnlySpan<byte> bytes)

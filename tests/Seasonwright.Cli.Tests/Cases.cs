@@ -7,7 +7,10 @@ public static class Cases
 
     public static string Root { get; } = Above(AppContext.BaseDirectory);
 
-    public static string Folder { get; } = Path.Combine(Root, "tests", "Cases", "cli");
+    /// <summary>The lists that others wrote, by capability.</summary>
+    public static string Data { get; } = Path.Combine(Root, "tests", "Cases");
+
+    public static string Folder { get; } = Path.Combine(Data, "cli");
 
     public static TheoryData<string> All => [.. Directory.GetFiles(Folder, "*.session").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
 

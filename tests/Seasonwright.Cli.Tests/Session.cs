@@ -26,15 +26,17 @@ public sealed class Session : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         var exit = CommandLine.Run([.. CommandLineParser.SplitCommandLine(line).Select(Placed)], new Terminal(output, error), TimeProvider.System);
-        var answer = new Answer(exit, output.ToString().Replace(Folder + "/", "", StringComparison.Ordinal), error.ToString().Replace(Folder + "/", "", StringComparison.Ordinal));
+        var answer = new Answer(exit, WithoutFolders(output), WithoutFolders(error));
+        // Readers of lists show what they read beside what is open; every other command says one or the other.
+        var reads = line.StartsWith("fixtures ", StringComparison.Ordinal);
         if (exit == 0)
         {
-            Assert.Empty(answer.Error);
+            if (!reads) Assert.Empty(answer.Error);
         }
         else
         {
             Assert.NotEmpty(answer.Error);
-            Assert.Empty(answer.Output);
+            if (!reads) Assert.Empty(answer.Output);
             Assert.Equal(before, Contents());
         }
         return answer;
@@ -51,7 +53,13 @@ public sealed class Session : IDisposable
     public void Dispose() => Directory.Delete(Folder, recursive: true);
 
     /// <summary>The tests share one process and so one current folder: files are named in full.</summary>
-    private string Placed(string argument) => argument.StartsWith("./", StringComparison.Ordinal) ? this[argument[2..]] : argument;
+    private string Placed(string argument) =>
+        argument.StartsWith("./", StringComparison.Ordinal) ? this[argument[2..]]
+        : argument.StartsWith("fixtures/", StringComparison.Ordinal) ? Path.Combine(Cases.Data, argument)
+        : argument;
+
+    private string WithoutFolders(StringWriter text) =>
+        text.ToString().Replace(Folder + "/", "", StringComparison.Ordinal).Replace(Cases.Data + "/", "", StringComparison.Ordinal);
 
     public sealed record Answer(int Exit, string Output, string Error)
     {

@@ -21,10 +21,11 @@ internal static class FieldChanges
         ("round", match.Round ?? ""),
         ("place", match.Place ?? ""),
         ("status", match.Status.ToString()),
-        ("condition", match.Condition?.ToString() ?? ""),
-        ("series", match.Series?.ToString() ?? ""),
+        ("condition", match.Condition is { } condition ? condition.Words ?? $"{condition.On} {condition.Needs}" : ""),
+        ("series", match.Series is { } series ? string.Create(CultureInfo.InvariantCulture, $"{series.Name} {series.Game}/{series.BestOf}") : ""),
         ("result", match.Result ?? ""),
-        ("source", match.Source?.ToString() ?? ""),
+        ("source", match.Source?.Id ?? ""),
+        ("vanished", match.Source is { Vanished: true } ? "yes" : ""),
     ];
 
     private static string Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";

@@ -33,7 +33,7 @@ public static class FixtureImport
         return new Match(id, row.Day, row.LastDay,
             Asks("Q-midnight", "Q-am", "Q-time") ? null : row.KickOff,
             Opponent: Short(row.Club), Venue: row.Venue, Competition: Short(row.Competition), Round: Short(row.Round), Place: Short(row.Place),
-            Importance: row.Competition is { } competition && ListWords.IsFriendly(competition) ? Importance.Friendly : Importance.Regular,
+            Importance: row.Importance,
             Status: status,
             Condition: row.Condition is null || status != MatchStatus.Conditional ? null : new Condition(null, NeedsOf(row.Condition), Short(row.Condition)),
             Series: row.Series,

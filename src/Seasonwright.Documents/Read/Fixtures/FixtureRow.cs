@@ -38,4 +38,8 @@ public sealed record FixtureRow(
     string? Remarks,
     string? SourceId,
     string NaturalKey,
-    ValueList<string> Ask);
+    ValueList<string> Ask)
+{
+    /// <summary>Friendly where the competition says so; what is key only the coach knows.</summary>
+    public Importance Importance => Competition is { } competition && ListWords.IsFriendly(competition) ? Importance.Friendly : Importance.Regular;
+}

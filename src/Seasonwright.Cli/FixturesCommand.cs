@@ -1,0 +1,44 @@
+using System.CommandLine;
+using Seasonwright.Documents.Read;
+using Seasonwright.Documents.Read.Fixtures;
+
+namespace Seasonwright.Cli;
+
+/// <summary>Reads a fixture list and gives its matches, what it leaves open, and what it changes. Writes no file.</summary>
+internal static class FixturesCommand
+{
+    public static Command Make(Terminal terminal)
+    {
+        var file = Parameters.File("FILE", "help.fixtures.file");
+        var team = new Option<string>("--team") { Description = Texts.Say("help.fixtures.team"), HelpName = "NAME", Required = true };
+        var answers = Parameters.Answers();
+        var update = new Option<string?>("--update") { Description = Texts.Say("help.fixtures.update"), HelpName = "FILE" };
+        var format = Parameters.Word("--format", "help.list.format", ListFormat.Table);
+        var command = new Command("fixtures", Texts.Say("help.fixtures")) { file, team, answers, update, format };
+        command.SetAction(call => (int)Run(
+            call.GetRequiredValue(file), call.GetRequiredValue(team), call.GetValue(answers), call.GetValue(update), call.GetValue(format) ?? ListFormat.Table, terminal));
+        return command;
+    }
+
+    private static Exit Run(string file, string team, string? answersFile, string? update, ListFormat format, Terminal terminal)
+    {
+        if (ListFiles.Open(file, terminal) is not { } source || ListFiles.OpenAnswers(answersFile, terminal) is not { } answers) return Exit.BadInput;
+        var (known, exit) = update is null ? (null, Exit.Done) : KnownMatches.Open(update, team, answers, terminal);
+        if (exit != Exit.Done) return exit;
+
+        var list = FixtureReader.Read(source, new FixtureOptions(team, answers, known?.Days, UsualOrder: known?.Order));
+        var compared = known is null ? null : FixtureUpdate.Compare(known.Matches, list, answers);
+        var report = FixtureReport.Of(list, compared);
+        if (format == ListFormat.Json) terminal.Out.Write(Json.Of(report));
+        else if (format == ListFormat.Csv && report.Problems.Count == 0) FixtureLine.Csv.WriteCsv(report.Rows, terminal.Out);
+        else if (report.Rows.Count > 0)
+        {
+            FixtureLine.Table(compared is not null).Write(report.Rows, terminal.Out);
+            ListFiles.TellSkipped(report.Skipped, terminal);
+        }
+
+        ListFiles.Tell(report.Problems, terminal);
+        ListFiles.Tell(list.Name, report.Questions, list.IsBlocked, answers, terminal);
+        return report.Problems.Count > 0 ? Exit.BadInput : list.IsBlocked ? Exit.Refused : Exit.Done;
+    }
+}

@@ -1,0 +1,81 @@
+using Seasonwright.Core;
+using Seasonwright.Documents.Read;
+using Seasonwright.Wire;
+
+namespace Seasonwright.Cli;
+
+/// <summary>Fixture and event lists, and the answers to what they leave open, as the commands take them.</summary>
+internal static class ListFiles
+{
+    /// <returns>The list as text, perhaps with a problem that its reader will tell; null after saying why there is none.</returns>
+    public static SourceText? Open(string path, Terminal terminal)
+    {
+        if (InputFile.Read(path, terminal) is not { } bytes) return null;
+        if (!SeasonFile.IsNamed(bytes)) return SourceText.OfBytes(Path.GetFileName(path), bytes);
+        terminal.Complain("list.is-season", path);
+        return null;
+    }
+
+    /// <param name="path">Null where no answers are given.</param>
+    /// <returns>The answers; null after saying what is wrong with the file.</returns>
+    public static Answers? OpenAnswers(string? path, Terminal terminal)
+    {
+        if (path is null) return Answers.None;
+        if (InputFile.Read(path, terminal) is not { } bytes) return null;
+        var (answers, problems) = Answers.Read(SourceText.OfBytes(Path.GetFileName(path), bytes));
+        Tell(problems, terminal);
+        return problems.Count > 0 ? null : answers;
+    }
+
+    public static void Tell(IEnumerable<Problem> problems, Terminal terminal)
+    {
+        foreach (var problem in problems) terminal.Error.WriteLine(problem);
+    }
+
+    /// <summary>Says below a table which lines of the list are no rows; those of one kind are counted.</summary>
+    public static void TellSkipped(IEnumerable<Skipped> skipped, Terminal terminal)
+    {
+        var kinds = skipped.Where(line => line.Kind is not ("blank" or "blank-line")).GroupBy(line => line.Why, StringComparer.Ordinal).ToList();
+        if (kinds.Count > 0) terminal.Out.WriteLine();
+        foreach (var why in kinds)
+        {
+            var lines = why.ToList();
+            if (lines.Count == 1) terminal.Tell("skipped.line", lines[0].Line, why.Key, OneLine.Of(lines[0].Text));
+            else terminal.Tell("skipped.lines", lines.Count, why.Key);
+        }
+    }
+
+    /// <summary>Says what a list leaves open, what may be answered, and how.</summary>
+    /// <param name="name">The list.</param>
+    /// <param name="isBlocked">Nothing can be taken before an answer.</param>
+    /// <param name="answers">Those given; one that does not fit its question is told.</param>
+    public static void Tell(string name, IReadOnlyList<Question> questions, bool isBlocked, Answers answers, Terminal terminal)
+    {
+        if (questions.Count == 0) return;
+        var example = questions[0].Offered ?? (questions[0].Options is [var first, ..] ? first.Id : Texts.Say("question.any"));
+        terminal.Complain(isBlocked ? "questions.blocked" : questions.Count == 1 ? "questions.one" : "questions.some", name, questions.Count, questions[0].Id, example);
+        foreach (var question in questions)
+        {
+            terminal.Complain(question.Lines.Count == 0 ? "question" : question.Lines.Count == 1 ? "question.line" : "question.lines", question.Id, question.Text, Numbers(question.Lines));
+            foreach (var option in question.Options)
+                terminal.Complain((option.Id == option.Text, option.Id == question.Offered) switch
+                {
+                    (true, false) => "question.option",
+                    (true, true) => "question.option.offered",
+                    (false, false) => "question.option.words",
+                    (false, true) => "question.option.words.offered",
+                }, option.Id, option.Text);
+            if (question.Free is { } free) terminal.Complain("question.free", free);
+            terminal.Complain("question.until", question.UntilAnswered);
+            if (answers.Find(question.Key, question.Id) is { } given) terminal.Complain("question.unfit", given);
+        }
+    }
+
+    /// <summary>The first lines that a question concerns; a reader finds the others with the format for scripts.</summary>
+    private static string Numbers(ValueList<int> lines)
+    {
+        const int most = 12;
+        var first = string.Join(", ", lines.Take(most));
+        return lines.Count > most ? Texts.Say("question.more-lines", first, lines.Count - most) : first;
+    }
+}
