@@ -13,12 +13,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         playwright = await Playwright.CreateAsync();
-        browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
-        {
-            ExecutablePath = Chromium(),
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-quic", "--no-first-run",
-                "--disable-background-networking", "--disable-component-update", "--disable-sync"],
-        });
+        browser = await Chromium.LaunchAsync(playwright);
     }
 
     /// <summary>Opens a fresh window, with nothing remembered, on a page of a workspace.</summary>
@@ -45,8 +40,4 @@ public sealed class BrowserFixture : IAsyncLifetime
         if (browser is not null) await browser.CloseAsync();
         playwright?.Dispose();
     }
-
-    private static string Chromium() => Environment.GetEnvironmentVariable("CHROMIUM") is { Length: > 0 } named ? named
-        : (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(folder => Path.Combine(folder, "chromium")).FirstOrDefault(File.Exists)
-            ?? throw new InvalidOperationException("Chromium is not on the PATH and CHROMIUM does not name it. ./test --install installs it.");
 }

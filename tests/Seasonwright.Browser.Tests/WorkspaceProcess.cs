@@ -32,11 +32,12 @@ public sealed partial class WorkspaceProcess : IAsyncDisposable
     /// <param name="demo">Whether the demo team comes.</param>
     /// <param name="data">A folder to start on; it is then left behind. Null makes one that goes with the process.</param>
     /// <param name="port">0 takes a free one.</param>
-    public static async Task<WorkspaceProcess> StartAsync(bool demo = false, string? data = null, int port = 0)
+    /// <param name="program">The program's file; null for the one the solution's build left.</param>
+    public static async Task<WorkspaceProcess> StartAsync(bool demo = false, string? data = null, int port = 0, string? program = null)
     {
         var folder = data ?? Directory.CreateTempSubdirectory("seasonwright-").FullName;
         string[] options = ["--port", $"{port}", "--data", folder, "--no-browser", "--today", $"{Today:yyyy-MM-dd}"];
-        var start = new ProcessStartInfo("dotnet", [Program, .. options, .. demo ? Array.Empty<string>() : ["--no-demo"]])
+        var start = new ProcessStartInfo("dotnet", [program ?? Built, .. options, .. demo ? Array.Empty<string>() : ["--no-demo"]])
         {
             UseShellExecute = false,
             RedirectStandardOutput = true,
@@ -76,7 +77,7 @@ public sealed partial class WorkspaceProcess : IAsyncDisposable
     }
 
     /// <summary>The program as the solution's build left it, in the configuration the tests were built in.</summary>
-    private static string Program
+    private static string Built
     {
         get
         {
