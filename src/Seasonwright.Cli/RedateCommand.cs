@@ -27,7 +27,7 @@ internal static class RedateCommand
         if (Edits.Do(ref season, ref setup, redate, terminal) is not { } words) return Exit.Refused;
         if (!SeasonFiles.Save(target, season, setup, terminal)) return Exit.BadInput;
         terminal.Tell("redate.done", words, season.Days!.Value.First, season.Days.Value.Last, target);
-        if (season.Outside.Count > 0) terminal.Tell(season.Outside.Count == 1 ? "redate.outside.one" : "redate.outside", season.Outside.Count);
+        if (season.Outside.Count > 0) terminal.Tell(season.Outside.Count == 1 ? "outside.one" : "outside", season.Outside.Count);
         return Exit.Done;
     }
 

@@ -28,7 +28,7 @@ public sealed class Session : IDisposable
         var exit = CommandLine.Run([.. CommandLineParser.SplitCommandLine(line).Select(Placed)], new Terminal(output, error), TimeProvider.System);
         var answer = new Answer(exit, WithoutFolders(output), WithoutFolders(error));
         // Readers of lists show what they read beside what is open; every other command says one or the other.
-        var reads = line.StartsWith("fixtures ", StringComparison.Ordinal);
+        var reads = line.StartsWith("fixtures ", StringComparison.Ordinal) || line.Contains(" --fixtures ", StringComparison.Ordinal);
         if (exit == 0)
         {
             if (!reads) Assert.Empty(answer.Error);

@@ -1,10 +1,10 @@
 using System.Globalization;
 using Seasonwright.Core.Calendar;
 
-namespace Seasonwright.Web.Seasons;
+namespace Seasonwright.Desk;
 
 /// <summary>What a season is called when nobody says otherwise.</summary>
-internal static class SeasonTitle
+public static class SeasonTitle
 {
     /// <summary>"2027" within a year, "2027-28" over New Year.</summary>
     public static string Of(DaySpan days) => days.First.Year == days.Last.Year
