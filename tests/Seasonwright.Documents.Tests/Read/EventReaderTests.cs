@@ -11,18 +11,6 @@ public class EventReaderTests
 
     public static TheoryData<string> Samples { get; } = ["events-10-breaks.csv", "events-11-travel-legs.csv", "events-12-notice.txt"];
 
-    [Theory]
-    [MemberData(nameof(Samples))]
-    public void A_sample_gives_the_kinds_titles_and_days_a_careful_human_reads(string name)
-    {
-        var list = EventReader.Read(SourceText.OfBytes(name, File.ReadAllBytes(EventCases.PathOf(name))), Season);
-        var expected = CellTable.Read(SourceText.OfBytes(name, File.ReadAllBytes(EventCases.PathOf($"{name}.expected.csv")))).Rows.Skip(1).Where(row => !row.IsBlank)
-            .Select(row => $"{row[0]} {row[1]} | {row[2]} | {row[3]}..{row[4]}");
-        var read = list.Rows.Select(row => (row.Line, Text: $"{row.Line} {Word(row)} | {row.Title} | {row.From:yyyy-MM-dd}..{row.To:yyyy-MM-dd}"))
-            .Concat(list.TestDays.Select(row => (row.Line, Text: $"{row.Line} test day | {row.Battery} | {row.From:yyyy-MM-dd}..{row.To:yyyy-MM-dd}")));
-        Assert.Equal(string.Join("\n", expected), string.Join("\n", read.OrderBy(row => row.Line).Select(row => row.Text)));
-    }
-
     [Fact]
     public void Never_throws_and_a_row_that_may_be_written_has_its_days() =>
         Gen.Select(SpanTexts.Any.Array[0, 6], Gen.OneOf(";", ",", "\t", " ", "|")).Sample((cells, join) =>
@@ -38,6 +26,4 @@ public class EventReaderTests
         Assert.Equal("Camp", Assert.Single(list.Rows).Title);
         Assert.Contains(list.Skipped, skip => skip is { Kind: "event-health", Line: 2, Text: "" });
     }
-
-    private static string Word(EventRow row) => string.Concat(row.Kind.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? $" {c}" : $"{c}")).ToLowerInvariant().Replace("national team", "national-team", StringComparison.Ordinal);
 }

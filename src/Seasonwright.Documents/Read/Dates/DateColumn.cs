@@ -22,7 +22,7 @@ public sealed record DateColumn(ValueList<DateReading> Readings, DayOrder? Order
         return new(readings.ToValueList(), order, lines, years.Season);
     }
 
-    private static (DayOrder? Order, ValueList<int> Lines, string? Ask) OrderOf(IReadOnlyList<LineDate> dates, DateHints hints, Asker asker)
+    internal static (DayOrder? Order, ValueList<int> Lines, string? Ask) OrderOf(IReadOnlyList<LineDate> dates, DateHints hints, Asker asker)
     {
         var open = dates.Where(date => date.Written.Days.Any(day => day.Order == WrittenOrder.Open)).ToList();
         var dayFirst = open.Where(date => date.Written.Days.Any(day => Tells(day, DayOrder.DayFirst))).Select(date => date.Line).ToList();

@@ -30,7 +30,7 @@ internal sealed class YearFill
         if (lacking.Count == 0 || asker is null) return new(years, null, null);
         var days = dates.Select(date => OfYear(date.Written, order)).ToList();
         var turns = Turns(days);
-        var known = Enumerable.Range(0, dates.Count).Except(lacking).Select(i => (Index: i, First: KnownYear(dates[i].Written) - turns[i])).ToList();
+        var known = Enumerable.Range(0, dates.Count).Except(lacking).Select(i => (Index: i, First: KnownYear(dates[i].Written, order) - turns[i])).ToList();
         if (known.Count > 0)
         {
             // Several seasons in one list: each date takes the year of the nearest line above that has one.
@@ -88,7 +88,9 @@ internal sealed class YearFill
         Enumerable.Range(season.First.Year - 1, 3).MaxBy(year => dates.Select((date, i) => date.Written.Days.Select(day => day.In(year + turns[i], order)).FirstOrDefault())
             .Count(day => day is { } d && season.Contains(d)));
 
-    private static int KnownYear(WrittenDate written) => written.WeekYear ?? written.First.Year ?? written.Last!.Value.Year!.Value;
+    // "20 Dec - 2 Jan 2027" starts in 2026.
+    private static int KnownYear(WrittenDate written, DayOrder order) => written.WeekYear ?? written.First.Year
+        ?? written.Last!.Value.Year!.Value - (written.First.MonthOf(order) > written.Last.Value.MonthOf(order) ? 1 : 0);
 
     // Month and day as one number that sorts, 32 to a month; a week number is put at its Thursday.
     private static int OfYear(WrittenDate written, DayOrder order)

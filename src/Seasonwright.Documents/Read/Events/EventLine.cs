@@ -22,11 +22,8 @@ internal sealed record EventLine(int Line, string Raw, EventKind Kind, bool IsTe
 
     /// <summary>Cells of a leg of a journey.</summary>
     public LegCells? Leg { get; init; }
-
-    /// <summary>A later span of the same line: a second date that may be an event of its own.</summary>
-    public bool IsLater { get; init; }
 }
 
 /// <summary>A leg as its row has it.</summary>
-/// <param name="Trip">What rows of one trip share: its number in the list, else its title.</param>
-internal sealed record LegCells(string Trip, bool Numbered, string From, string To, string Departs, string Arrives);
+/// <param name="Trip">What rows of one trip share: its number in the list, else its title; null for a row that is a trip of its own.</param>
+internal sealed record LegCells(string? Trip, string From, string To, string Departs, string Arrives);

@@ -8,7 +8,7 @@ namespace Seasonwright.Documents.Read.Events;
 /// <param name="TestDays">Test days in the order of the list.</param>
 /// <param name="Questions">What the list does not say; rows name the ones they have.</param>
 /// <param name="Answered">Questions that have their answer, to show and to take back.</param>
-/// <param name="Skipped">Every line that is no row of its own, and why.</param>
+/// <param name="Skipped">Every line that is no row of its own, and why; also words held back from a row.</param>
 /// <param name="Reads">How the list was understood.</param>
 public sealed record EventList(
     string Name,
@@ -36,6 +36,7 @@ public sealed record EventList(
 /// <param name="Encoding">In words.</param>
 /// <param name="Delimiter">Between cells; null for lines of prose.</param>
 /// <param name="HeadingLine">Physical line of the headings; null when there are none.</param>
-/// <param name="Order">The order of day and month in figures; null when it is asked or no date needs it.</param>
-/// <param name="Years">The years a title names; null when none does.</param>
-public sealed record EventReads(string Encoding, char? Delimiter, int? HeadingLine, Dates.DayOrder? Order, Dates.SeasonYears? Years);
+/// <param name="Order">The order of day and month in figures; null while it is asked.</param>
+/// <param name="OrderLines">Lines that decided it; empty when none had to.</param>
+/// <param name="Season">Years filled in where none are written: a title's, or those of the other days; null where each is the season's.</param>
+public sealed record EventReads(string Encoding, char? Delimiter, int? HeadingLine, Dates.DayOrder? Order, ValueList<int> OrderLines, Dates.SeasonYears? Season);

@@ -1,72 +1,74 @@
-using System.Globalization;
 using Seasonwright.Core;
-using Seasonwright.Core.Calendar;
-using Seasonwright.Core.Edits;
-using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read.Dates;
-using Seasonwright.Documents.Read.Spans;
 
 namespace Seasonwright.Documents.Read.Events;
 
-/// <summary>Reads lists of breaks, exams, camps, tournaments, journeys, closed rooms and test days, as tables or as lines of prose. Never throws on content.</summary>
+/// <summary>
+/// Reads lists of breaks, exams, camps, tournaments, journeys, closed rooms and test days, as tables or as lines of prose. Never throws on content;
+/// what a list does not say is asked rather than guessed, and health details are held back.
+/// </summary>
 public static class EventReader
 {
     public static EventList Read(SourceText source, EventReading options)
     {
         var table = CellTable.Read(source);
         var columns = table.Problems.Count == 0 && table.Delimiter is not null ? EventColumns.Of(table) : null;
-        if (source.Problems.Count > 0 || (table.Problems.Count > 0 && columns is not null)) return Empty(source, source.Problems.Count > 0 ? source.Problems : table.Problems);
+        if (source.Problems.Count > 0 || (table.Problems.Count > 0 && columns is not null)) return Refused(source, source.Problems.Count > 0 ? source.Problems : table.Problems);
         var (asker, skipped) = (new Asker(options.Answers ?? Answers.None), new List<Skipped>());
-        var lines = (columns is null ? EventProse.Lines(source, skipped) : EventTable.Lines(table, columns, skipped)).ToList();
-        var named = skipped.Where(skip => skip.Kind == "event-title").Select(skip => SeasonYears.Find(skip.Text)).FirstOrDefault(years => years is not null);
-        var season = named is { } years ? Days(years, lines) : options.Season;
-        var (rows, tests) = (new List<EventRow>(), new List<TestDayRow>());
+        var lines = Taken((columns is null ? EventProse.Lines(source, skipped) : EventTable.Lines(table, columns, skipped)).ToList(), skipped);
+        var named = skipped.Where(skip => skip.Kind == "event-title").OrderBy(skip => skip.Line).Select(skip => SeasonYears.Find(skip.Text)).FirstOrDefault(years => years is not null);
+        var dates = EventDates.Read(lines, named, options, asker);
+        var drafts = lines.Zip(dates.Readings, Draft).ToList();
+        Journeys.Join(drafts, skipped);
+        Repeats(drafts, skipped);
+        EventQuestions.Ask(drafts, options, dates.Order, asker, skipped);
+        return new(source.Name, drafts.Where(draft => !draft.Line.IsTest).Select(draft => draft.Row()).ToValueList(), drafts.Where(draft => draft.Line.IsTest).Select(draft => draft.TestDayRow()).ToValueList(),
+            asker.Open, asker.Answered, skipped.OrderBy(skip => skip.Line).ToValueList(), ValueList<Problem>.Empty,
+            new(source.Encoding, columns is null ? null : table.Delimiter, columns?.Heading is { } heading ? table.Rows[heading].Line : null, dates.Order, dates.OrderLines, dates.Years));
+    }
+
+    // Without the lines that are called off, and without health details: a line whose event is one goes, of any other line the words.
+    private static List<EventLine> Taken(List<EventLine> lines, List<Skipped> skipped)
+    {
+        var taken = new List<EventLine>();
         foreach (var line in lines)
         {
-            // The first row of a journey carries its days; the others are its legs.
-            if (line.Leg is { Numbered: true } leg && lines.First(other => other.Leg?.Trip == leg.Trip) is var trip && trip.Line < line.Line)
+            if (HealthWords.In(line.Title) || HealthWords.In(line.When)) skipped.Add(Skipped.Of(line.Line, "", "event-health"));
+            else if (EventWords.IsCalledOff(line.Title) || line.Remarks.Any(EventWords.IsCalledOff)) skipped.Add(Skipped.Of(line.Line, line.Raw, "event-off"));
+            else
             {
-                skipped.Add(Skipped.Of(line.Line, line.Raw, "event-leg", trip.Line));
-                continue;
+                var clean = line with { Remarks = [.. line.Remarks.Where(remark => !HealthWords.In(remark))], For = line.For is { } whom && HealthWords.In(whom) ? null : line.For, Place = line.Place is { } place && HealthWords.In(place) ? null : line.Place };
+                if (clean.Remarks.Count < line.Remarks.Count || clean.For != line.For || clean.Place != line.Place) skipped.Add(Skipped.Of(line.Line, "", "event-health-words"));
+                taken.Add(clean);
             }
-            if (HealthWords.In(line.Raw))
-            {
-                skipped.Add(Skipped.Of(line.Line, "", "event-health"));
-                continue;
-            }
-            var read = line.Span is { } span ? SpanYears.Read(span, season, null) : SpanReading.No(SpanDoubt.Unreadable);
-            var (from, to, state, ask) = Settled(line, read, season, asker);
-            var asks = new ValueList<string>(ask is null ? [] : [ask]);
-            var part = line.Part ?? read.Part;
-            if (line.IsTest) tests.Add(new(line.Line, line.Title, from, to, read.Only, part, line.For, state, asks));
-            else rows.Add(new(line.Line, line.Kind, line.Title, from, to, read.Only, part, line.For, Share(line.Share), line.Place, ValueList<Leg>.Empty, line.Remarks.Count == 0 ? null : string.Join("; ", line.Remarks), state, asks));
         }
-        return new(source.Name, rows.ToValueList(), tests.ToValueList(), asker.Open, asker.Answered, skipped.OrderBy(skip => skip.Line).ToValueList(), ValueList<Problem>.Empty,
-            new(source.Encoding, columns is null ? null : table.Delimiter, columns?.Heading is { } heading ? table.Rows[heading].Line : null, null, named));
+        return taken;
     }
 
-    // A list that starts after the summer runs on into the next one; otherwise July and August may be either year's.
-    private static DaySpan Days(SeasonYears years, List<EventLine> lines)
+    private static EventDraft Draft(EventLine line, DatedLine dated)
     {
-        var all = years.TwoYears ? new DaySpan(new(years.First, 7, 1), new(years.First + 1, 8, 31)) : new DaySpan(new(years.First, 1, 1), new(years.First, 12, 31));
-        var first = lines.Select(line => line.Span).OfType<FoundSpan>().Select(span => SpanYears.Read(span, all, null).From).FirstOrDefault();
-        return years.TwoYears && first >= new DateOnly(years.First, 9, 1) ? new DaySpan(new(years.First, 9, 1), all.Last) : all;
+        var draft = new EventDraft(line, dated.Read);
+        if (dated.Ask is not { } ask) return draft;
+        draft.Ask.Add(ask);
+        // Days that only an offered year gives.
+        if (draft.State == RowState.Certain) draft.State = RowState.Provisional;
+        return draft;
     }
 
-    // A share of training in a column of its own, whole per cent; anything else stays unknown.
-    private static Percent? Share(string? cell) =>
-        int.TryParse(cell?.TrimEnd('%').Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var share) && share <= SetEvent.MostTraining ? new Percent(share) : null;
-
-    private static (DateOnly? From, DateOnly? To, RowState State, string? Ask) Settled(EventLine line, SpanReading read, DaySpan? season, Asker asker)
+    // A repeat of a row is one event and is told; other days, parts or people make another event.
+    private static void Repeats(List<EventDraft> drafts, List<Skipped> skipped)
     {
-        if (read.Doubt == SpanDoubt.None) return (read.From, read.To, read.IsTentative ? RowState.Provisional : RowState.Certain, null);
-        var asked = asker.Ask("days", $"{Spelling.Fold(line.Title)}|{Spelling.Fold(line.When)}", [line.Line], read.Choices.Select(days => new AnswerOption($"{days}", $"{days}")),
-            [line.Title, line.When], null, answer => DaySpanText.Read(answer, season).Days is not null);
-        if (asked.Answer is { } answer && (read.Choices.Select(days => (DaySpan?)days).FirstOrDefault(days => $"{days}" == answer) ?? DaySpanText.Read(answer, season).Days) is { } days) return (days.First, days.Last, RowState.Certain, null);
-        return (read.From, read.To, read.Doubt is SpanDoubt.WholeMonth or SpanDoubt.WeekNumber ? RowState.Provisional : RowState.Waiting, asked.Id);
+        var first = new Dictionary<string, EventDraft>(StringComparer.Ordinal);
+        foreach (var draft in drafts.ToList())
+        {
+            var key = string.Join('\n', Spelling.Fold(draft.Title), draft.From, draft.To, draft.Read.Doubt == Spans.SpanDoubt.None ? "" : Spelling.Fold(draft.Line.When), draft.Part, Spelling.Fold(draft.For ?? ""), Spelling.Fold(draft.Line.Place ?? ""));
+            if (first.TryAdd(key, draft)) continue;
+            drafts.Remove(draft);
+            if (draft.Line.Line != first[key].Line.Line) skipped.Add(Skipped.Of(draft.Line.Line, draft.Line.Raw, "event-repeat", first[key].Line.Line));
+        }
     }
 
-    private static EventList Empty(SourceText source, ValueList<Problem> problems) =>
-        new(source.Name, ValueList<EventRow>.Empty, ValueList<TestDayRow>.Empty, ValueList<Question>.Empty, ValueList<Answered>.Empty, ValueList<Skipped>.Empty, problems, new(source.Encoding, null, null, null, null));
+    private static EventList Refused(SourceText source, ValueList<Problem> problems) =>
+        new(source.Name, ValueList<EventRow>.Empty, ValueList<TestDayRow>.Empty, ValueList<Question>.Empty, ValueList<Answered>.Empty, ValueList<Skipped>.Empty, problems, new(source.Encoding, null, null, null, ValueList<int>.Empty, null));
 }

@@ -14,6 +14,7 @@ namespace Seasonwright.Documents.Read.Events;
 /// <param name="For">Whom, as written; null where the list does not say.</param>
 /// <param name="Training">Only where the list or an answer says how much training is possible; null is not 0.</param>
 /// <param name="Legs">Legs of a journey in order; empty for everything else.</param>
+/// <param name="LegLines">Physical lines of further legs, which are part of this row.</param>
 /// <param name="Note">What else the list says of it.</param>
 /// <param name="Ask">Ids of the open questions it has.</param>
 public sealed record EventRow(
@@ -28,12 +29,16 @@ public sealed record EventRow(
     Percent? Training,
     string? Place,
     ValueList<Leg> Legs,
+    ValueList<int> LegLines,
     string? Note,
     RowState State,
     ValueList<string> Ask)
 {
     /// <summary>The days that may be written, from the first to the last; null while the row waits.</summary>
     public DaySpan? Days => State != RowState.Waiting && From is { } from && To is { } to && from <= to ? new DaySpan(from, to) : null;
+
+    /// <summary>The part of the days and, where not every day counts, which do: "Wednesdays pm: 3, 10, 17 Mar"; for a journey of several legs its lines. Null for whole days.</summary>
+    public string? PartInWords => LegLines.Count > 0 ? PartWords.Legs(Line, LegLines) : PartWords.Of(Part, Only);
 
     /// <summary>The runs of days that may be written, an event each: one, or several where not every day counts; none while the row waits.</summary>
     public IEnumerable<DaySpan> Runs

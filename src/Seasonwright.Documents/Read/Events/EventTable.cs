@@ -1,9 +1,10 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Read.Dates;
 using Seasonwright.Documents.Read.Spans;
 
 namespace Seasonwright.Documents.Read.Events;
 
-/// <summary>Events from a table: one row each; rows of one journey keep their legs.</summary>
+/// <summary>Events from a table: one for each span of days a row names.</summary>
 internal static class EventTable
 {
     public static IEnumerable<EventLine> Lines(CellTable table, EventColumns columns, List<Skipped> skipped)
@@ -11,33 +12,46 @@ internal static class EventTable
         for (var i = 0; i < table.Rows.Count; i++)
         {
             var row = table.Rows[i];
+            var isHeading = columns.Heading is { } heading && (i == heading || i > heading && row.Cells.SequenceEqual(table.Rows[heading].Cells, StringComparer.Ordinal));
             if (row.IsBlank) skipped.Add(Skipped.Of(row.Line, row.Raw, "blank-line"));
-            else if (i == columns.Heading) skipped.Add(Skipped.Of(row.Line, row.Raw, "event-headings"));
+            else if (isHeading) skipped.Add(Skipped.Of(row.Line, row.Raw, "event-headings"));
             else if (i < columns.Heading) skipped.Add(Skipped.Of(row.Line, row.Raw, "event-title"));
+            else if (IsSection(row, columns)) skipped.Add(Skipped.Of(row.Line, row.Raw, columns.Heading is null && i == 0 ? "event-title" : "event-section"));
             else foreach (var line in Row(row, columns)) yield return line;
         }
     }
 
+    // One cell alone that names no event and no days: "Spring term", "Page 2".
+    private static bool IsSection(CellRow row, EventColumns columns) => columns.Places.Count > 1 && row.Filled.Take(2).ToList() is [var (_, cell)]
+        && EventWords.Of(cell) is (EventKind.Other, false) && new SpanFinder(cell, true).Spans().Count == 0;
+
     private static IEnumerable<EventLine> Row(CellRow row, EventColumns columns)
     {
         string Cell(EventColumn column) => columns.Cell(row, column);
-        var title = Cell(EventColumn.Title);
+        var title = new[] { EventColumn.Title, EventColumn.Kind }.Select(Cell).FirstOrDefault(cell => cell.Length > 0) ?? "";
         var (kind, isTest) = EventWords.OfKindCell(Cell(EventColumn.Kind)) ?? EventWords.Of(title);
-        var (from, to) = (Cell(EventColumn.FromPlace), Cell(EventColumn.ToPlace));
         var when = columns[EventColumn.When] is not null ? Cell(EventColumn.When) : $"{Cell(EventColumn.Start)} - {Cell(EventColumn.End)}".Trim(' ', '-');
+        if (CalendarWords.Weekday(Cell(EventColumn.Weekday)) is not null) when = $"{Cell(EventColumn.Weekday)}, {when}";
         var spans = DaySpanText.Joined(when, new SpanFinder(when, true).Spans());
-        var times = kind == EventKind.Travel ? null : string.Join('-', new[] { Cell(EventColumn.Departs), Cell(EventColumn.Arrives) }.Where(time => time.Length > 0));
+        var times = kind == EventKind.Travel ? "" : string.Join('-', new[] { Cell(EventColumn.Departs), Cell(EventColumn.Arrives) }.Where(time => time.Length > 0));
         var line = new EventLine(row.Line, row.Raw, kind, isTest, title, null, when, Cell(EventColumn.Remark).Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
-            For = Empty(Cell(EventColumn.For)),
-            Place = Empty(Cell(EventColumn.Place)),
-            Part = Empty(Cell(EventColumn.Part)) ?? Empty(times ?? ""),
-            Share = Empty(Cell(EventColumn.Share)),
-            Leg = from.Length + to.Length == 0 ? null
-                : new LegCells(Empty(Cell(EventColumn.Number)) ?? title, Cell(EventColumn.Leg).Length > 0, from, to, Cell(EventColumn.Departs), Cell(EventColumn.Arrives)),
+            For = Said(Cell(EventColumn.For)),
+            Place = Said(Cell(EventColumn.Place)),
+            Part = Said(Cell(EventColumn.Part)) ?? Said(times),
+            Share = Said(Cell(EventColumn.Share)),
+            Leg = LegOf(Cell, title),
         };
         return spans.Count == 0 ? [line] : spans.Select(span => line with { Span = span });
     }
 
-    private static string? Empty(string cell) => cell.Length == 0 ? null : cell;
+    private static LegCells? LegOf(Func<EventColumn, string> cell, string title)
+    {
+        var (from, to) = (cell(EventColumn.FromPlace), cell(EventColumn.ToPlace));
+        if (from.Length + to.Length == 0) return null;
+        var trip = cell(EventColumn.Leg).Length == 0 ? null : Said(cell(EventColumn.Number)) ?? title;
+        return new LegCells(trip, from, to, cell(EventColumn.Departs), cell(EventColumn.Arrives));
+    }
+
+    private static string? Said(string cell) => cell.Length == 0 ? null : cell;
 }

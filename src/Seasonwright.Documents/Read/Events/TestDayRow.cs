@@ -20,6 +20,9 @@ public sealed record TestDayRow(
     RowState State,
     ValueList<string> Ask)
 {
+    /// <inheritdoc cref="EventRow.PartInWords"/>
+    public string? PartInWords => PartWords.Of(Part, Only);
+
     /// <summary>The days that may be written, one test day each; empty while the row waits.</summary>
     public IEnumerable<DateOnly> Days => State == RowState.Waiting || From is not { } from || To is not { } to || from > to ? []
         : Only is not null ? Only : new DaySpan(from, to).Days();

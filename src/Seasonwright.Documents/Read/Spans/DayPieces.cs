@@ -27,6 +27,14 @@ internal sealed record DayPieces(int? Day, int? Month, int? Year, DayOfWeek? Wee
     /// <summary>The same day read in one order.</summary>
     public DayPieces In(DayOrder order) => Order == FigureOrder.Either && order == DayOrder.MonthFirst ? this with { Day = Month, Month = Day } : this;
 
+    /// <summary>The same for deciding a whole column.</summary>
+    public WrittenDay Written => Order switch
+    {
+        FigureOrder.Told => new(Day, Month ?? 0, Year, WrittenOrder.Known, Weekday),
+        FigureOrder.MonthFirst => new(Month, Day ?? 0, Year, WrittenOrder.Open, Weekday),
+        _ => new(Day, Month ?? 0, Year, WrittenOrder.Open, Weekday),
+    };
+
     /// <summary>Month and day as one ascending number, for telling which comes first in a year.</summary>
     public int InYear => (Month ?? 0) * 100 + (Day ?? 0);
 

@@ -11,6 +11,9 @@ internal sealed record FoundSpan(SpanForm Form, int At, int End, PartOfDay? Firs
     /// <summary>Whether only a month or a season's week is named, so that it may as well be part of a sentence.</summary>
     public bool IsVague => Form is MonthsForm or EveryForm { Within: null };
 
+    /// <summary>The same for deciding a whole column.</summary>
+    public WrittenDate Written => Form.Written with { Start = At, End = End };
+
     /// <summary>Reads it with its first day in a year.</summary>
     public SpanReading In(int year, DayOrder order)
     {

@@ -56,6 +56,17 @@ internal sealed class SpanFinder
         return null;
     }
 
+    /// <summary>The part of the day that the whole text names.</summary>
+    public PartOfDay? PartAlone() => parts.Part(0) is var (part, next) && next == tokens.Count ? part : null;
+
+    /// <summary>The first day of the week named without a date; short names are too often other words.</summary>
+    public (DayOfWeek Day, int At, int End)? WeekdayAlone()
+    {
+        foreach (var token in tokens.Where(token => token.Length > 2))
+            if ((SpanWords.Weekday(token) ?? SpanWords.EveryWeekday(token)) is { } day) return (day, token.At, token.End);
+        return null;
+    }
+
     private (FoundSpan Span, int Next)? Span(int i)
     {
         var tentative = at.IsWord(i, Vague);

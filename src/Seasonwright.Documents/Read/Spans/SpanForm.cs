@@ -19,6 +19,9 @@ internal abstract record SpanForm
     /// <summary>The order its own figures show, else the one given.</summary>
     protected DayOrder Settled(DayOrder order) => Order switch { FigureOrder.DayFirst => DayOrder.DayFirst, FigureOrder.MonthFirst => DayOrder.MonthFirst, _ => order };
 
+    /// <summary>The same for deciding a whole column; its place in a text is left open.</summary>
+    public abstract WrittenDate Written { get; }
+
     /// <summary>Reads it with its first day in a year; a written year wins.</summary>
     public abstract SpanReading In(int year, DayOrder order);
 }
@@ -34,6 +37,9 @@ internal sealed record DaysForm(DayPieces First, DayPieces? Last) : SpanForm
     public override FigureOrder Order => Stronger(First.Order, Last?.Order ?? FigureOrder.Told);
 
     public override bool HasWeekday => First.Weekday is not null || Last?.Weekday is not null;
+
+    public override WrittenDate Written => Last is null ? new(0, 0, WrittenKind.Day, First.Written)
+        : new(0, 0, WrittenKind.Span, (First with { Month = First.Month ?? Last.Month }).Written, (Last with { Month = Last.Month ?? First.Month }).Written);
 
     public override SpanReading In(int year, DayOrder order)
     {
@@ -105,6 +111,8 @@ internal sealed record WeeksForm(int First, int Last, int? WrittenYear, bool ByC
 {
     public override int? Year => WrittenYear;
 
+    public override WrittenDate Written => new(0, 0, WrittenKind.Weeks, Week: First, LastWeek: Last, WeekYear: WrittenYear);
+
     public override SpanReading In(int year, DayOrder order)
     {
         var firstYear = WrittenYear ?? year;
@@ -125,6 +133,8 @@ internal sealed record WeekOfForm(DayPieces Day, bool Weekend) : SpanForm
 
     public override bool HasWeekday => Day.Weekday is not null;
 
+    public override WrittenDate Written => new(0, 0, WrittenKind.WeekOf, Day.Written);
+
     public override SpanReading In(int year, DayOrder order)
     {
         var read = new DaysForm(Day, null).In(year, order);
@@ -143,6 +153,8 @@ internal sealed record LengthForm(DayPieces First, int Days) : SpanForm
 
     public override bool HasWeekday => First.Weekday is not null;
 
+    public override WrittenDate Written => new(0, 0, WrittenKind.Day, First.Written);
+
     public override SpanReading In(int year, DayOrder order)
     {
         var read = new DaysForm(First, null).In(year, order);
@@ -156,6 +168,8 @@ internal sealed record LengthForm(DayPieces First, int Days) : SpanForm
 internal sealed record MonthsForm(int First, int Last, int? WrittenYear, int? Third) : SpanForm
 {
     public override int? Year => WrittenYear;
+
+    public override WrittenDate Written => new(0, 0, WrittenKind.Month, new WrittenDay(null, First, WrittenYear, WrittenOrder.Known));
 
     public override SpanReading In(int year, DayOrder order)
     {
@@ -179,6 +193,8 @@ internal sealed record NthDayForm(int Nth, DayOfWeek Day, int Month, int? Writte
 {
     public override int? Year => WrittenYear;
 
+    public override WrittenDate Written => new(0, 0, WrittenKind.Month, new WrittenDay(null, Month, WrittenYear, WrittenOrder.Known));
+
     public override SpanReading In(int year, DayOrder order)
     {
         if (new MonthsForm(Month, Month, WrittenYear, null).Whole(year) is not { } month) return SpanReading.No(SpanDoubt.Impossible);
@@ -196,6 +212,8 @@ internal sealed record EveryForm(DayOfWeek Weekday, SpanForm? Within, bool Some)
     public override int? Year => Within?.Year;
 
     public override FigureOrder Order => Within?.Order ?? FigureOrder.Told;
+
+    public override WrittenDate Written => Within?.Written ?? new(0, 0, WrittenKind.Month, new WrittenDay(null, 1, 1, WrittenOrder.Known));
 
     public override SpanReading In(int year, DayOrder order)
     {
@@ -215,6 +233,8 @@ internal sealed record ListForm(ValueList<DayPieces> Listed) : SpanForm
     public override int? Year => Listed[^1].Year;
 
     public override FigureOrder Order => Listed.Select(day => day.Order).Max();
+
+    public override WrittenDate Written => new(0, 0, WrittenKind.Span, Listed[0].Written, Listed[^1].Written);
 
     public override SpanReading In(int year, DayOrder order)
     {
@@ -238,6 +258,8 @@ internal sealed record OpenForm(SpanForm Bound, bool IsStart) : SpanForm
     public override FigureOrder Order => Bound.Order;
 
     public override bool HasWeekday => Bound.HasWeekday;
+
+    public override WrittenDate Written => Bound.Written;
 
     public override SpanReading In(int year, DayOrder order)
     {
