@@ -27,7 +27,7 @@ internal static class ApplyCommand
             var edit = EditLines.Read(text, season, out var problem);
             if (problem is not null)
             {
-                terminal.Complain("in.problem", list, problem with { Line = number });
+                terminal.Complain(list, problem with { Line = number });
                 terminal.Complain("nothing-written");
                 return Exit.BadInput;
             }

@@ -12,7 +12,7 @@ internal static class FixturesCommand
         var file = Parameters.File("FILE", "help.fixtures.file");
         var team = new Option<string>("--team") { Description = Texts.Say("help.fixtures.team"), HelpName = "NAME", Required = true };
         var answers = Parameters.Answers();
-        var update = new Option<string?>("--update") { Description = Texts.Say("help.fixtures.update"), HelpName = "FILE" };
+        var update = Parameters.Path("--update", "help.fixtures.update", "FILE");
         var format = Parameters.Word("--format", "help.list.format", ListFormat.Table);
         var command = new Command("fixtures", Texts.Say("help.fixtures")) { file, team, answers, update, format };
         command.SetAction(call => (int)Run(

@@ -29,7 +29,7 @@ internal static class ListFiles
 
     public static void Tell(IEnumerable<Problem> problems, Terminal terminal)
     {
-        foreach (var problem in problems) terminal.Error.WriteLine(problem);
+        foreach (var problem in problems) terminal.Complain(problem.File, new WireProblem(problem.Line, problem.Column, problem.What, problem.Mend));
     }
 
     /// <summary>Says below a table which lines of the list are no rows; those of one kind are counted.</summary>

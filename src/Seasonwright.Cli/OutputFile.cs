@@ -19,12 +19,15 @@ internal static class OutputFile
             var named = new FileInfo(path);
             var target = named.LinkTarget is null ? named.FullName : named.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
             if (!Directory.Exists(Path.GetDirectoryName(target))) return No("out.no-directory");
+            // What is written to a device goes nowhere, and a rename would put a file in its place.
+            if (!OperatingSystem.IsWindows() && target.StartsWith("/dev/", StringComparison.Ordinal) && !target.StartsWith("/dev/shm/", StringComparison.Ordinal)) return No("out.device");
             var exists = File.Exists(target);
             // A rename would get past the protection that the file's owner meant.
             if (exists && File.GetAttributes(target).HasFlag(FileAttributes.ReadOnly)) return No("out.read-only");
 
             temporary = $"{target}.{Guid.NewGuid():N}.tmp";
-            using (var file = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write))
+            // Written through: the platform is silent about an error of the flush alone.
+            using (var file = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 1 << 16, FileOptions.WriteThrough))
             {
                 file.Write(Encoding.UTF8.GetBytes(text));
                 file.Flush(flushToDisk: true);

@@ -10,13 +10,21 @@ internal static class Parameters
 {
     public static Argument<string> Season() => File("FILE", "help.season-file");
 
-    public static Argument<string> File(string name, string help) => new(name) { Description = Texts.Say(help), HelpName = name };
+    public static Argument<string> File(string name, string help)
+    {
+        var file = new Argument<string>(name) { Description = Texts.Say(help), HelpName = name };
+        file.Validators.Add(result => RefuseEmpty(result, name));
+        return file;
+    }
 
-    public static Option<string> Out(string help = "help.out") => new("--out") { Description = Texts.Say(help), HelpName = "FILE", Required = true };
+    public static Option<string> Out(string help = "help.out") => Path(new Option<string>("--out") { Description = Texts.Say(help), HelpName = "FILE", Required = true });
 
-    public static Option<string?> Answers() => new("--answers") { Description = Texts.Say("help.answers"), HelpName = "FILE.json" };
+    /// <summary>A file or folder that may be named.</summary>
+    public static Option<string?> Path(string name, string help, string helpName) => Path(new Option<string?>(name) { Description = Texts.Say(help), HelpName = helpName });
 
-    public static Option<string?> Data() => new("--data") { Description = Texts.Say("help.data"), HelpName = "DIR" };
+    public static Option<string?> Answers() => Path("--answers", "help.answers", "FILE.json");
+
+    public static Option<string?> Data() => Path("--data", "help.data", "DIR");
 
     public static Option<DateOnly> Day(string name, string help) => new(name)
     {
@@ -52,6 +60,17 @@ internal static class Parameters
             CustomParser = argument => Read<T>(argument, name, "arguments.word",
                 text => words.TryGetValue(text, out var value) ? value : null, string.Join(", ", words.Keys)),
         };
+    }
+
+    private static Option<T> Path<T>(Option<T> option)
+    {
+        option.Validators.Add(result => RefuseEmpty(result, option.Name));
+        return option;
+    }
+
+    private static void RefuseEmpty(SymbolResult result, string name)
+    {
+        if (result.Tokens is [{ Value: "" }]) result.AddError(Texts.Say("arguments.empty", name));
     }
 
     private static string Word<T>(T value)

@@ -15,7 +15,7 @@ internal static class SeasonFiles
     public static (Season Season, Setup Setup)? Read(ReadOnlySpan<byte> bytes, string path, Terminal terminal)
     {
         var read = SeasonFile.Read(bytes, out var problem);
-        if (problem is not null) terminal.Complain("in.problem", path, problem);
+        if (problem is not null) terminal.Complain(path, problem);
         return read;
     }
 

@@ -17,7 +17,7 @@ internal static class StartCommand
         var weeks = Parameters.Weeks("--weeks", "help.start.weeks");
         var weekStart = Parameters.Word("--week-start", "help.start.week-start", DayOfWeek.Monday);
         var team = new Option<string>("--team") { Description = Texts.Say("help.start.team"), HelpName = "NAME", Required = true };
-        var fixtures = new Option<string?>("--fixtures") { Description = Texts.Say("help.start.fixtures"), HelpName = "FILE" };
+        var fixtures = Parameters.Path("--fixtures", "help.start.fixtures", "FILE");
         var fixturesTeam = new Option<string?>("--fixtures-team") { Description = Texts.Say("help.start.fixtures-team"), HelpName = "NAME" };
         var answers = Parameters.Answers();
         var file = Parameters.Out();

@@ -1,4 +1,5 @@
 using System.Text;
+using Seasonwright.Wire;
 
 namespace Seasonwright.Cli;
 
@@ -13,6 +14,9 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
         Out.Flush();
         Error.WriteLine(Texts.Say(id, words));
     }
+
+    /// <summary>Says what is wrong with a file, where, and how to mend it.</summary>
+    public void Complain(string file, WireProblem problem) => Complain(problem.Line is null ? "in.problem" : "in.problem.line", file, problem);
 
     public void Tell(string id, params object?[] words) => Out.WriteLine(Texts.Say(id, words));
 

@@ -15,6 +15,8 @@ public static class Backup
             throw new StoreTrouble(StoreTroubleKind.Unreachable, database, $"There is nothing to back up at {database}. Name the data folder with --data DIR.");
         if (file.StartsWith(database, StringComparison.OrdinalIgnoreCase))
             throw new StoreTrouble(StoreTroubleKind.Unreachable, file, $"{file} is the database itself. Nothing was changed. Choose another name for the backup.");
+        if (Directory.Exists(file) || !OperatingSystem.IsWindows() && file.StartsWith("/dev/", StringComparison.Ordinal) && !file.StartsWith("/dev/shm/", StringComparison.Ordinal))
+            throw new StoreTrouble(StoreTroubleKind.Unreachable, file, $"{file} is no file. Nothing was changed. Name a file for the backup.");
         DatabaseFile.Copy(database, file);
     }
 }

@@ -54,7 +54,7 @@ public static class SeasonFile
         try
         {
             return reader.Read() && reader.TokenType == JsonTokenType.StartObject
-                && reader.Read() && reader.ValueTextEquals("format")
+                && reader.Read() && reader.TokenType == JsonTokenType.PropertyName && reader.ValueTextEquals("format")
                 && reader.Read() && reader.TokenType == JsonTokenType.String && reader.ValueTextEquals(Format);
         }
         catch (JsonException)

@@ -1,7 +1,12 @@
+using System.Text.RegularExpressions;
+
 namespace Seasonwright.Cli.Tests;
 
-/// <summary>The approved sessions: files in which a line that begins with "$ " is typed and the lines below it are what is answered.</summary>
-public static class Cases
+/// <summary>
+/// The approved sessions: files in which a line that begins with "$ " is typed and the lines below it are what is answered.
+/// What is typed is the program, or <c>echo 'TEXT' > ./FILE</c> (with <c>>></c> behind what the file holds).
+/// </summary>
+public static partial class Cases
 {
     private const string Prompt = "$ seasonwright";
 
@@ -23,10 +28,18 @@ public static class Cases
         foreach (var line in session.Split('\n'))
         {
             if (line.StartsWith('#') || (line.Length == 0 && (played.Count == 0 || played[^1].StartsWith('#')))) played.Add(line + "\n");
+            if (Echo().Match(line) is { Success: true } echo)
+            {
+                folder.Write(echo.Groups["file"].Value, echo.Groups["text"].Value + "\n", append: echo.Groups["append"].Success);
+                played.Add(line + "\n");
+            }
             if (line.StartsWith(Prompt, StringComparison.Ordinal)) played.Add($"{line}\n{folder.Run(line[Prompt.Length..].Trim()).Shown}\n");
         }
         return string.Concat(played).TrimEnd('\n') + "\n";
     }
+
+    [GeneratedRegex("""^\$ echo '(?<text>[^']*)' >(?<append>>)? \./(?<file>\S+)$""", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Echo();
 
     private static string Above(string folder) =>
         File.Exists(Path.Combine(folder, "Seasonwright.slnx")) ? folder : Above(Path.GetDirectoryName(folder.TrimEnd('/')) ?? throw new InvalidOperationException("The solution is not above the tests."));

@@ -18,6 +18,12 @@ public sealed class Session : IDisposable
     /// <summary>A file of the folder by its name.</summary>
     public string this[string name] => Path.Combine(Folder, name);
 
+    public void Write(string name, string text, bool append)
+    {
+        if (append) File.AppendAllText(this[name], text);
+        else File.WriteAllText(this[name], text);
+    }
+
     /// <summary>Runs one line as it would be typed in the folder, without the program's name.</summary>
     /// <returns>What was answered, with the folder's own name left out.</returns>
     public Answer Run(string line)

@@ -89,6 +89,16 @@ public class DamagedTextTests
     public void What_is_no_season_file_is_told(string text, string said) =>
         Assert.Contains(said, Problem(Encoding.UTF8.GetBytes(text))!.ToString(), StringComparison.Ordinal);
 
+    /// <summary>Told apart by its beginning alone, so that a broken season file is told to be broken and never read as a list.</summary>
+    [Fact]
+    public void A_season_file_is_known_by_its_beginning_and_nothing_else_is_taken_for_one()
+    {
+        for (var length = 40; length <= SeasonGolden.Length; length += 1 + length / 10) Assert.True(SeasonFile.IsNamed(SeasonGolden.AsSpan(0, length)));
+        Assert.True(SeasonFile.IsNamed([.. Encoding.UTF8.Preamble, .. SeasonGolden]));
+        foreach (var text in new[] { "", "{}", "[]", "{", "7", "null", "\"format\"", "{\"format\"", "{\"format\":7}", "{\"format\":\"json\",\"matches\":[]}", "{\"name\":\"seasonwright-season\"}", "date,opponent\n", "\uFFFD" })
+            Assert.False(SeasonFile.IsNamed(Encoding.UTF8.GetBytes(text)), text);
+    }
+
     [Fact]
     public void Huge_and_deep_texts_are_told_at_once()
     {
