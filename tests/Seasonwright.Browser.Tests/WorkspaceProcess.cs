@@ -76,15 +76,24 @@ public sealed partial class WorkspaceProcess : IAsyncDisposable
         if (ownsData) Directory.Delete(Data, recursive: true);
     }
 
+    /// <summary>The folder of the solution.</summary>
+    public static string Root
+    {
+        get
+        {
+            var root = new DirectoryInfo(AppContext.BaseDirectory);
+            while (!File.Exists(Path.Combine(root.FullName, "Seasonwright.slnx"))) root = root.Parent ?? throw new InvalidOperationException("The tests run outside the solution's folder.");
+            return root.FullName;
+        }
+    }
+
     /// <summary>The program as the solution's build left it, in the configuration the tests were built in.</summary>
     private static string Built
     {
         get
         {
             var built = new DirectoryInfo(AppContext.BaseDirectory);
-            var root = built;
-            while (!File.Exists(Path.Combine(root.FullName, "Seasonwright.slnx"))) root = root.Parent ?? throw new InvalidOperationException("The tests run outside the solution's folder.");
-            return Path.Combine(root.FullName, "src", "Seasonwright.Web", "bin", built.Parent!.Name, built.Name, "Seasonwright.Web.dll");
+            return Path.Combine(Root, "src", "Seasonwright.Web", "bin", built.Parent!.Name, built.Name, "Seasonwright.Web.dll");
         }
     }
 

@@ -14,10 +14,13 @@ internal static class MatchSentence
         return $"{day}{time} · {Words.Say(match.Venue is { } venue ? $"match.at.{venue}" : "match.at")} {match.Opponent ?? Words.Say("match.unknown")}";
     }
 
+    /// <summary>"round 4", or the round's own name: "Quarter-final".</summary>
+    public static string Round(string round) => char.IsAsciiDigit(round[0]) ? Words.Say("match.round", round) : round;
+
     /// <summary>"League, round 4 · conditional · 7 days since the last match".</summary>
     public static string Tail(Season season, Match match)
     {
-        var parts = new List<string?> { match.Competition, match.Round is { } round ? Words.Say("match.round", round) : null };
+        var parts = new List<string?> { match.Competition, match.Round is { } round ? Round(round) : null };
         if (match.Status != MatchStatus.Confirmed) parts.Add(Words.Say($"status.{match.Status}"));
         if (match.Importance != Importance.Regular) parts.Add(Words.Say($"importance.{match.Importance}"));
         if (match.IsOnOneDay && season.MatchDays.LastOrDefault(day => day < match.Day) is { Year: > 1 } before) parts.Add(Words.Say("match.since", match.Day!.Value.DayNumber - before.DayNumber));

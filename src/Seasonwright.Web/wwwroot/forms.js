@@ -62,8 +62,8 @@ const draftKey = form => `seasonwright.draft.${form.dataset.draft}`;
 
 export function keepDraft(form) {
   if (!form?.dataset.draft) return;
-  const typed = [...form.elements].filter(field => field.name).map(field => [field.name, field.type === 'checkbox' ? field.checked : field.value]);
-  sessionStorage.setItem(draftKey(form), JSON.stringify(typed));
+  const typed = [...form.elements].filter(field => field.name && !['hidden', 'file'].includes(field.type) && (field.type !== 'radio' || field.checked)).map(field => [field.name, field.type === 'checkbox' ? field.checked : field.value]);
+  try { sessionStorage.setItem(draftKey(form), JSON.stringify(typed)); } catch { /* More than a tab may keep: it stays on the page alone. */ }
 }
 
 export function dropDraft(draft) { if (draft) sessionStorage.removeItem(`seasonwright.draft.${draft}`); }

@@ -1,17 +1,77 @@
 // The year below a question follows the answers: the form is sent with "draw", which changes nothing, and the drawing is taken from the answer.
 
+import { dropDraft, keepDraft, restoreDrafts } from './forms.js';
+
+const PAUSE = 350; // ms without a key before a list that is being typed is read
+
 for (const form of document.querySelectorAll('form[data-draws]')) {
-  let latest = 0;
-  form.addEventListener('change', async () => {
-    const mine = ++latest;
+  const box = form.querySelector('textarea');
+  let latest = 0, pause = 0;
+
+  async function send(act) {
     const asked = new FormData(form);
-    asked.set('act', 'draw');
+    asked.set('act', act);
+    const answer = await fetch(location.href, { method: 'POST', body: asked });
+    return { answer, page: new DOMParser().parseFromString(await answer.text(), 'text/html') };
+  }
+
+  async function draw() {
+    const mine = ++latest;
+    clearTimeout(pause);
     try {
-      const answer = await fetch(location.href, { method: 'POST', body: asked });
-      const drawn = new DOMParser().parseFromString(await answer.text(), 'text/html');
-      if (mine !== latest || !answer.ok) return;
-      document.getElementById('drawn').replaceChildren(...drawn.getElementById('drawn').childNodes);
-      for (const field of form.querySelectorAll('input[placeholder]')) field.placeholder = drawn.getElementById(field.id)?.placeholder ?? field.placeholder;
+      const { answer, page } = await send('draw');
+      if (mine === latest && answer.ok) show(page);
     } catch { /* The workspace does not answer; sending the form will say so. */ }
+  }
+
+  function show(page) {
+    const drawn = document.getElementById('drawn');
+    const [here, opened] = [document.activeElement?.id, [...drawn.querySelectorAll('details[open] > summary')].map(summary => summary.textContent)];
+    drawn.replaceChildren(...page.getElementById('drawn').childNodes);
+    for (const summary of drawn.querySelectorAll('details > summary')) summary.parentElement.open ||= opened.includes(summary.textContent);
+    if (here && document.activeElement?.id !== here) document.getElementById(here)?.focus({ preventScroll: true });
+    for (const field of form.querySelectorAll('input[placeholder]')) field.placeholder = page.getElementById(field.id)?.placeholder ?? field.placeholder;
+    const file = form.querySelector('input[type=file]');
+    if (!file?.files.length || drawn.querySelector('.problems')) return;
+    // A file that could be read goes into the box, as if it had been pasted.
+    box.value = page.getElementById(box.id).value;
+    file.value = '';
+    keepDraft(form);
+  }
+
+  // What is typed into the box has been read already when it is left.
+  form.addEventListener('change', event => { if (event.target !== box) draw(); });
+  if (!box) continue;
+
+  form.addEventListener('input', event => {
+    if (event.target.matches('[data-free]')) event.target.parentElement.querySelector('[type=radio]').checked = true;
+    if (event.target !== box) return;
+    keepDraft(form);
+    clearTimeout(pause);
+    pause = setTimeout(draw, PAUSE);
   });
+
+  // Sent from here, so that a workspace that does not answer costs nothing of what was typed.
+  form.addEventListener('submit', async event => {
+    event.preventDefault();
+    const button = event.submitter;
+    button.disabled = true;
+    latest++;
+    clearTimeout(pause);
+    try {
+      const { answer, page } = await send('take');
+      if (answer.redirected) {
+        dropDraft(form.dataset.draft);
+        location.assign(answer.url);
+      } else if (answer.ok) show(page);
+      else throw new Error(answer.status);
+    } catch {
+      form.querySelector('.trouble').hidden = false;
+      button.disabled = false;
+    }
+  });
+
+  if (box.value !== '') continue;
+  restoreDrafts(form.parentElement);
+  if (box.value !== '') draw();
 }

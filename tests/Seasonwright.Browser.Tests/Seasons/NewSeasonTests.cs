@@ -18,7 +18,7 @@ public sealed class NewSeasonTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator("#drawn svg.drawing")).ToBeVisibleAsync();
 
         await page.DblClickAsync("button[value=take]");
-        await page.WaitForURLAsync("**/season/*");
+        await page.WaitForURLAsync("**/season/*/fixtures?new=true");
         await page.GotoAsync("/");
         await Assertions.Expect(page.Locator(".seasons li")).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator(".seasons a")).ToHaveTextAsync("2027-28");

@@ -51,6 +51,20 @@ public class FixtureUpdateTests
         Assert.All(FixtureUpdate.Compare(season.AllMatches, list, Answers.None).Changes, change => Assert.Equal(ChangeKind.Unchanged, change.Kind));
     }
 
+    [Theory]
+    [InlineData("Competition,Date,Home,Away\nCup,2026-10-07,Harbour Vale,Brovik\n")]
+    [InlineData("Date,Home,Away\n2026-10-07,Harbour Vale,Brovik\n")]
+    public void A_cup_list_taken_in_beside_the_league_list_loses_no_league_match(string cup)
+    {
+        var season = Taken(Started(), Read("Competition,Date,Home,Away\nLeague,2026-09-05,Harbour Vale,Kalnes\nLeague,2026-09-12,Brovik,Harbour Vale\n"), Answers.None);
+        season = Taken(season, Read(cup), Answers.None);
+        Assert.Equal(3, season.AllMatches.Length);
+        Assert.DoesNotContain(season.AllMatches, match => match.Source!.Vanished);
+        // And the league's own next state still does.
+        season = Taken(season, Read("Competition,Date,Home,Away\nLeague,2026-09-05,Harbour Vale,Kalnes\n"), Answers.None);
+        Assert.Equal(new DateOnly(2026, 9, 12), Assert.Single(season.AllMatches, match => match.Source!.Vanished).Day);
+    }
+
     [Fact]
     public void A_list_without_numbers_finds_its_matches_by_round_then_by_pair()
     {

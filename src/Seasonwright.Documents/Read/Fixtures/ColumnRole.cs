@@ -34,5 +34,14 @@ public enum ColumnRole
 /// <summary>A column and what it is taken for, for the preview.</summary>
 /// <param name="Column">From 0.</param>
 /// <param name="Heading">As written.</param>
-/// <param name="Role">Null: the column is not read. An answer <c>column:HEADING</c> with a role's name changes it.</param>
-public sealed record HeadingUse(int Column, string Heading, ColumnRole? Role);
+/// <param name="Role">Null: the column is not read. The answer <see cref="Key"/> with a role's name, or <see cref="Unread"/>, changes it.</param>
+public sealed record HeadingUse(int Column, string Heading, ColumnRole? Role)
+{
+    /// <summary>The answer for a column that is not to be read.</summary>
+    public const string Unread = "none";
+
+    /// <summary>What an answer about this column is filed under, in every list with this heading.</summary>
+    public string Key => KeyOf(Heading);
+
+    internal static string KeyOf(string heading) => $"column:{Spelling.Fold(heading)}";
+}

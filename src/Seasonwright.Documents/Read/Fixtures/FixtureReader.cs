@@ -16,7 +16,8 @@ public static class FixtureReader
         if (table.Problems.Count > 0) return Refused(source, table, table.Problems);
         var answers = options.Answers ?? Answers.None;
         var layout = HeadedList.Headings(table) is { } headings ? HeadedList.Read(table, headings, answers) : LooseList.Read(table);
-        if (layout.Problems.Count > 0) return Refused(source, table, layout.Problems.ToValueList());
+        // The headings go along: saying what a column holds may mend it.
+        if (layout.Problems.Count > 0) return Refused(source, table, layout.Problems.ToValueList(), layout.Headings);
 
         var asker = new Asker(answers);
         var sides = Sides.Of(layout.Matches);
@@ -34,7 +35,7 @@ public static class FixtureReader
             team.Team, team.Teams, FixtureRows.Of(drafts), asker.Open, asker.Answered, skipped.OrderBy(line => line.Line).ToValueList(), ValueList<Problem>.Empty);
     }
 
-    private static FixtureList Refused(SourceText source, CellTable table, ValueList<Problem> problems) => new(source.Name,
-        new(source.Encoding, table.Delimiter, null, ValueList<HeadingUse>.Empty, null, ValueList<int>.Empty, null), null, ValueList<TeamFound>.Empty,
+    private static FixtureList Refused(SourceText source, CellTable table, ValueList<Problem> problems, ValueList<HeadingUse>? headings = null) => new(source.Name,
+        new(source.Encoding, table.Delimiter, null, headings ?? ValueList<HeadingUse>.Empty, null, ValueList<int>.Empty, null), null, ValueList<TeamFound>.Empty,
         ValueList<FixtureRow>.Empty, ValueList<Question>.Empty, ValueList<Answered>.Empty, ValueList<Skipped>.Empty, problems);
 }

@@ -6,7 +6,7 @@ namespace Seasonwright.Documents.Read.Fixtures;
 /// <summary>
 /// A list compared with the matches a season knows. The same match is found by, in this order: the list's own number; competition, round,
 /// home and away; competition, home and away on the same day; competition, home and away if they name one match on both sides; else it is asked.
-/// Moved matches are moved, vanished ones marked, none is doubled or deleted, and a list read a second time changes nothing.
+/// Moved matches are moved, vanished ones marked (only where the list holds others of their competition), none is doubled or deleted, and a list read a second time changes nothing.
 /// </summary>
 /// <param name="Changes">Known matches that came from a list, and the list's rows: by row, then the vanished ones by day.</param>
 /// <param name="Questions">Open questions of the comparison; those of the list stay with the list.</param>
@@ -23,9 +23,13 @@ public sealed record FixtureUpdate(ValueList<FixtureChange> Changes, ValueList<Q
         var pairs = FixtureIdentity.Find(list, matches, asker);
         var changes = pairs.Select(pair => Change(pair, list, asker)).ToList();
         var found = pairs.Select(pair => pair.Known?.Id).OfType<MatchId>().Concat(pairs.SelectMany(pair => pair.Candidates)).ToHashSet();
-        changes.AddRange(matches.Where(match => match.Source is not null && !found.Contains(match.Id)).OrderBy(match => match.Day).ThenBy(match => match.Id.Text, StringComparer.Ordinal).Select(Vanished));
+        // A cup list taken in beside the league's says nothing about league matches: only a competition of which others are found again can lose one.
+        var again = pairs.Where(pair => pair.Known?.Source is not null).Select(pair => CompetitionOf(pair.Known!)).ToHashSet(StringComparer.Ordinal);
+        changes.AddRange(matches.Where(match => match.Source is not null && !found.Contains(match.Id) && again.Contains(CompetitionOf(match))).OrderBy(match => match.Day).ThenBy(match => match.Id.Text, StringComparer.Ordinal).Select(Vanished));
         return new(changes.ToValueList(), asker.Open, asker.Answered);
     }
+
+    private static string CompetitionOf(Match match) => Spelling.Fold(match.Competition ?? "");
 
     private static FixtureChange Vanished(Match known) => known.Source is { Vanished: true }
         ? new(ChangeKind.Unchanged, null, known, known, ValueList<FieldChange>.Empty, ValueList<string>.Empty)

@@ -66,7 +66,7 @@ internal static class HeadedList
 
     private static List<HeadingUse> Columns(CellRow headings, List<CellRow> body, Answers answers)
     {
-        var columns = headings.Cells.Select((heading, column) => new HeadingUse(column, heading, Said(heading, answers) ?? HeadingWords.RoleOf(heading))).ToList();
+        var columns = headings.Cells.Select((heading, column) => new HeadingUse(column, heading, Said(heading, answers) is { } said ? said.Role : HeadingWords.RoleOf(heading))).ToList();
         for (var i = 0; i < columns.Count; i++)
         {
             var column = columns[i];
@@ -115,6 +115,13 @@ internal static class HeadedList
             if (columns[i].Role == role && columns[i] != best) columns[i] = columns[i] with { Role = null };
     }
 
-    private static ColumnRole? Said(string heading, Answers answers) =>
-        answers.Find($"column:{Spelling.Fold(heading)}", "") is { } said && Enum.TryParse<ColumnRole>(said, ignoreCase: true, out var role) ? role : null;
+    // An answer may also say that a column is not to be read.
+    private static SaidRole? Said(string heading, Answers answers) => answers.Find(HeadingUse.KeyOf(heading), "") switch
+    {
+        { } said when Spelling.Same(said, HeadingUse.Unread) => new(null),
+        { } said when Enum.TryParse<ColumnRole>(said, ignoreCase: true, out var role) => new(role),
+        _ => null,
+    };
+
+    private sealed record SaidRole(ColumnRole? Role);
 }

@@ -33,7 +33,7 @@ internal sealed record TeamChoice(string? Team, ValueList<TeamFound> Teams, Func
             if (alike.Count == 0) return new(null, teams, _ => false, _ => false, null, Problem.Of("team-unknown", file, null, null, wanted, string.Join("; ", teams.Take(MostOptions).Select(team => team.Name))));
             var everywhere = teams.Where(team => team.Matches == sides.Count(s => s.AreBoth)).ToList();
             var offered = wanted is null && everywhere.Count == 1 && teams.Count > 2 ? everywhere[0].Name : null;
-            var asked = asker.Ask("team", "", [], alike.Take(MostOptions).Select(team => new AnswerOption(team.Name, team.Name)), [teams.Count, wanted ?? "-"], offered);
+            var asked = asker.Ask("team", "", [], alike.Concat(teams.Except(alike)).Take(MostOptions).Select(team => new AnswerOption(team.Name, team.Name)), [teams.Count, Unfound(wanted)], offered);
             (named, ask) = (asked.Answer ?? offered, asked.IsOpen ? asked.Id : null);
         }
         if (named is null) return new(null, teams, _ => false, _ => false, ask, null);
@@ -51,10 +51,12 @@ internal sealed record TeamChoice(string? Team, ValueList<TeamFound> Teams, Func
     private static TeamChoice AmongOwn(ValueList<TeamFound> own, List<ListedMatch> matches, string? wanted, Asker asker)
     {
         var offered = own.FirstOrDefault(team => wanted is not null && Spelling.Same(team.Name, wanted))?.Name;
-        var asked = asker.Ask("team", "", matches.Where(match => match.Team.Length > 0).Select(match => match.Line), own.Select(team => new AnswerOption(team.Name, team.Name)), [own.Count, wanted ?? "-"], offered);
+        var asked = asker.Ask("team", "", matches.Where(match => match.Team.Length > 0).Select(match => match.Line), own.Select(team => new AnswerOption(team.Name, team.Name)), [own.Count, offered is null ? Unfound(wanted) : ""], offered);
         var named = asked.Answer ?? offered;
         return new(named, own, _ => false, cell => named is not null && (cell.Length == 0 || Spelling.Same(cell, named)), asked.IsOpen ? asked.Id : null, null);
     }
+
+    private static string Unfound(string? wanted) => wanted is null ? "" : Sentences.Say("ask.team.unfound", wanted);
 
     public static string SpellingKey(string one, string other) => string.Join('|', new[] { Spelling.Fold(one), Spelling.Fold(other) }.Order(StringComparer.Ordinal));
 

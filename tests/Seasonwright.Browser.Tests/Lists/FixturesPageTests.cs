@@ -1,0 +1,155 @@
+using Microsoft.Playwright;
+
+namespace Seasonwright.Browser.Tests.Lists;
+
+/// <summary>The page that takes a fixture list in, as a coach uses it. The lists are the invented samples under tests/Cases/fixtures.</summary>
+public sealed class FixturesPageTests(BrowserFixture browser)
+{
+    private static readonly string Cases = Path.Combine(WorkspaceProcess.Root, "tests", "Cases", "fixtures", "samples");
+
+    [Fact]
+    public async Task A_new_season_asks_three_questions_and_ends_on_the_year_with_the_matches_in_it()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        var page = window.Page;
+        await StartAsync(page);
+        await page.FillAsync("#f-text", await TextAsync("fixtures-01-league-ids.csv"));
+        await Assertions.Expect(page.Locator("button[value=take]")).ToHaveTextAsync("Take in 10 matches");
+        await Assertions.Expect(page.Locator("#drawn svg.drawing")).ToBeVisibleAsync();
+        await window.AssertAccessibleAsync();
+        // Two spellings of one club are asked; the answer is one tap and stays where it was.
+        await page.GetByText("one club: show").ClickAsync();
+        await Assertions.Expect(page.Locator(".question.open")).ToHaveCountAsync(0);
+        await page.DblClickAsync("button[value=take]");
+        await page.WaitForURLAsync("**/breaks?new=true");
+        await page.ClickAsync("a.quiet");
+        await Assertions.Expect(page.Locator("svg.drawing [data-item^=match]")).ToHaveCountAsync(10);
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task A_later_state_of_the_list_shows_what_changed_and_a_third_reading_nothing()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        var page = window.Page;
+        await StartAsync(page);
+        var address = page.Url.Split('?')[0];
+        await TakeAsync(page, address, "fixtures-01-league-ids.csv");
+        await page.GotoAsync(address);
+        await page.SetInputFilesAsync("#f-file", Path.Combine(Cases, "fixtures-08-update-of-01.csv"));
+        await Assertions.Expect(page.Locator("tr.moved")).ToContainTextAsync("Tarnholt Damer");
+        await Assertions.Expect(page.Locator("tr.vanished")).ToContainTextAsync("Brovik");
+        await Assertions.Expect(page.Locator("tr.added")).ToHaveCountAsync(1);
+        await page.ClickAsync("button[value=take]");
+        await page.WaitForURLAsync(url => !url.Contains("fixtures", StringComparison.Ordinal));
+        await page.GotoAsync(address);
+        await page.SetInputFilesAsync("#f-file", Path.Combine(Cases, "fixtures-08-update-of-01.csv"));
+        await Assertions.Expect(page.Locator("button[value=take]")).ToHaveTextAsync("Nothing new to take in");
+    }
+
+    [Fact]
+    public async Task The_order_of_day_and_month_is_never_taken_for_granted()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        var page = window.Page;
+        await StartAsync(page);
+        await page.FillAsync("#f-text", await TextAsync("fixtures-05-which-way-round.csv"));
+        await Assertions.Expect(page.Locator(".question legend")).ToContainTextAsync("Day first or month first?");
+        await Assertions.Expect(page.Locator("button[value=take]")).ToBeDisabledAsync();
+        await page.GetByLabel("month first").CheckAsync();
+        await Assertions.Expect(page.Locator("button[value=take]")).ToBeEnabledAsync();
+        await Assertions.Expect(page.Locator(".rows tbody tr").First).ToContainTextAsync("Sun 11 Oct 2026");
+    }
+
+    [Theory]
+    [InlineData("Date,Home,Away\n", "No match was found in it.")]
+    [InlineData("{ \"matches\": [ { \"date\": ", "no valid JSON")]
+    [InlineData("Date,Home,Away\n2027-09-04,\"Harbour Vale,Brovik\n", "A quotation mark is opened in this row")]
+    [InlineData("dear coach,\nsee you on Monday\n", "No match was found in it.")]
+    public async Task What_cannot_be_read_is_told_changes_nothing_and_stays_in_the_box(string typed, string told)
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        var page = window.Page;
+        await StartAsync(page);
+        await page.FillAsync("#f-text", typed);
+        await Assertions.Expect(page.Locator(".problems li").First).ToContainTextAsync(told);
+        await Assertions.Expect(page.Locator("button[value=take]")).ToBeDisabledAsync();
+        await page.ReloadAsync();
+        await Assertions.Expect(page.Locator("#f-text")).ToHaveValueAsync(typed);
+        await window.AssertAccessibleAsync();
+    }
+
+    [Fact]
+    public async Task A_heading_that_is_not_known_is_mapped_by_hand()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        var page = window.Page;
+        await StartAsync(page);
+        await page.FillAsync("#f-text", "Date,Time,Opponent,Bracket\n2026-09-12,18:00,Brovik,Northern Shield\n2026-09-19,19:30,Kalnes,Northern Shield\n");
+        await page.ClickAsync("text=How it was read");
+        await page.GetByLabel("Bracket").SelectOptionAsync("Competition");
+        await Assertions.Expect(page.Locator(".rows tbody tr").First).ToContainTextAsync("Northern Shield");
+        await Assertions.Expect(page.GetByLabel("Bracket")).ToBeFocusedAsync();
+        await Assertions.Expect(page.Locator("button[value=take]")).ToHaveTextAsync("Take in 2 matches");
+    }
+
+    [Fact]
+    public async Task When_the_workspace_does_not_answer_the_list_stays_and_goes_in_later_once()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        var page = window.Page;
+        await StartAsync(page);
+        await page.FillAsync("#f-text", await TextAsync("fixtures-01-league-ids.csv"));
+        await Assertions.Expect(page.Locator("button[value=take]")).ToBeEnabledAsync();
+        await page.RouteAsync("**/fixtures*", route => route.AbortAsync());
+        await page.ClickAsync("button[value=take]");
+        await Assertions.Expect(page.Locator(".trouble")).ToBeVisibleAsync();
+        await page.UnrouteAsync("**/fixtures*");
+        await page.ClickAsync("button[value=take]");
+        await page.WaitForURLAsync("**/breaks?new=true");
+    }
+
+    [Theory]
+    [InlineData(390, false)]
+    [InlineData(768, true)]
+    [InlineData(1440, false)]
+    public async Task It_fits_and_can_be_read_by_everyone(int width, bool dark)
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new", width, dark: dark);
+        var page = window.Page;
+        await StartAsync(page);
+        await page.FillAsync("#f-text", await TextAsync("fixtures-07-cup-windows.csv"));
+        await page.Locator(".rows").WaitForAsync();
+        foreach (var summary in await page.Locator("summary").AllAsync()) await summary.ClickAsync();
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync();
+        Assert.Empty(window.Complaints);
+    }
+
+    private static async Task StartAsync(IPage page)
+    {
+        await page.FillAsync("#f-name", "Harbour Vale");
+        await page.FillAsync("#f-first", "2026-07-06");
+        await page.PressAsync("#f-first", "Tab");
+        await page.ClickAsync("button[value=take]");
+        await page.WaitForURLAsync("**/fixtures?new=true");
+    }
+
+    private static async Task TakeAsync(IPage page, string address, string file)
+    {
+        await page.GotoAsync(address);
+        await page.SetInputFilesAsync("#f-file", Path.Combine(Cases, file));
+        await Assertions.Expect(page.Locator("button[value=take]")).ToBeEnabledAsync();
+        await page.ClickAsync("button[value=take]");
+        await page.WaitForURLAsync(url => !url.Contains("fixtures", StringComparison.Ordinal));
+    }
+
+    private static Task<string> TextAsync(string file) => File.ReadAllTextAsync(Path.Combine(Cases, file));
+}
