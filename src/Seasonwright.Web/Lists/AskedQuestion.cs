@@ -11,5 +11,9 @@ public sealed record AskedQuestion(Question Question, string? Answer)
         [.. open.Select(question => new AskedQuestion(question, null)).Concat(answered.Select(known => new AskedQuestion(known.Question, known.Answer)))
             .OrderBy(asked => asked.Question.Lines.Count == 0 ? 0 : asked.Question.Lines[0]).ThenBy(asked => asked.Question.Key, StringComparer.Ordinal)];
 
+    /// <summary>A question's number on the page, by its id.</summary>
+    public static IReadOnlyDictionary<string, int> Numbers(IReadOnlyList<AskedQuestion> questions) =>
+        questions.Select((asked, number) => (asked.Question.Id, number)).DistinctBy(asked => asked.Id, StringComparer.Ordinal).ToDictionary(asked => asked.Id, asked => asked.number, StringComparer.Ordinal);
+
     public bool IsOpen => Answer is null;
 }

@@ -11,14 +11,15 @@ internal static class StaffEndpoint
 {
     public static void MapStaff(this IEndpointRouteBuilder app) => app.MapPost("/season/{season}/staff", AddAsync).DisableAntiforgery();
 
-    private static async Task<IResult> AddAsync(string season, [FromForm] string name, [FromForm] string role, Workspace workspace)
+    private static async Task<IResult> AddAsync(string season, [FromForm] Guid gesture, [FromForm] string name, [FromForm] string role, Workspace workspace)
     {
         if (await SeasonAt.FindAsync(workspace, season) is not { } open) return Results.NotFound();
         if (name.Trim() is not { Length: > 0 and <= 120 } clean || !Enum.TryParse<StaffRole>(role, ignoreCase: true, out var known)) return Results.BadRequest();
-        var person = FreshId.Text();
+        // A second click is the same gesture about the same person.
+        var person = gesture.ToString();
         await workspace.NamePersonAsync(person, clean);
         var actor = workspace.LocalActor;
-        await open.Stream.ApplyAsync(actor, new Gesture(Guid.CreateVersion7(), open.Stream.State.Number, [new SetStaff(new PersonId(person), known)]));
+        await open.Stream.ApplyAsync(actor, new Gesture(gesture, open.Stream.State.Number, [new SetStaff(new PersonId(person), known)]));
         return Results.Redirect($"/season/{season}");
     }
 }

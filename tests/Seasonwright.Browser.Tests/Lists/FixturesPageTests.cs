@@ -42,8 +42,7 @@ public sealed class FixturesPageTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator("tr.moved")).ToContainTextAsync("Tarnholt Damer");
         await Assertions.Expect(page.Locator("tr.vanished")).ToContainTextAsync("Brovik");
         await Assertions.Expect(page.Locator("tr.added")).ToHaveCountAsync(1);
-        await page.ClickAsync("button[value=take]");
-        await page.WaitForURLAsync(url => !url.Contains("fixtures", StringComparison.Ordinal));
+        await ListWindow.TakeAsync(page);
         await page.GotoAsync(address);
         await page.SetInputFilesAsync("#f-file", Path.Combine(Cases, "fixtures-08-update-of-01.csv"));
         await Assertions.Expect(page.Locator("button[value=take]")).ToHaveTextAsync("Nothing new to take in");
@@ -92,6 +91,7 @@ public sealed class FixturesPageTests(BrowserFixture browser)
         await StartAsync(page);
         await page.FillAsync("#f-text", "Date,Time,Opponent,Bracket\n2026-09-12,18:00,Brovik,Northern Shield\n2026-09-19,19:30,Kalnes,Northern Shield\n");
         await page.ClickAsync("text=How it was read");
+        await page.GetByLabel("Bracket").FocusAsync();
         await page.GetByLabel("Bracket").SelectOptionAsync("Competition");
         await Assertions.Expect(page.Locator(".rows tbody tr").First).ToContainTextAsync("Northern Shield");
         await Assertions.Expect(page.GetByLabel("Bracket")).ToBeFocusedAsync();
@@ -133,22 +133,13 @@ public sealed class FixturesPageTests(BrowserFixture browser)
         Assert.Empty(window.Complaints);
     }
 
-    private static async Task StartAsync(IPage page)
-    {
-        await page.FillAsync("#f-name", "Harbour Vale");
-        await page.FillAsync("#f-first", "2026-07-06");
-        await page.PressAsync("#f-first", "Tab");
-        await page.ClickAsync("button[value=take]");
-        await page.WaitForURLAsync("**/fixtures?new=true");
-    }
+    private static Task StartAsync(IPage page) => ListWindow.StartSeasonAsync(page, "2026-07-06");
 
     private static async Task TakeAsync(IPage page, string address, string file)
     {
         await page.GotoAsync(address);
         await page.SetInputFilesAsync("#f-file", Path.Combine(Cases, file));
-        await Assertions.Expect(page.Locator("button[value=take]")).ToBeEnabledAsync();
-        await page.ClickAsync("button[value=take]");
-        await page.WaitForURLAsync(url => !url.Contains("fixtures", StringComparison.Ordinal));
+        await ListWindow.TakeAsync(page);
     }
 
     private static Task<string> TextAsync(string file) => File.ReadAllTextAsync(Path.Combine(Cases, file));
