@@ -22,7 +22,7 @@ internal sealed record EventDates(IReadOnlyList<DatedLine> Readings, DayOrder? O
         var written = dated.Select(line => new LineDate(line.Line, line.Span!.Written)).ToList();
         var hints = new DateHints(options.UsualOrder, named, options.Season, options.Today);
         var (order, orderLines, askOrder) = DateColumn.OrderOf(written, hints, asker);
-        var window = named is { } years ? Window(years, dated, order) : options.Season is { } season && Fits(season, dated, order) ? season : (DaySpan?)null;
+        var window = named is { } years ? Window(years, options.Season, dated, order) : options.Season is { } season && Fits(season, dated, order) ? season : (DaySpan?)null;
         var fill = window is null ? YearFill.Of(written, order ?? DayOrder.DayFirst, hints, askOrder is null ? asker : null) : null;
         var next = 0;
         return new([.. lines.Select(line => line.Span is { } span ? Reading(span, next++) : new DatedLine(SpanReading.No(SpanDoubt.Unreadable), null))], order, orderLines, named ?? fill?.Season);
@@ -36,12 +36,13 @@ internal sealed record EventDates(IReadOnlyList<DatedLine> Readings, DayOrder? O
         }
     }
 
-    // A list that starts after the summer runs on into the next one; otherwise July and August may be either year's.
-    private static DaySpan Window(SeasonYears years, List<EventLine> dated, DayOrder? order)
+    // A list that starts after the summer runs on into the next one; of July and August in any other the season tells which year's they are.
+    private static DaySpan Window(SeasonYears years, DaySpan? season, List<EventLine> dated, DayOrder? order)
     {
         if (!years.TwoYears) return new DaySpan(new(years.First, 1, 1), new(years.First, 12, 31));
         var all = new DaySpan(new(years.First, 7, 1), new(years.First + 1, 8, 31));
-        return dated.Count > 0 && SpanYears.Read(dated[0].Span!, all, order).From >= new DateOnly(years.First, 9, 1) ? new DaySpan(new(years.First, 9, 1), all.Last) : all;
+        if (dated.Count > 0 && SpanYears.Read(dated[0].Span!, all, order).From >= new DateOnly(years.First, 9, 1)) return new DaySpan(new(years.First, 9, 1), all.Last);
+        return season is { } days && SeasonYears.Of(days) == years ? days : all;
     }
 
     // The list is of this season unless the years it writes are of another, or most days of the week it writes are.

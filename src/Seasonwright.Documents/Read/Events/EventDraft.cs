@@ -27,6 +27,9 @@ internal sealed class EventDraft(EventLine line, SpanReading read)
 
     public Percent? Training { get; set; }
 
+    /// <summary>One question about the share is enough.</summary>
+    public bool IsTrainingAsked { get; set; }
+
     /// <summary>Rows of the same journey, itself first; empty for everything else.</summary>
     public List<EventDraft> Legs { get; } = [];
 

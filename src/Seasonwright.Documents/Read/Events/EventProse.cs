@@ -21,12 +21,12 @@ internal static class EventProse
             var text = Spelling.Tidy(raw);
             var bullet = Bullet.Match(text);
             var body = text[bullet.Length..];
-            var spans = DaySpanText.Joined(body, new SpanFinder(body, false).Spans());
+            var spans = Spans(body);
             var isKnown = EventWords.Of(WithoutSpans(body, spans)) is not (EventKind.Other, false);
             Skipped? skip = null;
             if (text.Length == 0) skip = Skipped.Of(i + 1, raw, "blank-line");
-            else if (spans.Count == 0 && (bullet.Length == 0 || !isKnown)) skip = Skipped.Of(i + 1, raw, started ? "event-prose" : "event-title");
-            else if (bullet.Length == 0 && (EventWords.IsNotice(body) || (spans[0].IsVague && !isKnown))) skip = Skipped.Of(i + 1, raw, "event-prose");
+            else if (spans.Count == 0 && !(isKnown && (bullet.Length > 0 || IsEntry(text)))) skip = Skipped.Of(i + 1, raw, started ? "event-prose" : "event-title");
+            else if (bullet.Length == 0 && (EventWords.IsNotice(body) || (spans is [{ IsVague: true }, ..] && !isKnown))) skip = Skipped.Of(i + 1, raw, "event-prose");
             if (skip is not null)
             {
                 skipped.Add(skip);
@@ -40,6 +40,17 @@ internal static class EventProse
         }
     }
 
+    // "Early May Bank Holiday: 3 May": a month inside a name is no date of its own.
+    private static List<FoundSpan> Spans(string body)
+    {
+        var spans = DaySpanText.Joined(body, new SpanFinder(body, false).Spans());
+        bool IsName(FoundSpan span) => span.IsVague && body.Length > span.End + 1 && body[span.End] == ' ' && char.IsLetter(body[span.End + 1]);
+        return spans.Exists(span => !IsName(span)) ? [.. spans.Where(span => !IsName(span))] : spans;
+    }
+
+    // "Whit Monday week: no lifting": something and what is with it, in few words.
+    private static bool IsEntry(string text) => text.Length <= 80 && text.IndexOf(": ", StringComparison.Ordinal) > 0 && !EventWords.IsNotice(text);
+
     private static string WithoutSpans(string body, List<FoundSpan> spans) => string.Concat(spans.Select((span, i) => body[(i == 0 ? 0 : spans[i - 1].End)..span.At]).Append(body[(spans.Count == 0 ? 0 : spans[^1].End)..]));
 
     // The line's own event, and one more for each further span that has no name, or the name of a known kind; other spans stay remarks.
@@ -49,17 +60,21 @@ internal static class EventProse
         var own = spans.Where((span, i) => i == 0 || !brackets.Exists(bracket => bracket.Index < span.At && span.End < bracket.Index + bracket.Length)).ToList();
         var remarks = brackets.Where(bracket => !own.Exists(span => bracket.Index <= span.At && span.End <= bracket.Index + bracket.Length)).Select(bracket => bracket.Groups["in"].Value.Trim()).Where(remark => remark.Any(char.IsLetterOrDigit)).ToList();
         var gaps = Enumerable.Range(0, own.Count + 1).Select(i => body[(i == 0 ? 0 : own[i - 1].End)..(i < own.Count ? own[i].At : body.Length)]).ToList();
-        var names = gaps.Select((gap, i) => Title(i == 0 ? Named(gap) : gap)).ToList();
+        var isNameBehind = own.Count > 0 && Title(gaps[0]).Length == 0;
+        var names = gaps.Select((gap, i) => Title(i == 0 ? Named(gap) : gap, isNameBehind && i > 0)).ToList();
         if (own.Count == 0) return [Made(line, raw, body, names[0], null, remarks)];
         // "26 Oct half-term, 5 Nov fireworks": the names stand behind their days.
-        if (names[0].Length == 0) return own.Select((span, i) => Made(line, raw, body, names.Skip(i + 1).FirstOrDefault(name => name.Length > 0) ?? "", span, i == 0 ? remarks : []));
+        if (isNameBehind) return own.Select((span, i) => Made(line, raw, body, names.Skip(i + 1).FirstOrDefault(name => name.Length > 0) ?? "", span, i == 0 ? remarks : []));
         var made = new List<EventLine>();
         for (var i = 1; i < own.Count; i++)
         {
             if (names[i].Length == 0 || EventWords.Of(names[i]) is not (EventKind.Other, false)) made.Add(Made(line, raw, body, names[i].Length == 0 ? names[0] : names[i], own[i], []));
             else remarks.Add(Spelling.Tidy(gaps[i] + body[own[i].At..own[i].End]).Trim(' ', ',', ';', '.'));
         }
-        if (names[^1].Length > 0) remarks.Add(names[^1]);
+        // "Hall from 3 May closed" is told by both ends.
+        if (names[^1].Length > 0 && own.Count == 1 && EventWords.Of(names[0]) is (EventKind.Other, false) && EventWords.Of(names[^1]) is (EventKind.Other, false) && EventWords.Of($"{names[0]} {names[^1]}") is not (EventKind.Other, false))
+            names[0] = $"{names[0]} {names[^1]}";
+        else if (names[^1].Length > 0) remarks.Add(names[^1]);
         return made.Prepend(Made(line, raw, body, names[0], own[0], remarks));
     }
 
@@ -77,15 +92,15 @@ internal static class EventProse
     private static EventLine Titled(EventLine line, string title)
     {
         var (kind, isTest) = EventWords.Of(title);
-        // "Hall: shut 3 May" tells its kind only as a whole.
-        if (kind == EventKind.Other && !isTest && line.Span is { } span) (kind, isTest) = EventWords.Of($"{title} {line.When[span.End..]}");
         return line with { Title = title, Kind = kind, IsTest = isTest };
     }
 
-    private static string Title(string text)
+    /// <summary>A name without brackets, signs and the words that lead to a date.</summary>
+    /// <param name="isBehind">It stands behind its date: no word of it leads to one.</param>
+    private static string Title(string text, bool isBehind = false)
     {
         var words = Spelling.Tidy(Brackets.Replace(text, " ")).Trim(' ', ',', ';', ':', '-', '–', '(', ')', '.').Split(' ').ToList();
-        while (words.Count > 0 && Links.Contains(words[^1].TrimEnd(',', ':').ToLowerInvariant())) words.RemoveAt(words.Count - 1);
-        return string.Join(' ', words).Trim(' ', ',', ';', ':', '-', '–');
+        var named = words.FindLastIndex(word => !Links.Contains(word.TrimEnd(',', ':').ToLowerInvariant()));
+        return named < 0 ? "" : string.Join(' ', isBehind ? words : words[..(named + 1)]).Trim(' ', ',', ';', ':', '-', '–');
     }
 }

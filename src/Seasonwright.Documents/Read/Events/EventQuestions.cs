@@ -24,6 +24,7 @@ internal static class EventQuestions
             foreach (var remark in draft.Notes.ToList())
                 if (Take(draft, remark, asker) is { } second) drafts.Insert(place++, second);
             Share(draft, asker);
+            if (Remark.IsLimit(draft.Title)) Training(draft, draft.Title, asker);
             if (draft.For is { } whom && Remark.IsSomePeople(whom)) Who(draft, whom, asker);
         }
     }
@@ -109,7 +110,8 @@ internal static class EventQuestions
 
     private static void Training(EventDraft draft, string words, Asker asker)
     {
-        if (draft.Line.IsTest || draft.Training is not null) return;
+        if (draft.Line.IsTest || draft.Training is not null || draft.IsTrainingAsked) return;
+        draft.IsTrainingAsked = true;
         var options = new List<AnswerOption> { Asker.Option("training", "none"), Asker.Option("training", "usual") };
         if (draft.Part is null && Remark.Taken(words) is { } part) options.Insert(0, Asker.Option("training", "part", part));
         var asked = asker.Ask("training", $"{draft.Subject}|{Spelling.Fold(words)}", [draft.Line.Line], options, [draft.Title, words], takes: answer => Remark.Percent(answer) is not null);

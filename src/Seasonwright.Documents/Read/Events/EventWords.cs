@@ -27,12 +27,12 @@ internal static class EventWords
 
     private static readonly Regex Camp = Words("camp|camps|bootcamp|training camp|trainingslager|lager|lehrgang|retreat|altitude week|altitude training|hohentraining|trainingswoche|stage");
 
-    private static readonly Regex Tournament = Words("tournament|tournaments|tourney|turnier|turniere|\\w+turnier|trophy|invitational|tournoi|torneo|toernooi|turnering|championships?|meisterschaften");
+    private static readonly Regex Tournament = Words("tournament|tournaments|tourney|turnier|turniere|\\w+turnier|trophy|invitational|tournoi|torneo|toernooi|turnering|championships?|\\w*meisterschaft\\w*");
 
     private static readonly Regex Gathering = Words("party|service|concert|market|dinner|lunch|gala|fair|ball|speech|prize|photo\\w*|meeting|bbq|barbecue|feier|\\w+feier|konzert|essen|markt|fest|sitzung|inset|assembly|open day|match|game|spiel|cup final");
 
     private static readonly Regex Holiday = Words("holiday|holidays|break|breaks|half[- ]?term|mid[- ]?term|vacation|vacations|leave|time off|days? off|off season|off-season|bank holiday|reading week|spring recess|recess|christmas|xmas|easter|whitsun|pentecost|new year|new year's|thanksgiving|"
-        + "ferien|\\w+ferien|urlaub|weihnachten|weihnachtspause|ostern|pfingsten|neujahr|feiertage?|bruckentag|frei|trainingsfrei|pause|\\w+pause|vacances|vacaciones|vacanze|vakantie|ferie");
+        + "ferien|\\w+ferien|ferientage?|urlaub|weihnachten|weihnachtspause|ostern|pfingsten|neujahr|feiertage?|bruckentag|frei|trainingsfrei|pause|\\w+pause|vacances|vacaciones|vacanze|vakantie|ferie");
 
     private static readonly Regex Notice = new("^(?:nb|n\\.b|note|notes|please|thanks|thank you|ps|issued|updated|version|as of|printed|page|last change|hinweis|bitte|danke|stand|seite|ausgabe|gedruckt|dear|hello|hi|liebe|hallo|regards|best|gruss|the dates)\\b", RegexOptions.NonBacktracking | RegexOptions.CultureInvariant);
 

@@ -25,14 +25,13 @@ internal static class Journeys
         {
             var trip = rows[0];
             trip.Legs.AddRange(rows);
-            if (rows.Count == 1) continue;
             foreach (var leg in rows.Skip(1))
             {
                 drafts.Remove(leg);
                 skipped.Add(Skipped.Of(leg.Line.Line, leg.Line.Raw, "event-leg", trip.Line.Line));
             }
-            trip.Notes.Clear();
-            trip.Notes.AddRange(rows.Select((row, i) => (row.Line.Remarks, i)).Where(row => row.Remarks.Count > 0).Select(row => Sentences.Say("note.leg", row.i + 1, string.Join("; ", row.Remarks))));
+            if (rows.Count > 1) trip.Notes.Clear();
+            if (rows.Count > 1) trip.Notes.AddRange(rows.Select((row, i) => (row.Line.Remarks, i)).Where(row => row.Remarks.Count > 0).Select(row => Sentences.Say("note.leg", row.i + 1, string.Join("; ", row.Remarks))));
             // The first row may leave the days to the others.
             if (trip.Line.Span is null && rows.Find(row => row.Read.Days is not null) is { } dated) trip.Take(dated.Read);
             if (trip.Read.Days is { } days && rows.Select(row => row.Read.Days?.Last).Append(LegsOf(trip)[^1].ArrivalDay).Max() is { } last && last > days.Last) trip.Take(trip.Read with { To = last });

@@ -13,6 +13,8 @@ namespace Seasonwright.Documents.Read.Events;
 /// <summary>What a remark beside an event may say of it, English and German. Common practice, no source.</summary>
 internal static class Remark
 {
+    private const int NearDays = 150;
+
     private static readonly Regex SomePeople = EventWords.Words(@"(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|ein|eine|zwei|drei|vier|funf|sechs|sieben|acht|neun|zehn|some|several|einige|mehrere) (?:of (?:our|the) |of them |unserer )?(?:players?|athletes?|girls|boys|women|men|students|pupils|called|selected|nominated|invited|reserves?|spieler|spielerinnen|spielern|athleten|athletinnen|schuler|schulerinnen|schulern|nominiert\w*|berufen\w*|eingeladen\w*|einberufen\w*)");
 
     private static readonly Regex Group = EventWords.Words(@"(?:for |fur |only |nur |the |die |all |alle |whole |ganze |our )*(?:squad|team|teams|everyone|everybody|all|alle|players|students|pupils|staff|club|school|schule|mannschaft|kader|verein|spieler|spielerinnen|schuler|schulerinnen|studenten|studierende|seniors?|juniors?|youth|jugend|academy|goalkeepers|torhuter|torhuterinnen|u-?\d{2}s?|under[- ]\d{2}s?|years? \d{1,2}(?: ?(?:-|and|&|und) ?\d{1,2})?|klassen? \d{1,2}(?: ?(?:-|und|/) ?\d{1,2})?|[1-5](?:st|nd|rd|th) (?:xv|xi|team|vii|viii)|[a-d] (?:squad|team)|(?:first|second) team|upper sixth|lower sixth|sixth form|oberstufe|mittelstufe|unterstufe|sek(?:undarstufe)? ?i{1,2})(?: only)?");
@@ -82,7 +84,8 @@ internal static class Remark
         if (span is not null)
         {
             if (title.Length == 0 || Deadline.IsMatch(SpanToken.Fold(text)) && kind == EventKind.Other && !isTest) return null;
-            var read = SpanYears.Read(span, days, DayOrder.DayFirst);
+            // In the year that brings it nearest.
+            var read = SpanYears.Read(span, new DaySpan(days.First.AddDays(-NearDays), days.Last.AddDays(NearDays)), DayOrder.DayFirst);
             if (read.Doubt == SpanDoubt.OpenEnd && read.From is { } start && days.Contains(start)) read = SpanReading.Clear(start, days.Last) with { Part = read.Part };
             if (read.Doubt == SpanDoubt.OpenStart && read.To is { } end && days.Contains(end)) read = SpanReading.Clear(days.First, end) with { Part = read.Part };
             return read.Days is null ? null : new HiddenEvent(kind, isTest, title, read, Exception.IsMatch(SpanToken.Fold(text)));

@@ -45,7 +45,10 @@ internal sealed class DayFinder(IReadOnlyList<SpanToken> tokens, bool whole)
         return IsSign(i, "'") && At(i + 1) is { Kind: SpanTokenKind.Number, Length: 2, Spaced: false } two ? (2000 + two.Value, i + 2) : null;
     }
 
-    private bool IsTime(int i) => IsSign(i + 1, ":") || IsWord(i + 1, "uhr", "h");
+    /// <summary>A colon of a time ("14:00"), and not one that a title or a list ends with.</summary>
+    public bool IsClock(int i) => IsSign(i, ":") && At(i + 1) is { Kind: SpanTokenKind.Number, Length: 2, Spaced: false };
+
+    private bool IsTime(int i) => IsClock(i + 1) || IsWord(i + 1, "uhr", "h");
 
     private int AfterWeekday(int i) => IsSign(i + 1, ".") ? i + 2 : i + 1;
 
@@ -87,6 +90,8 @@ internal sealed class DayFinder(IReadOnlyList<SpanToken> tokens, bool whole)
         {
             // "1/2 day", "3/4 of the squad" are shares.
             if (!whole && IsWord(i + 3, "of", "day", "days", "tag", "tage", "der", "h", "hour", "hours", "price")) return null;
+            // "7/8 and 21/22 Nov": days of one month.
+            if ((IsSign(i + 3, ",", "&", "+") || IsWord(i + 3, "and", "und")) && Short(i + 4) is not null && IsSign(i + 5, "/") && Short(i + 6) is not null && Month(i + 7) is not null) return null;
             return b <= 12 || a <= 12 ? (Ordered(a, b, Year(i + 3)?.Year, sign), Year(i + 3)?.Next ?? i + 3) : null;
         }
         var dotted = IsSign(i + 3, ".") && Close(i + 3);
@@ -117,13 +122,13 @@ internal sealed class DayFinder(IReadOnlyList<SpanToken> tokens, bool whole)
     {
         if (Month(i) is not var (month, next)) return null;
         if (IsWord(next, "the")) next++;
-        if (Short(next) is not { } day || day > 31 || IsSign(next + 1, ":") || IsWord(next + 1, "am", "pm", "uhr")) return null;
+        if (Short(next) is not { } day || day > 31 || IsClock(next + 1) || IsWord(next + 1, "am", "pm", "uhr")) return null;
         next = AfterOrdinal(next);
         return (new DayPieces(day, month, Year(next)?.Year, null), Year(next)?.Next ?? next);
     }
 
     private (DayPieces, int)? Bare(int i) =>
-        Short(i) is { } day and >= 1 and <= 31 && !IsSign(i + 1, ":") && !IsSign(i - 1, ":", "+") && !IsWord(i + 1, "am", "pm", "uhr", "h") ? (new DayPieces(day, null, null, null), AfterOrdinal(i)) : null;
+        Short(i) is { } day and >= 1 and <= 31 && !IsClock(i + 1) && !(IsSign(i - 1, ":", "+") && Close(i)) && !IsWord(i + 1, "am", "pm", "uhr", "h") ? (new DayPieces(day, null, null, null), AfterOrdinal(i)) : null;
 
     /// <summary>The place after a number and its dot or ordinal letters.</summary>
     public int AfterOrdinal(int i)

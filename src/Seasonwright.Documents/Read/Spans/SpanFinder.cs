@@ -103,6 +103,8 @@ internal sealed class SpanFinder
             return At(new DaysForm(first, last), end, part?.Part);
         }
         if (first.Day is null || first.Month is null) return null;
+        // "1 January -", "14 Aug - tbc"
+        if (at.IsSign(join, "-", "..") && (at.At(join + 1) is null || at.IsWord(join + 1, "tbc", "tba", "open", "offen") || at.IsSign(join + 1, "?"))) return new Piece(new OpenForm(new DaysForm(first, null), true), join + (at.At(join + 1) is null ? 1 : 2), part?.Part);
         if (Length(afterFirst) is var (days, afterLength)) return new Piece(new LengthForm(first, days), afterLength);
         return new Piece(new DaysForm(first, null), join, Each: part?.Part);
     }
@@ -148,6 +150,8 @@ internal sealed class SpanFinder
     {
         if (!at.IsWord(i, Starts)) return null;
         if (at.IsWord(i, "beginning", "beginn", "start", "begin") && at.IsWord(i + 1, "of", "des")) return null;
+        // "Term starts: 2 September" is the day of that name.
+        if (at.IsSign(i + 1, ":") && !at.IsWord(i, "from", "ab", "von", "vom")) return null;
         var next = AfterFiller(i);
         if (at.IsWord(next, "mid", "early", "late") || (Weeks(next) ?? List(next) ?? DayToDay(next) ?? Months(next)) is not { } piece) return null;
         if (piece.Form is DaysForm { Last: not null } or LengthForm or ListForm or WeeksForm || piece.Form is MonthsForm { First: var a, Last: var b } && a != b) return piece;
@@ -156,7 +160,7 @@ internal sealed class SpanFinder
 
     private Piece? Closes(int i)
     {
-        if (!at.IsWord(i, Ends) || (DayToDay(AfterFiller(i)) ?? Months(AfterFiller(i))) is not { } piece) return null;
+        if (!at.IsWord(i, Ends) || at.IsSign(i + 1, ":") && at.IsWord(i, "ends", "ending", "endet") || (DayToDay(AfterFiller(i)) ?? Months(AfterFiller(i))) is not { } piece) return null;
         return piece.Form is DaysForm { Last: null } or MonthsForm ? piece with { Form = new OpenForm(piece.Form, false), Last = piece.Each, Each = null } : null;
     }
 
@@ -202,7 +206,7 @@ internal sealed class SpanFinder
         calendar |= CalendarWeeks.Contains(word.Text.TrimEnd("0123456789".ToCharArray())) || (word.Text[0] == 'w' && year is not null);
         var last = first;
         if ((IsJoiner(i) || at.IsSign(i, "/", "&", "+")) && at.At(at.IsWord(i + 1, WeekWords) ? i + 2 : i + 1) is { Kind: SpanTokenKind.Number, Length: <= 2 } other
-            && at.Day(i + 1, false) is null && !at.IsSign(at.IsWord(i + 1, WeekWords) ? i + 3 : i + 2, ":"))
+            && at.Day(i + 1, false) is null && !at.IsClock(at.IsWord(i + 1, WeekWords) ? i + 3 : i + 2))
         {
             // "KW 42/26" is a week of 2026.
             if (at.IsSign(i, "/") && other.Value < first && other.Value > 19) year = 2000 + other.Value;
@@ -341,7 +345,7 @@ internal sealed class SpanFinder
         if (IsUpToAndWith(i)) i += 2;
         if (at.IsSign(i, ",")) i++;
         i++;
-        while (at.IsWord(i, "the", "zum", "dem", "den", "on", "am", "incl", "inclusive", "including") || at.IsSign(i, ":")) i++;
+        while (at.IsWord(i, "the", "zum", "dem", "den", "on", "am", "incl", "inclusive", "including", "inkl", "einschl", "einschliesslich") || at.IsSign(i, ":") || at.IsSign(i, ".") && at.IsWord(i - 1, "incl", "inkl", "einschl")) i++;
         return i;
     }
 }
