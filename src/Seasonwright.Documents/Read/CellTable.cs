@@ -47,6 +47,13 @@ public sealed record CellTable(string Name, char? Delimiter, ValueList<CellRow> 
         return enough ? (delimiter == '\t' ? cut : usual.Count()) * Math.Log2(usual.Key) : 0;
     }
 
+    /// <summary>Whether most lines hold one delimiter: what cannot be cut then is a broken table and not prose.</summary>
+    public static bool IsIn(SourceText source)
+    {
+        var filled = source.Lines.Where(line => !string.IsNullOrWhiteSpace(line)).ToList();
+        return Delimiters.Any(delimiter => filled.Count(line => line.Contains(delimiter, StringComparison.Ordinal)) * 2 > filled.Count);
+    }
+
     private static CellTable Cut(SourceText source, char delimiter)
     {
         var rows = new List<CellRow>();

@@ -63,7 +63,7 @@ public sealed class SourceText
         {
             if (i < text.Length && text[i] != '\n')
             {
-                if (char.IsControl(text[i]) && text[i] is not ('\t' or '\f' or '\v' or '\u0085')) problems.Add(Problem.Of("binary", name, line, i - start + 1));
+                if (char.IsControl(text[i]) && text[i] is not ('\t' or '\f' or '\v' or '\u0085') || IsHalf(text, i)) problems.Add(Problem.Of("binary", name, line, i - start + 1));
                 continue;
             }
             if (i - start > LongestLine) problems.Add(Problem.Of("line-long", name, line, null, i - start, LongestLine));
@@ -73,6 +73,9 @@ public sealed class SourceText
         if (string.IsNullOrWhiteSpace(text)) problems.Add(Problem.Of("empty", name, null, null));
         return new SourceText(name, text, encoding, problems.ToValueList());
     }
+
+    // Half of a surrogate pair, which no file could keep.
+    private static bool IsHalf(string text, int i) => char.IsHighSurrogate(text[i]) ? i + 1 == text.Length || !char.IsLowSurrogate(text[i + 1]) : char.IsLowSurrogate(text[i]) && (i == 0 || !char.IsHighSurrogate(text[i - 1]));
 
     private static SourceText Refused(string name, Problem problem) => new(name, "", "", new([problem]));
 }

@@ -19,7 +19,7 @@ internal static class EventQuestions
                 skipped.Add(Skipped.Of(draft.Line.Line, draft.Line.Raw, "event-left-out"));
                 continue;
             }
-            if (draft.Title.Length == 0) Title(draft, asker);
+            if (draft.Title.Length == 0 || Formula.Is(draft.Title)) Title(draft, asker);
             var place = drafts.IndexOf(draft) + 1;
             foreach (var remark in draft.Notes.ToList())
                 if (Take(draft, remark, asker) is { } second) drafts.Insert(place++, second);
@@ -79,7 +79,7 @@ internal static class EventQuestions
 
     private static void Title(EventDraft draft, Asker asker)
     {
-        var asked = asker.Ask("title", draft.Subject, [draft.Line.Line], [], [draft.Line.Line, draft.Line.When], takes: answer => answer.Trim().Length > 0);
+        var asked = asker.Ask("title", draft.Subject, [draft.Line.Line], [], [draft.Line.Line, draft.Line.When, draft.Title], takes: answer => answer.Trim().Length > 0 && !Formula.Is(answer));
         if (asked.Answer is { } title) draft.Title = title.Trim();
         else
         {

@@ -13,8 +13,9 @@ public static class EventReader
     public static EventList Read(SourceText source, EventReading options)
     {
         var table = CellTable.Read(source);
+        // A stray quotation mark breaks a table; lines of prose may have one.
+        if (source.Problems.Count > 0 || table.Problems.Count > 0 && CellTable.IsIn(source)) return Refused(source, table.Problems);
         var columns = table.Problems.Count == 0 && table.Delimiter is not null ? EventColumns.Of(table) : null;
-        if (source.Problems.Count > 0 || (table.Problems.Count > 0 && columns is not null)) return Refused(source, source.Problems.Count > 0 ? source.Problems : table.Problems);
         var (asker, skipped) = (new Asker(options.Answers ?? Answers.None), new List<Skipped>());
         var lines = Taken((columns is null ? EventProse.Lines(source, skipped) : EventTable.Lines(table, columns, skipped)).ToList(), skipped);
         var named = skipped.Where(skip => skip.Kind == "event-title").OrderBy(skip => skip.Line).Select(skip => SeasonYears.Find(skip.Text)).FirstOrDefault(years => years is not null);
@@ -23,12 +24,13 @@ public static class EventReader
         Journeys.Join(drafts, skipped);
         Repeats(drafts, skipped);
         EventQuestions.Ask(drafts, options, dates.Order, asker, skipped);
+        if (drafts.Count == 0 && !skipped.Exists(skip => skip.Kind is "event-health" or "event-off" or "event-left-out")) return Refused(source, new([Problem.Of("no-events", source.Name, null, null)]));
         return new(source.Name, drafts.Where(draft => !draft.Line.IsTest).Select(draft => draft.Row()).ToValueList(), drafts.Where(draft => draft.Line.IsTest).Select(draft => draft.TestDayRow()).ToValueList(),
             asker.Open, asker.Answered, skipped.OrderBy(skip => skip.Line).ToValueList(), ValueList<Problem>.Empty,
             new(source.Encoding, columns is null ? null : table.Delimiter, columns?.Heading is { } heading ? table.Rows[heading].Line : null, dates.Order, dates.OrderLines, dates.Years));
     }
 
-    // Without the lines that are called off, and without health details: a line whose event is one goes, of any other line the words.
+    // Without the lines that are called off, without health details and without a spreadsheet's errors: of a line that still tells an event only the cell goes.
     private static List<EventLine> Taken(List<EventLine> lines, List<Skipped> skipped)
     {
         var taken = new List<EventLine>();
@@ -36,14 +38,18 @@ public static class EventReader
         {
             if (HealthWords.In(line.Title) || HealthWords.In(line.When)) skipped.Add(Skipped.Of(line.Line, "", "event-health"));
             else if (EventWords.IsCalledOff(line.Title) || line.Remarks.Any(EventWords.IsCalledOff)) skipped.Add(Skipped.Of(line.Line, line.Raw, "event-off"));
-            else
-            {
-                var clean = line with { Remarks = [.. line.Remarks.Where(remark => !HealthWords.In(remark))], For = line.For is { } whom && HealthWords.In(whom) ? null : line.For, Place = line.Place is { } place && HealthWords.In(place) ? null : line.Place };
-                if (clean.Remarks.Count < line.Remarks.Count || clean.For != line.For || clean.Place != line.Place) skipped.Add(Skipped.Of(line.Line, "", "event-health-words"));
-                taken.Add(clean);
-            }
+            else taken.Add(Without(Without(line, HealthWords.In, "event-health-words", skipped), Formula.IsError, "event-error", skipped));
         }
         return taken;
+    }
+
+    private static EventLine Without(EventLine line, Func<string, bool> goes, string kind, List<Skipped> skipped)
+    {
+        string? Kept(string? cell) => cell is not null && goes(cell) ? null : cell;
+        var kept = line with { Remarks = [.. line.Remarks.Where(remark => !goes(remark))], For = Kept(line.For), Place = Kept(line.Place), Part = Kept(line.Part) };
+        if (kept.Remarks.Count == line.Remarks.Count && kept.For == line.For && kept.Place == line.Place && kept.Part == line.Part) return line;
+        skipped.Add(Skipped.Of(line.Line, "", kind));
+        return kept;
     }
 
     private static EventDraft Draft(EventLine line, DatedLine dated)

@@ -41,7 +41,8 @@ internal sealed class DayFinder(IReadOnlyList<SpanToken> tokens, bool whole)
     public (int Year, int Next)? Year(int i)
     {
         if (IsSign(i, ",") || IsWord(i, "of", "de", "del")) i++;
-        if (At(i) is { Kind: SpanTokenKind.Number, Length: 4 } four && DayPieces.IsYear(four.Value) && !IsTime(i)) return (four.Value, i + 1);
+        // A year that no season can have is kept, so that the day is impossible and not another year's; in prose it may be a time ("1830").
+        if (At(i) is { Kind: SpanTokenKind.Number, Length: 4 } four && (DayPieces.IsYear(four.Value) || whole || four.Value / 100 > 23 || four.Value % 100 > 59) && !IsTime(i)) return (four.Value, i + 1);
         return IsSign(i, "'") && At(i + 1) is { Kind: SpanTokenKind.Number, Length: 2, Spaced: false } two ? (2000 + two.Value, i + 2) : null;
     }
 
@@ -66,7 +67,7 @@ internal sealed class DayFinder(IReadOnlyList<SpanToken> tokens, bool whole)
     private (DayPieces, int)? Iso(int i)
     {
         if (At(i) is not { Kind: SpanTokenKind.Number } year) return null;
-        if (year.Length == 4 && DayPieces.IsYear(year.Value) && IsSign(i + 1, "-", "/", ".") && Close(i + 1) && Short(i + 2) is { } month && Close(i + 2)
+        if (year.Length == 4 && IsSign(i + 1, "-", "/", ".") && Close(i + 1) && Short(i + 2) is { } month && Close(i + 2)
             && IsSign(i + 3, At(i + 1)!.Value.Text) && Close(i + 3) && Short(i + 4) is { } day && Close(i + 4))
             return (new DayPieces(day, month, year.Value, null), i + 5);
         return whole && year.Length == 8 && DayPieces.IsYear(year.Value / 10000) ? (new DayPieces(year.Value % 100, year.Value / 100 % 100, year.Value / 10000, null), i + 1) : null;
@@ -83,7 +84,7 @@ internal sealed class DayFinder(IReadOnlyList<SpanToken> tokens, bool whole)
         if (IsSign(i + 3, sign) && (sign == "." || Close(i + 3)) && At(i + 4) is { Kind: SpanTokenKind.Number, Length: 2 or 4 } y && (sign == "." ? !IsTime(i + 4) && (Close(i + 4) || y.Length == 4 || (whole && At(i + 2)!.Value.Spaced)) : Close(i + 4)))
         {
             var year = y.Length == 4 ? y.Value : 2000 + y.Value;
-            if (DayPieces.IsYear(year)) return (Ordered(a, b, year, sign), i + 5);
+            return (Ordered(a, b, year, sign), i + 5);
         }
         if (sign == "-") return null;
         if (sign == "/")

@@ -1,4 +1,4 @@
-namespace Seasonwright.Documents.Read.Fixtures;
+namespace Seasonwright.Documents.Read;
 
 /// <summary>Cells that a spreadsheet would take for a formula or that hold an error. Here they are text and are never run.</summary>
 internal static class Formula
