@@ -1,6 +1,7 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read.Dates;
+using Seasonwright.Documents.Read.Fixtures;
 
 namespace Seasonwright.Documents.Read.Events;
 
@@ -15,7 +16,9 @@ public static class EventReader
         var table = CellTable.Read(source);
         // A stray quotation mark breaks a table; lines of prose may have one.
         if (source.Problems.Count > 0 || table.Problems.Count > 0 && CellTable.IsIn(source)) return Refused(source, table.Problems);
+        if (IsProgramText(source)) return Refused(source, new([Problem.Of("program-text", source.Name, 1, null)]));
         var columns = table.Problems.Count == 0 && table.Delimiter is not null ? EventColumns.Of(table) : null;
+        if (columns is null && HeadedList.Headings(table) is { } headings && HeadedList.NamesOpponents(headings)) return Refused(source, new([Problem.Of("fixtures-here", source.Name, headings.Line, null)]));
         var (asker, skipped) = (new Asker(options.Answers ?? Answers.None), new List<Skipped>());
         var lines = Taken((columns is null ? EventProse.Lines(source, skipped) : EventTable.Lines(table, columns, skipped)).ToList(), skipped);
         var named = skipped.Where(skip => skip.Kind == "event-title").OrderBy(skip => skip.Line).Select(skip => SeasonYears.Find(skip.Text)).FirstOrDefault(years => years is not null);
@@ -28,6 +31,12 @@ public static class EventReader
         return new(source.Name, drafts.Where(draft => !draft.Line.IsTest).Select(draft => draft.Row()).ToValueList(), drafts.Where(draft => draft.Line.IsTest).Select(draft => draft.TestDayRow()).ToValueList(),
             asker.Open, asker.Answered, skipped.OrderBy(skip => skip.Line).ToValueList(), ValueList<Problem>.Empty,
             new(source.Encoding, columns is null ? null : table.Delimiter, columns?.Heading is { } heading ? table.Rows[heading].Line : null, dates.Order, dates.OrderLines, dates.Years));
+    }
+
+    private static bool IsProgramText(SourceText source)
+    {
+        var start = source.Text.TrimStart();
+        return start.StartsWith('<') || start.StartsWith('{') || start.StartsWith("[{", StringComparison.Ordinal) || start.StartsWith("BEGIN:", StringComparison.OrdinalIgnoreCase);
     }
 
     // Without the lines that are called off, without health details and without a spreadsheet's errors: of a line that still tells an event only the cell goes.

@@ -1,6 +1,7 @@
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read.Dates;
 using Seasonwright.Documents.Read.Spans;
+using Seasonwright.Documents.Read.Times;
 
 namespace Seasonwright.Documents.Read.Events;
 
@@ -34,13 +35,16 @@ internal static class EventTable
         if (CalendarWords.Weekday(Cell(EventColumn.Weekday)) is not null) when = $"{Cell(EventColumn.Weekday)}, {when}";
         var spans = DaySpanText.Joined(when, new SpanFinder(when, true).Spans());
         var times = kind == EventKind.Travel ? "" : string.Join('-', new[] { Cell(EventColumn.Departs), Cell(EventColumn.Arrives) }.Where(time => time.Length > 0));
-        var line = new EventLine(row.Line, row.Raw, kind, isTest, title, null, when, Cell(EventColumn.Remark).Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        var leg = LegOf(Cell, title);
+        // A time that cannot be read is kept as it is written.
+        var unread = leg is null ? [] : new[] { leg.Departs, leg.Arrives }.Where(time => time.Length > 0 && TimeText.Read(time).Sense is not (TimeSense.Known or TimeSense.Unknown));
+        var line = new EventLine(row.Line, row.Raw, kind, isTest, title, null, when, [.. Cell(EventColumn.Remark).Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries), .. unread])
         {
             For = Said(Cell(EventColumn.For)),
             Place = Said(Cell(EventColumn.Place)),
             Part = Said(Cell(EventColumn.Part)) ?? Said(times),
             Share = Said(Cell(EventColumn.Share)),
-            Leg = LegOf(Cell, title),
+            Leg = leg,
         };
         return spans.Count == 0 ? [line] : spans.Select(span => line with { Span = span });
     }

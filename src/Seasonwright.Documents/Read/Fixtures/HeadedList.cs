@@ -16,6 +16,13 @@ internal static class HeadedList
             && found.roles.Any(role => role is ColumnRole.Home or ColumnRole.Away or ColumnRole.Opponent or ColumnRole.Match or ColumnRole.Team))
         .OrderByDescending(found => found.roles.OfType<ColumnRole>().Distinct().Count()).Select(found => found.row).FirstOrDefault();
 
+    /// <summary>Whether headings can only be a fixture list's: both sides of a match, or an opponent.</summary>
+    public static bool NamesOpponents(CellRow headings)
+    {
+        var roles = headings.Filled.Select(cell => HeadingWords.RoleOf(cell.Cell)).ToList();
+        return roles.Contains(ColumnRole.Opponent) || roles.Contains(ColumnRole.Home) && roles.Contains(ColumnRole.Away);
+    }
+
     public static ListLayout Read(CellTable table, CellRow headings, Answers answers)
     {
         var body = table.Rows.Where(row => row.Line > headings.Line).ToList();

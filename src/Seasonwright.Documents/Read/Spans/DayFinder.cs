@@ -81,10 +81,11 @@ internal sealed class DayFinder(IReadOnlyList<SpanToken> tokens, bool whole)
         // "13./14. März": the month comes later.
         if (sign == "." && Month(IsSign(i + 3, ".") ? i + 4 : i + 3) is not null) return null;
 
-        if (IsSign(i + 3, sign) && (sign == "." || Close(i + 3)) && At(i + 4) is { Kind: SpanTokenKind.Number, Length: 2 or 4 } y && (sign == "." ? !IsTime(i + 4) && (Close(i + 4) || y.Length == 4 || (whole && At(i + 2)!.Value.Spaced)) : Close(i + 4)))
+        if (IsSign(i + 3, sign) && (sign == "." || Close(i + 3)) && At(i + 4) is { Kind: SpanTokenKind.Number } y && (sign == "." ? !IsTime(i + 4) && (Close(i + 4) || y.Length == 4 || (y.Length == 2 && whole && At(i + 2)!.Value.Spaced)) : Close(i + 4)))
         {
-            var year = y.Length == 4 ? y.Value : 2000 + y.Value;
-            return (Ordered(a, b, year, sign), i + 5);
+            // "1.2.3" is no date of a sentence, and in a cell none that a calendar has: never another year's.
+            if (y.Length is not (2 or 4) && !whole) return null;
+            return (Ordered(a, b, y.Length switch { 4 => y.Value, 2 => 2000 + y.Value, _ => 0 }, sign), i + 5);
         }
         if (sign == "-") return null;
         if (sign == "/")
