@@ -9,8 +9,6 @@ public class DamagedTextTests
 {
     private static readonly byte[] SeasonGolden = File.ReadAllBytes(Repository.File("tests", "Cases", "wire", "season-v1.json"));
 
-    private static readonly JsonNode?[] Wrong = [null, true, -1, 7, 1e99, "", "x", "9999-12-31", "\u0000", new JsonArray(), new JsonObject(), new JsonArray(1, "x"), new JsonObject { ["id"] = 1 }];
-
     [Fact]
     public void A_season_file_cut_off_anywhere_is_told_to_be_incomplete()
     {
@@ -37,9 +35,8 @@ public class DamagedTextTests
     {
         var whole = JsonNode.Parse(SeasonGolden)!;
         int told = 0, places = 0;
-        foreach (var (path, index) in Places(whole).Select((path, index) => (path, index)))
+        foreach (var text in Damage.Of(whole, every: Damage.Wrong.Count + 1))
         {
-            var text = With(whole, path, Wrong[index % Wrong.Length]);
             places++;
             if (Problem(Encoding.UTF8.GetBytes(text)) is not null) told++;
         }
@@ -54,18 +51,14 @@ public class DamagedTextTests
         var count = 0;
         foreach (var (_, line, _) in EditsPage.Lines)
         {
-            var whole = JsonNode.Parse(line)!;
-            foreach (var path in Places(whole))
+            foreach (var text in Damage.Of(JsonNode.Parse(line)!))
             {
-                foreach (var wrong in Wrong)
-                {
-                    var before = told.Season;
-                    var edit = EditLines.Read(With(whole, path, wrong), told.Season, out var problem);
-                    if (problem is not null) InWords(problem);
-                    if (edit is not null) _ = edit is Core.Edits.SeasonEdit mine ? Core.Edits.Decider.Decide(told.Season, mine) : Core.Edits.Decider.Decide(told.Setup, (Core.Edits.SetupEdit)edit);
-                    Assert.Equal(before, told.Season);
-                    count++;
-                }
+                var before = told.Season;
+                var edit = EditLines.Read(text, told.Season, out var problem);
+                if (problem is not null) InWords(problem);
+                if (edit is not null) _ = edit is Core.Edits.SeasonEdit mine ? Core.Edits.Decider.Decide(told.Season, mine) : Core.Edits.Decider.Decide(told.Setup, (Core.Edits.SetupEdit)edit);
+                Assert.Equal(before, told.Season);
+                count++;
             }
         }
         Assert.True(count > 3000, $"{count} wrong edits");
@@ -131,23 +124,5 @@ public class DamagedTextTests
     {
         foreach (var inside in new[] { "System.", "Seasonwright.", "Path:", "BytePosition", ".NET", "deserializ", "Parameter", "Exception" })
             Assert.DoesNotContain(inside, problem.ToString().Replace("with a newer Seasonwright.", "", StringComparison.Ordinal), StringComparison.Ordinal);
-    }
-
-    /// <summary>Every place of a text that holds something, as the way to it.</summary>
-    private static IEnumerable<object[]> Places(JsonNode? node, params object[] path) => node switch
-    {
-        JsonObject fields => fields.SelectMany(field => Places(field.Value, [.. path, field.Key])).Append(path),
-        JsonArray items => items.SelectMany((item, index) => Places(item, [.. path, index])).Append(path),
-        _ => [path],
-    };
-
-    private static string With(JsonNode whole, object[] path, JsonNode? wrong)
-    {
-        if (path.Length == 0) return wrong?.ToJsonString() ?? "null";
-        var copy = whole.DeepClone();
-        var parent = path[..^1].Aggregate(copy, (node, step) => step is int index ? node[index]! : node[(string)step]!);
-        if (path[^1] is int last) parent[last] = wrong?.DeepClone();
-        else parent[(string)path[^1]] = wrong?.DeepClone();
-        return copy.ToJsonString();
     }
 }
