@@ -105,6 +105,26 @@ public class EventUpdateTests
     }
 
     [Fact]
+    public void Legs_of_a_journey_that_changed_are_told_in_words()
+    {
+        const string trip = "type,what,start,end,leg,from,to,dep,arr\ntravel,Cup trip,2026-12-08,2026-12-09,1,Harbour Vale,Skagrund,14:00,15:40\ntravel,Cup trip,2026-12-09,,2,Skagrund,Harbour Vale,10:00,\n";
+        var season = Taken(Started(), Read(trip));
+        var list = Read(trip.Replace("14:00", "13:30", StringComparison.Ordinal));
+        var fields = Assert.Single(Compare(season, list).Changes).Fields;
+        const string back = "2026-12-09 10:00 Skagrund - Harbour Vale";
+        Assert.Equal([new FieldChange("legs", $"2026-12-08 14:00 Harbour Vale - 15:40 Skagrund; {back}", $"2026-12-08 13:30 Harbour Vale - 15:40 Skagrund; {back}")], fields);
+    }
+
+    [Fact]
+    public void Another_list_in_which_an_event_stands_and_its_return_are_told()
+    {
+        var own = new Event(new("own"), EventKind.Holiday, "Christmas", new DaySpan(new(2026, 12, 20), new(2027, 1, 2)), For: "all");
+        Assert.Equal([new FieldChange("source", "", "breaks.csv")], EventUpdate.Compare([own], [], Read(Breaks)).Changes[1].Fields);
+        var gone = own with { Source = new EventSource("school.csv", "Christmas", Vanished: true) };
+        Assert.Equal([new FieldChange("vanished", "yes", "no")], EventUpdate.Compare([gone], [], Read(Breaks)).Changes[1].Fields);
+    }
+
+    [Fact]
     public void A_list_with_problems_writes_nothing()
     {
         var list = Read("");

@@ -23,13 +23,23 @@ internal static class EntryFields
         ("training", item.Training?.ToString() ?? ""),
         ("place", item.Place ?? ""),
         ("provisional", item.Provisional ? "yes" : "no"),
-        ("legs", string.Join("; ", (item.Legs ?? ValueList<Leg>.Empty).Select(leg => leg.ToString()))),
+        ("legs", string.Join("; ", (item.Legs ?? ValueList<Leg>.Empty).Select(Text))),
         ("note", item.Note ?? ""),
-        ("source", item.Source?.ToString() ?? ""),
+        .. Of(item.Source),
     ];
 
     private static IEnumerable<(string Name, string Text)> Of(TestDay test) =>
-        [("day", Day(test.Day)), ("part", test.Part ?? ""), ("for", test.For ?? ""), ("source", test.Source?.ToString() ?? "")];
+        [("day", Day(test.Day)), ("part", test.Part ?? ""), ("for", test.For ?? ""), .. Of(test.Source)];
+
+    private static IEnumerable<(string Name, string Text)> Of(EventSource? source) => [("source", source?.List ?? ""), ("vanished", source?.Vanished == true ? "yes" : "no")];
+
+    /// <summary>"2026-12-08 14:00 Harbour Vale - 15:40 Skagrund airport"; what is not known is left out.</summary>
+    private static string Text(Leg leg) =>
+        $"{Text(Day(leg.Day), Time(leg.Departs), leg.From)} - {Text(leg.ArrivalDay is { } day ? Day(day) : null, Time(leg.Arrives), leg.To, leg.ZoneShift is { } hours ? string.Create(CultureInfo.InvariantCulture, $"({hours:+0.##;-0.##;+0} h)") : null)}".TrimEnd(' ', '-');
+
+    private static string Text(params string?[] parts) => string.Join(' ', parts.OfType<string>());
+
+    private static string? Time(TimeOnly? time) => time?.ToString("HH:mm", CultureInfo.InvariantCulture);
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -18,7 +18,7 @@ public static class EventReader
         if (source.Problems.Count > 0 || table.Problems.Count > 0 && CellTable.IsIn(source)) return Refused(source, table.Problems);
         if (IsProgramText(source)) return Refused(source, new([Problem.Of("program-text", source.Name, 1, null)]));
         var columns = table.Problems.Count == 0 && table.Delimiter is not null ? EventColumns.Of(table) : null;
-        if (columns is null && HeadedList.Headings(table) is { } headings && HeadedList.NamesOpponents(headings)) return Refused(source, new([Problem.Of("fixtures-here", source.Name, headings.Line, null)]));
+        if (FixtureHeadings(table, columns) is { } headings) return Refused(source, new([Problem.Of("fixtures-here", source.Name, headings.Line, null)]));
         var (asker, skipped) = (new Asker(options.Answers ?? Answers.None), new List<Skipped>());
         var lines = Taken((columns is null ? EventProse.Lines(source, skipped) : EventTable.Lines(table, columns, skipped)).ToList(), skipped);
         var named = skipped.Where(skip => skip.Kind == "event-title").OrderBy(skip => skip.Line).Select(skip => SeasonYears.Find(skip.Text)).FirstOrDefault(years => years is not null);
@@ -38,6 +38,11 @@ public static class EventReader
         var start = source.Text.TrimStart();
         return start.StartsWith('<') || start.StartsWith('{') || start.StartsWith("[{", StringComparison.Ordinal) || start.StartsWith("BEGIN:", StringComparison.OrdinalIgnoreCase);
     }
+
+    // Headings that say who plays and no event: where what would be the title is a side of a match, or where no column is known as an event's.
+    private static CellRow? FixtureHeadings(CellTable table, EventColumns? columns) =>
+        columns?.Heading is { } heading ? HeadingWords.RoleOf(columns.Cell(table.Rows[heading], EventColumn.Title)) is ColumnRole.Opponent or ColumnRole.Home or ColumnRole.Away ? table.Rows[heading] : null
+        : HeadedList.Headings(table) is { } found && HeadedList.NamesOpponents(found) ? found : null;
 
     // Without the lines that are called off, without health details and without a spreadsheet's errors: of a line that still tells an event only the cell goes.
     private static List<EventLine> Taken(List<EventLine> lines, List<Skipped> skipped)
