@@ -50,6 +50,7 @@ internal static class CommandLine
             new VersionOption(),
             StartCommand.Make(terminal),
             FixturesCommand.Make(terminal),
+            EventsCommand.Make(terminal),
             ShowCommand.Make(terminal),
             ApplyCommand.Make(terminal),
             RedateCommand.Make(terminal),

@@ -23,22 +23,12 @@ internal static class FixturesCommand
     private static Exit Run(string file, string team, string? answersFile, string? update, ListFormat format, Terminal terminal)
     {
         if (ListFiles.Open(file, terminal) is not { } source || ListFiles.OpenAnswers(answersFile, terminal) is not { } answers) return Exit.BadInput;
-        var (known, exit) = update is null ? (null, Exit.Done) : KnownMatches.Open(update, team, answers, terminal);
+        var (known, exit) = update is null ? (null, Exit.Done)
+            : KnownSeason.Open(update, (earlier, ids) => TakenList.Fixtures(earlier, new FixtureOptions(team, answers), ids), answers, terminal);
         if (exit != Exit.Done) return exit;
 
         var list = FixtureReader.Read(source, new FixtureOptions(team, answers, known?.Days, UsualOrder: known?.Order));
-        var compared = known is null ? null : FixtureUpdate.Compare(known.Matches, list, answers);
-        var report = FixtureReport.Of(list, compared);
-        if (format == ListFormat.Json) terminal.Out.Write(Json.Of(report));
-        else if (format == ListFormat.Csv && report.Problems.Count == 0) FixtureLine.Csv.WriteCsv(report.Rows, terminal.Out);
-        else if (report.Rows.Count > 0)
-        {
-            FixtureLine.Table(compared is not null).Write(report.Rows, terminal.Out);
-            ListFiles.TellSkipped(report.Skipped, terminal);
-        }
-
-        ListFiles.Tell(report.Problems, terminal);
-        ListFiles.Tell(list.Name, report.Questions, list.IsBlocked, answers, terminal);
-        return report.Problems.Count > 0 ? Exit.BadInput : list.IsBlocked ? Exit.Refused : Exit.Done;
+        var compared = known is null ? null : FixtureUpdate.Compare(known.Season.AllMatches, list, answers);
+        return ListFiles.Give(FixtureReport.Of(list, compared), format, FixtureLine.Csv, FixtureLine.Table(compared is not null), list.IsBlocked, answers, terminal);
     }
 }

@@ -27,13 +27,13 @@ internal static class ListFiles
         return problems.Count > 0 ? null : answers;
     }
 
-    public static void Tell(IEnumerable<Problem> problems, Terminal terminal)
+    private static void Tell(IEnumerable<Problem> problems, Terminal terminal)
     {
         foreach (var problem in problems) terminal.Complain(problem.File, new WireProblem(problem.Line, problem.Column, problem.What, problem.Mend));
     }
 
     /// <summary>Says below a table which lines of the list are no rows; those of one kind are counted.</summary>
-    public static void TellSkipped(IEnumerable<Skipped> skipped, Terminal terminal)
+    private static void TellSkipped(IEnumerable<Skipped> skipped, Terminal terminal)
     {
         var kinds = skipped.Where(line => line.Kind is not ("blank" or "blank-line")).GroupBy(line => line.Why, StringComparer.Ordinal).ToList();
         if (kinds.Count > 0) terminal.Out.WriteLine();
@@ -45,11 +45,34 @@ internal static class ListFiles
         }
     }
 
-    /// <summary>Says what a list leaves open, what may be answered, and how.</summary>
+    /// <summary>Gives what was read of a list in the form asked for, and says what is wrong with it or open.</summary>
+    /// <inheritdoc cref="Tell(string, IReadOnlyList{Question}, IReadOnlyList{Problem}, bool, Answers, Terminal)"/>
+    public static Exit Give<TReport, TLine>(TReport report, ListFormat format, Table<TLine> csv, Table<TLine> table, bool isBlocked, Answers answers, Terminal terminal)
+        where TReport : IListReport<TLine>
+    {
+        if (format == ListFormat.Json) terminal.Out.Write(Json.Of(report));
+        else if (format == ListFormat.Csv && report.Problems.Count == 0) csv.WriteCsv(report.Lines, terminal.Out);
+        else if (report.Lines.Count > 0)
+        {
+            table.Write(report.Lines, terminal.Out);
+            TellSkipped(report.Skipped, terminal);
+        }
+        return Tell(report.File, report.Questions, report.Problems, isBlocked, answers, terminal);
+    }
+
+    /// <summary>Says what is wrong with a list, what it leaves open, what may be answered, and how.</summary>
     /// <param name="name">The list.</param>
     /// <param name="isBlocked">Nothing can be taken before an answer.</param>
     /// <param name="answers">Those given; one that does not fit its question is told.</param>
-    public static void Tell(string name, IReadOnlyList<Question> questions, bool isBlocked, Answers answers, Terminal terminal)
+    /// <returns>What this means for the command.</returns>
+    public static Exit Tell(string name, IReadOnlyList<Question> questions, IReadOnlyList<Problem> problems, bool isBlocked, Answers answers, Terminal terminal)
+    {
+        Tell(problems, terminal);
+        Tell(name, questions, isBlocked, answers, terminal);
+        return problems.Count > 0 ? Exit.BadInput : isBlocked ? Exit.Refused : Exit.Done;
+    }
+
+    private static void Tell(string name, IReadOnlyList<Question> questions, bool isBlocked, Answers answers, Terminal terminal)
     {
         if (questions.Count == 0) return;
         var example = questions[0].Offered ?? (questions[0].Options is [var first, ..] ? first.Id : Texts.Say("question.any"));

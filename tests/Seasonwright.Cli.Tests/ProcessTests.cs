@@ -24,11 +24,12 @@ public class ProcessTests
     public void The_same_arguments_give_the_same_bytes_whatever_the_locale()
     {
         using var session = new Session();
-        string[] start = ["start", "--from", "2027-07-05", "--weeks", "52", "--team", "Harbour Vale", "--fixtures", "short.csv", "--out"];
+        string[] start = ["start", "--from", "2027-07-05", "--weeks", "52", "--team", "Harbour Vale", "--fixtures", "short.csv", "--events", "short-breaks.csv", "--out"];
         BuiltProgram.Run(session, [.. start, "one.json"]);
         BuiltProgram.RunIn(session, "tr_TR.UTF-8", [.. start, "two.json"]);
         Assert.Equal(File.ReadAllBytes(session["one.json"]), File.ReadAllBytes(session["two.json"]));
         Assert.Equal(BuiltProgram.RunIn(session, "ar_SA.UTF-8", "show", "one.json"), BuiltProgram.Run(session, "show", "two.json"));
         Assert.Equal(BuiltProgram.RunIn(session, "ar_SA.UTF-8", "fixtures", "short.csv", "--team", "Harbour Vale"), BuiltProgram.Run(session, "fixtures", "short.csv", "--team", "Harbour Vale"));
+        Assert.Equal(BuiltProgram.RunIn(session, "ar_SA.UTF-8", "events", "short-breaks.csv"), BuiltProgram.Run(session, "events", "short-breaks.csv"));
     }
 }
