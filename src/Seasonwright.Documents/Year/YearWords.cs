@@ -12,6 +12,9 @@ internal sealed class YearWords(Season season, Setup setup)
 {
     private readonly bool monthFirst = setup.Locale.DateOrder == DateOrder.MonthDayYear;
 
+    // Every track names every week.
+    private readonly Dictionary<WeekId, string> weeks = [];
+
     /// <summary>"11 to 17 October", "27 September to 3 October", or month first where the team writes so.</summary>
     public string Days(DaySpan days)
     {
@@ -37,7 +40,7 @@ internal sealed class YearWords(Season season, Setup setup)
     public string ShortDate(DateOnly day) => Say("date" + Order, day.Day, Say($"month.{day.Month}.short"));
 
     /// <summary>"Week 15, 11 to 17 October".</summary>
-    public string Week(SeasonWeek week) => Say("week", week.Number, Days(week.Days));
+    public string Week(SeasonWeek week) => weeks.TryGetValue(week.Id, out var said) ? said : weeks[week.Id] = Say("week", week.Number, Days(week.Days));
 
     /// <summary>"Week 15, 11 to 17 October, competition, 92 per cent, one home match".</summary>
     public string Summary(SeasonWeek week)

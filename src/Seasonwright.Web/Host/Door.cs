@@ -69,7 +69,12 @@ internal static class Door
         app.MapGestures();
         app.MapStaff();
         app.MapLastSeason();
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(live => live.ContentSecurityFrameAncestorsPolicy = null);
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(live =>
+        {
+            live.ContentSecurityFrameAncestorsPolicy = null;
+            // On this machine only: squeezing a drawing takes longer than handing it over.
+            live.DisableWebSocketCompression = true;
+        });
         return app;
     }
 }

@@ -38,6 +38,7 @@ public sealed partial class YearPage : IAsyncDisposable
     private Place place = new(null, 0, 0, null, null, null, null);
     private string panel = "";
     private long number, laid;
+    private bool isStale;
     private double height;
     private int here;
     private ImmutableArray<(TrackDrawing Track, double Top)> rows = [];
@@ -125,12 +126,19 @@ public sealed partial class YearPage : IAsyncDisposable
         }
     }
 
-    private void Repaint() => _ = InvokeAsync(async () =>
+    // Whoever made the change does not wait for this page to be laid out; of changes that come meanwhile one repaint shows all.
+    private void Repaint()
     {
+        if (!Interlocked.Exchange(ref isStale, true)) _ = Task.Run(() => InvokeAsync(RepaintAsync));
+    }
+
+    private async Task RepaintAsync()
+    {
+        Volatile.Write(ref isStale, false);
         if (open!.Season.LastPublication != season.LastPublication) published = await open.PublishedAsync();
         Lay();
         StateHasChanged();
-    });
+    }
 
     private void Lay()
     {

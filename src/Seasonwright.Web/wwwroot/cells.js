@@ -1,21 +1,30 @@
 // The cells of the drawing, in its own coordinates: which one lies under the pointer, and which one is next to another.
 
 export class Cells {
-  #svg; #list = null;
+  #svg; #list = null; #rows = new WeakMap();
 
+  // Only rows that are painted anew are read again.
   constructor(svg) {
     this.#svg = svg;
-    new MutationObserver(() => this.#list = null).observe(svg, { childList: true, subtree: true, attributes: true, attributeFilter: ['transform', 'x', 'y', 'width', 'height'] });
+    new MutationObserver(changes => {
+      for (const { target } of changes) this.#rows.delete(target.closest('[data-top]'));
+      this.#list = null;
+    }).observe(svg, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-top', 'x', 'y', 'width', 'height'] });
   }
 
-  get all() {
-    return this.#list ??= [...this.#svg.querySelectorAll('rect.cell')].map(rect => {
-      const track = rect.closest('g.track');
-      const top = Number(rect.closest('[data-top]').dataset.top);
+  get all() { return this.#list ??= [...this.#svg.querySelectorAll('[data-top]')].flatMap(row => this.#row(row)); }
+
+  #row(row) {
+    const known = this.#rows.get(row);
+    if (known) return known;
+    const top = Number(row.dataset.top);
+    const cells = [...row.querySelectorAll('rect.cell')].map(rect => {
       const number = name => Number(rect.getAttribute(name));
-      return { id: rect.id, track: track.dataset.track, week: Number(rect.dataset.week), day: rect.dataset.date ?? null,
+      return { id: rect.id, track: rect.closest('g.track').dataset.track, week: Number(rect.dataset.week), day: rect.dataset.date ?? null,
         top, x: number('x'), y: number('y') + top, width: number('width'), height: number('height'), label: rect.getAttribute('aria-label') };
     });
+    this.#rows.set(row, cells);
+    return cells;
   }
 
   find(track, week, day) {
