@@ -26,6 +26,22 @@ public class FixtureOwnCaseTests
         Assert.Equal("Kalnes", FixtureReader.Read(source, new FixtureOptions(Answers: answers)).Rows[0].Opponent);
     }
 
+    /// <summary>"19:30" where no heading says what it is: by answer, or by the day it is read on.</summary>
+    [Fact]
+    public void A_figure_is_a_kick_off_or_a_result_by_answer_and_a_kick_off_in_a_match_still_to_come()
+    {
+        var source = FixtureCases.Source("own/figures-played-and-planned.txt");
+        (TimeOnly? KickOff, string? Result)[] Read(string? answer, DateOnly? today = null)
+        {
+            var answers = answer is null ? null : Answers.None.With("Q-figures", answer);
+            return [.. FixtureReader.Read(source, new FixtureOptions("Harbour Vale", answers, Today: today)).Rows.Skip(2).Select(row => (row.KickOff, row.Result))];
+        }
+        Assert.Equal([(new TimeOnly(19, 30), null), (new TimeOnly(17, 0), null)], Read("kick-off"));
+        Assert.Equal([(null, "19-30"), (null, "0-17")], Read("result"));
+        Assert.Equal([(new TimeOnly(19, 30), null), (new TimeOnly(17, 0), null)], Read(null, new DateOnly(2026, 9, 25)));
+        Assert.Equal([(null, null), (new TimeOnly(17, 0), null)], Read(null, new DateOnly(2026, 9, 26)));
+    }
+
     [Fact]
     public void Answers_are_put_in()
     {

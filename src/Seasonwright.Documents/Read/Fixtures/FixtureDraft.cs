@@ -27,7 +27,7 @@ internal sealed class FixtureDraft(ListedMatch listed, Sides sides, DateReading?
 
     public DateOnly? LastDay { get; set; } = date?.Last;
 
-    public TimeReading Time { get; set; }
+    public TimeReading Time { get; private set; }
 
     public TimeOnly? KickOff { get; set; }
 
@@ -42,6 +42,9 @@ internal sealed class FixtureDraft(ListedMatch listed, Sides sides, DateReading?
     public MatchStatus Status { get; set; }
 
     public ResultText? Result { get; set; }
+
+    /// <summary>The list gives the other team's figure first.</summary>
+    public bool IsTurned { get; init; }
 
     public string? Condition { get; set; }
 
@@ -60,4 +63,12 @@ internal sealed class FixtureDraft(ListedMatch listed, Sides sides, DateReading?
 
     /// <summary>What the questions about this match are about, the same in a later state of the list.</summary>
     public string Subject => string.Join('|', new[] { SourceId ?? "", Competition ?? "", Round ?? "", Opponent ?? "", Venue?.ToString() ?? "" }.Select(Spelling.Fold));
+
+    public void TakeTime(string cell)
+    {
+        Time = TimeText.Read(cell);
+        KickOff = Time.Time;
+    }
+
+    public void TakeResult(string cell) => Result = ResultText.Read(cell) is { } result ? IsTurned ? result.Turned : result : null;
 }

@@ -12,7 +12,7 @@ internal static class FixtureQuestions
     /// <summary>Dates further than this from the middle of the list are likelier typing errors.</summary>
     private const int FarDays = 400;
 
-    public static void Ask(List<FixtureDraft> drafts, ListDates dates, TeamChoice team, Asker asker, List<Skipped> skipped)
+    public static void Ask(List<FixtureDraft> drafts, ListDates dates, TeamChoice team, DateOnly? today, Asker asker, List<Skipped> skipped)
     {
         foreach (var draft in drafts)
         {
@@ -22,6 +22,7 @@ internal static class FixtureQuestions
         AskTogether(drafts, "formula", draft => Formula.Is(draft.Written), ["as-written", "unknown"], (draft, answer) => draft.Opponent = Formula.IsError(draft.Written) || answer == "unknown" ? null : draft.Written, asker);
         AskTogether(drafts, "signs", draft => draft.Time.Signed || Formula.Unsigned(draft.Written) is not null, ["yes", "no"], TakeSigns, asker, "yes");
         Venues(drafts, asker);
+        KickOffsOrResults(drafts, today, asker);
         foreach (var draft in drafts) KickOff(draft, asker);
         foreach (var draft in drafts) Date(draft, drafts, dates, asker);
         Weeks(drafts, asker);
@@ -69,6 +70,24 @@ internal static class FixtureQuestions
                     if (asked.IsOpen) draft.Ask.Add(asked.Id);
                 }
             }
+        }
+    }
+
+    // What no place of the list decides. A match still to come has no score.
+    private static void KickOffsOrResults(List<FixtureDraft> drafts, DateOnly? today, Asker asker)
+    {
+        var open = drafts.Where(draft => draft.Listed.Figures.Length > 0).ToList();
+        foreach (var draft in open.Where(draft => draft.Day > today)) draft.TakeTime(draft.Listed.Figures[0].Text);
+        open.RemoveAll(draft => draft.Day > today);
+        if (open.Count == 0) return;
+        var cells = open.SelectMany(draft => draft.Listed.Figures).Select(figure => figure.Text).ToList();
+        // About these very figures: once a kick-off has become a score, it is another question.
+        var asked = asker.Ask("figures", string.Join(' ', cells), open.Select(draft => draft.Line), [Asker.Option("figures", "kick-off"), Asker.Option("figures", "result")], [Cells(cells), open.Count]);
+        foreach (var draft in open)
+        {
+            if (asked.IsOpen) draft.Ask.Add(asked.Id);
+            else if (asked.Answer == "result" && draft.Result is null) draft.TakeResult(draft.Listed.Figures.MaxBy(figure => figure.Sum)!.Text);
+            else if (asked.Answer == "kick-off" && draft.KickOff is null) draft.TakeTime(draft.Listed.Figures[0].Text);
         }
     }
 

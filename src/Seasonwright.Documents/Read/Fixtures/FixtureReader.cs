@@ -28,7 +28,7 @@ public static class FixtureReader
         var dates = ListDates.Read(layout, options, asker);
         var skipped = layout.Skipped;
         var drafts = OurMatches.Of(layout.Matches, sides, dates, team, skipped);
-        FixtureQuestions.Ask(drafts, dates, team, asker, skipped);
+        FixtureQuestions.Ask(drafts, dates, team, options.Today, asker, skipped);
         var season = layout.Years ?? dates.Column.Season;
         return new(source.Name,
             new(source.Encoding, isJson ? null : table.Delimiter, isJson ? null : layout.HeadingLine, layout.Headings, dates.Column.Order, dates.Column.OrderLines, season),

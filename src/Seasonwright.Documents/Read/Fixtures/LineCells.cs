@@ -18,12 +18,10 @@ internal static class LineCells
         var words = rest.Trim(' ', ',', ':', ';', '–', '-').Split(' ', StringSplitOptions.RemoveEmptyEntries).ToList();
         if (Take(words, fromEnd: false) is { } first) cells.Add(first);
         var last = Take(words, fromEnd: true);
-        if (words.Count > 1 && ResultText.Read(words[^1]) is not null && TimeText.Read(words[^1]).Time is null)
-        {
-            cells.Add(words[^1]);
-            words.RemoveAt(words.Count - 1);
-        }
+        var result = words.Count > 1 && ResultText.Read(words[^1]) is not null && TimeText.Read(words[^1]).Time is null ? words[^1] : null;
+        if (result is not null) words.RemoveAt(words.Count - 1);
         cells.Add(string.Join(' ', words).Trim(' ', ',', ':', ';', '–', '-'));
+        if (result is not null) cells.Add(result);
         if (last is not null) cells.Add(last);
         return cells;
     }

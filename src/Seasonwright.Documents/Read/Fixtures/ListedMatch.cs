@@ -34,6 +34,9 @@ internal sealed record ListedMatch(int Line, string Raw)
 
     public string Result { get; init; } = "";
 
+    /// <summary>Cells that may be the kick-off or the result.</summary>
+    public FigureCell[] Figures { get; init; } = [];
+
     public string Remarks { get; init; } = "";
 
     public string Team { get; init; } = "";

@@ -16,41 +16,45 @@ internal static class LooseList
             if (cells.Count == 0) skipped.Add(Skipped.Of(row.Line, row.Raw, "blank"));
             else if (ListWords.IsTotal(cells[0])) skipped.Add(Skipped.Of(row.Line, row.Raw, "totals"));
             else if (ListWords.IsBye(cells[0])) matches.Add(new ListedMatch(row.Line, row.Raw) { ByeOf = AfterColon(string.Join(' ', cells)), SectionDate = sections.Date, Round = sections.Round });
-            else if (Match(row, cells.Count == 1 ? LineCells.Of(cells[0]) : cells, sections) is { } match) matches.Add(match);
+            else if (Match(row, sections) is { } match) matches.Add(match);
             else skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', cells), matches.Count == 0 && sections.Round.Length == 0)));
         }
-        return new(matches, skipped, ValueList<HeadingUse>.Empty, null, sections.Years, []);
+        return new(Figures.Decide(matches), skipped, ValueList<HeadingUse>.Empty, null, sections.Years, []);
     }
 
     private static string AfterColon(string text) => text.Contains(':', StringComparison.Ordinal) ? text[(text.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim()
         : text.Contains(' ', StringComparison.Ordinal) ? text[(text.IndexOf(' ', StringComparison.Ordinal) + 1)..].Trim() : "";
 
-    private static ListedMatch? Match(CellRow row, List<string> cells, Sections sections)
+    private static ListedMatch? Match(CellRow row, Sections sections)
     {
+        var filled = row.Filled.ToList();
+        var inLine = filled.Count == 1;
+        var cells = inLine ? LineCells.Of(filled[0].Cell) : filled.ConvertAll(c => c.Cell);
+        var kinds = cells.ConvertAll(KindOf);
+        var between = Between(cells, kinds);
+        var names = kinds.IndexOf(CellKind.Text);
+        FigurePlace Place(int i) => i == between ? FigurePlace.Between : inLine ? new(i - names, InLine: true) : new(filled[i].Column);
         var match = new ListedMatch(row.Line, row.Raw) { SectionDate = sections.Date, Section = sections.Text, Round = sections.Round };
-        var kinds = cells.Select(KindOf).ToList();
-        foreach (var (cell, kind) in cells.Zip(kinds))
+        for (var i = 0; i < cells.Count; i++)
         {
-            match = kind switch
+            var cell = cells[i];
+            match = kinds[i] switch
             {
                 CellKind.Date when match.Date.Length == 0 => DateText.Find(cell) is { } date && TimeText.Read(DateText.Without(cell, date)).Time is not null
                     ? match with { Date = cell, KickOff = DateText.Without(cell, date) } : match with { Date = cell },
                 CellKind.Time => Weekday(cell) is { } day ? match with { Weekday = day.Weekday, KickOff = day.Time } : match with { KickOff = cell },
                 CellKind.Weekday => match with { Weekday = cell },
-                CellKind.Score => match with { Result = cell },
+                CellKind.Figure => match with { Figures = [.. match.Figures, new FigureCell(Place(i), cell)] },
                 CellKind.Venue => match with { Venues = [.. match.Venues, cell] },
                 CellKind.Status => match with { Status = cell },
                 CellKind.Round => match with { Round = cell },
                 _ => match,
             };
         }
-        // The cell between the teams: "v", a score, or a time where the score will stand.
-        for (var i = 1; i < cells.Count - 1; i++)
+        if (between > 0)
         {
-            if (kinds[i] is not (CellKind.Versus or CellKind.Score or CellKind.Time or CellKind.Status) || kinds[i - 1] != CellKind.Text || kinds[i + 1] != CellKind.Text) continue;
-            if (ListWords.IsFurniture(cells[i + 1])) continue;
-            var turned = cells[i] is "@";
-            return match with { Home = cells[turned ? i + 1 : i - 1], Away = cells[turned ? i - 1 : i + 1], Remarks = Rest(cells, kinds, i - 1, i + 1) };
+            var turned = cells[between] is "@";
+            return match with { Home = cells[turned ? between + 1 : between - 1], Away = cells[turned ? between - 1 : between + 1], Remarks = Rest(cells, kinds, between - 1, between + 1) };
         }
         for (var i = 0; i < cells.Count; i++)
         {
@@ -59,11 +63,16 @@ internal static class LooseList
             if (kinds[i] != CellKind.Text) continue;
             var pair = PairText.Read(cells[i]);
             var isMatch = pair.Home is not null || pair.Versus || pair.Venue is not null || match.Venues.Any(venue => VenueText.Mark(venue) is not null) && !ListWords.IsFurniture(cells[i]);
-            if (isMatch && (pair.Home is null || IsName(pair.Home) && IsName(pair.Away!)) && (match.Date.Length > 0 || match.KickOff.Length > 0 || match.SectionDate is not null || match.Section.Length > 0))
+            var isPlaced = match.Date.Length + match.KickOff.Length + match.Figures.Length + match.Section.Length > 0 || match.SectionDate is not null;
+            if (isMatch && isPlaced && (pair.Home is null || IsName(pair.Home) && IsName(pair.Away!)))
                 return match with { Pair = cells[i], Remarks = Rest(cells, kinds, i, i) };
         }
         return null;
     }
+
+    // The cell between the teams: "v", a score, or a time where the score will stand.
+    private static int Between(List<string> cells, List<CellKind> kinds) => Enumerable.Range(0, cells.Count).FirstOrDefault(i => i > 0 && i < cells.Count - 1
+        && kinds[i] is CellKind.Versus or CellKind.Figure or CellKind.Time or CellKind.Status && kinds[i - 1] == CellKind.Text && kinds[i + 1] == CellKind.Text && !ListWords.IsFurniture(cells[i + 1]));
 
     private static string Rest(List<string> cells, List<CellKind> kinds, int from, int to) =>
         string.Join("; ", cells.Where((cell, i) => kinds[i] == CellKind.Text && (i < from || i > to) && !ListWords.IsFurniture(cell)));
@@ -77,10 +86,9 @@ internal static class LooseList
         if (CalendarWords.Weekday(cell) is not null) return CellKind.Weekday;
         if (DateText.Find(cell) is { } date && (DateText.Without(cell, date) is { } rest) && (rest.Length == 0 || TimeText.Read(rest).Sense is not TimeSense.Unreadable)) return CellKind.Date;
         if (ListWords.IsPostponed(cell) || ListWords.IsCancelled(cell)) return cell.Length <= 20 ? CellKind.Status : CellKind.Text;
-        var time = TimeText.Read(Weekday(cell)?.Time ?? cell).Sense is TimeSense.Known or TimeSense.Unknown or TimeSense.Doubtful or TimeSense.JustAfterMidnight;
-        // "21:15" may be a score too; a score that could be a kick-off is left to the time, and told apart by its dash or impossible hour.
-        if (time && !cell.Contains('–', StringComparison.Ordinal)) return CellKind.Time;
-        if (ResultText.Read(cell) is not null) return CellKind.Score;
+        var sense = TimeText.Read(Weekday(cell)?.Time ?? cell).Sense;
+        if (sense is TimeSense.Known or TimeSense.Unreadable && ResultText.Read(cell) is not null) return CellKind.Figure;
+        if (sense is not (TimeSense.Unreadable or TimeSense.Empty)) return CellKind.Time;
         if (VenueText.Mark(cell) is not null && cell.Length <= 7) return CellKind.Venue;
         if (RoundText.InHeading(cell) is { } round && round.Length == cell.Length) return CellKind.Round;
         return cell.Any(char.IsLetter) ? CellKind.Text : CellKind.Other;
@@ -99,7 +107,7 @@ internal static class LooseList
         Date,
         Weekday,
         Time,
-        Score,
+        Figure,
         Versus,
         Venue,
         Status,

@@ -43,13 +43,13 @@ internal static class OurMatches
         {
             Written = side.AreBoth ? atHome ? side.Away! : side.Home! : side.Opponent,
             Venue = side.AreBoth ? side.Venue == Venue.Neutral ? Venue.Neutral : atHome ? Venue.Home : Venue.Away : side.Venue ?? (side.Versus && versusIsHome ? Venue.Home : null),
+            IsTurned = side.AreBoth && !atHome && !side.AwayFirst,
         };
         var (competition, round) = match.Round.Length > 0 ? (match.Competition, match.Round) : RoundText.Behind(match.Competition);
         (draft.Competition, draft.Round) = (Said(competition), Said(round ?? ""));
         draft.Opponent = TimeText.IsUnknown(draft.Written) ? null : Said(draft.Written);
-        draft.Time = TimeText.Read(Clock(draft));
-        draft.KickOff = draft.Time.Time;
-        draft.Result = ResultText.Read(match.Result) is { } result ? side.AreBoth && !atHome && !side.AwayFirst ? result.Turned : result : null;
+        draft.TakeTime(Clock(draft));
+        draft.TakeResult(match.Result);
         draft.Condition = Said(draft.Texts.Append(match.Round).FirstOrDefault(ListWords.IsCondition) ?? "");
         PickDay(draft);
         draft.Status = StatusOf(draft);
