@@ -25,7 +25,9 @@ public static class DemoBirth
         try
         {
             var held = await workspace.SeasonsAsync();
-            if (held.Length > 0 && held.All(season => season.Id != Id)) return (new NotDone(Refusal.Say("demo-late", "team")), null);
+            // Asked at every start: what is there already is not made again.
+            if (held.Any(season => season.Id == Id)) return (new Kept((await workspace.SeasonAsync(Id))!.Stream.State.Number), Id);
+            if (held.Length > 0) return (new NotDone(Refusal.Say("demo-late", "team")), null);
             var demo = DemoSeason.Make(DemoSeason.AnchorFor(today));
             var (answer, season) = await workspace.CreateAsync(actor, Gesture, null, demo.Setup, demo.Edits);
             if (season is not null)

@@ -11,11 +11,11 @@ internal sealed class Database(string file) : IDisposable
     /// <summary>How long somebody else's lock is waited for, in seconds, before a person is told.</summary>
     public const int Patience = 10;
 
-    private readonly string connectionString = new SqliteConnectionStringBuilder { DataSource = file, DefaultTimeout = Patience }.ToString();
+    private readonly DbContextOptions<StoreContext> options = new DbContextOptionsBuilder<StoreContext>().UseSqlite(Connection(file)).AddInterceptors(Pragmas).Options;
 
     public string File => file;
 
-    public StoreContext Context() => new(new DbContextOptionsBuilder<StoreContext>().UseSqlite(connectionString).AddInterceptors(Pragmas).Options);
+    public StoreContext Context() => new(options);
 
     /// <exception cref="StoreTrouble">The disk or the file refuses; an open transaction is rolled back.</exception>
     public async Task<T> Run<T>(Func<StoreContext, Task<T>> work)
@@ -34,7 +34,9 @@ internal sealed class Database(string file) : IDisposable
     /// <summary>Closes the pooled connections; the last one out folds the write-ahead log into the file.</summary>
     public void Dispose()
     {
-        using var any = new SqliteConnection(connectionString);
+        using var any = new SqliteConnection(Connection(file));
         SqliteConnection.ClearPool(any);
     }
+
+    private static string Connection(string file) => new SqliteConnectionStringBuilder { DataSource = file, DefaultTimeout = Patience }.ToString();
 }
