@@ -43,6 +43,20 @@ public class FixtureOwnCaseTests
     }
 
     [Fact]
+    public void Two_teams_of_a_club_in_one_league_list_are_told_apart_and_only_one_is_read()
+    {
+        var source = SourceText.OfText("list", "Date;Age group;Home;Away\n5.9.2026;U16;Harbour Vale;Kalnes\n6.9.2026;U18;Harbour Vale;Kalnes\n12.9.2026;U16;Brovik;Skarholm\n13.9.2026;U18;Brovik;Harbour Vale\n");
+        var open = FixtureReader.Read(source, new FixtureOptions("Harbour Vale"));
+        Assert.True(open.IsBlocked);
+        Assert.Empty(open.Rows);
+        Assert.Equal("U16 U18", string.Join(' ', Assert.Single(open.Questions, question => question.Id == "Q-squad").Options.Select(option => option.Id)));
+        var read = FixtureReader.Read(source, new FixtureOptions("Harbour Vale", Answers.None.With("Q-squad", "U18")));
+        Assert.Equal([3, 5], read.Rows.Select(row => row.Line));
+        Assert.Equal([(1, "headings"), (2, "other-squad"), (4, "other-teams")], read.Skipped.Where(skipped => skipped.Kind != "blank").Select(skipped => (skipped.Line, skipped.Kind)));
+        Assert.False(read.IsBlocked);
+    }
+
+    [Fact]
     public void Answers_are_put_in()
     {
         FixtureList Sample(string name, string team, params (string Id, string Answer)[] given) =>

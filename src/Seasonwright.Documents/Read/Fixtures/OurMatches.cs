@@ -26,9 +26,9 @@ internal static class OurMatches
     private static string? Reason(ListedMatch match, Sides side, DateReading? date, TeamChoice team)
     {
         if (match.ByeOf.Length > 0) return team.IsOurs(match.ByeOf) ? "bye" : "bye-other";
-        if (!team.IsOurSide(match.Team)) return "other-squad";
         var isBye = new[] { match.Opponent, match.Pair, match.KickOff, match.Home, match.Away, match.Status, match.Result, match.Competition }.Any(ListWords.IsBye) || ListWords.IsBye(side.Opponent);
         if (side.AreBoth && !team.IsOurs(side.Home!) && !team.IsOurs(side.Away!)) return isBye ? "bye-other" : "other-teams";
+        if (!team.IsOurSide(match.Team)) return "other-squad";
         if (isBye) return "bye";
         // In a list of pairs a row with one name is no match of ours unless it is.
         if (team.Team is not null && !side.AreBoth && team.Teams.Count > 0 && match.Team.Length == 0 && match.Home.Length + match.Away.Length > 0 && !team.IsOurs(match.Home + match.Away)) return "other-teams";

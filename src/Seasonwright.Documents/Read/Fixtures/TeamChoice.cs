@@ -17,7 +17,7 @@ internal sealed record TeamChoice(string? Team, ValueList<TeamFound> Teams, Func
     public static TeamChoice Of(string file, List<ListedMatch> matches, List<Sides> sides, string? wanted, Asker asker)
     {
         var teams = Found(sides.Where(s => s.AreBoth).SelectMany(s => new[] { s.Home!, s.Away! }));
-        if (teams.Count > 0) return AmongPairs(file, teams, sides, wanted, asker);
+        if (teams.Count > 0) return OneSide(AmongPairs(file, teams, sides, wanted, asker), matches, sides, asker);
         var own = Found(matches.Select(match => match.Team));
         return own.Count > 1 ? AmongOwn(own, matches, wanted, asker) : new(null, own, _ => false, _ => true, null, null);
     }
@@ -54,6 +54,16 @@ internal sealed record TeamChoice(string? Team, ValueList<TeamFound> Teams, Func
         var asked = asker.Ask("team", "", matches.Where(match => match.Team.Length > 0).Select(match => match.Line), own.Select(team => new AnswerOption(team.Name, team.Name)), [own.Count, offered is null ? Unfound(wanted) : ""], offered);
         var named = asked.Answer ?? offered;
         return new(named, own, _ => false, cell => named is not null && (cell.Length == 0 || Spelling.Same(cell, named)), asked.IsOpen ? asked.Id : null, null);
+    }
+
+    // A league's list may name the club in its pairs, and in a column of their own which of its teams play.
+    private static TeamChoice OneSide(TeamChoice club, List<ListedMatch> matches, List<Sides> sides, Asker asker)
+    {
+        var ours = matches.Where((_, i) => sides[i].AreBoth && (club.IsOurs(sides[i].Home!) || club.IsOurs(sides[i].Away!))).ToList();
+        var squads = Found(ours.Select(match => match.Team));
+        if (squads.Count < 2) return club;
+        var asked = asker.Ask("team", Spelling.Fold(club.Team!), ours.Select(match => match.Line), squads.Select(squad => new AnswerOption(squad.Name, squad.Name)), [squads.Count, ""], name: "Q-squad");
+        return club with { IsOurSide = cell => asked.Answer is { } named && (cell.Length == 0 || Spelling.Same(cell, named)) };
     }
 
     private static string Unfound(string? wanted) => wanted is null ? "" : Sentences.Say("ask.team.unfound", wanted);
