@@ -57,6 +57,18 @@ public class FixtureOwnCaseTests
     }
 
     [Fact]
+    public void A_blank_date_is_the_one_above_or_none_by_answer()
+    {
+        List<DateOnly?> Read(string list, string answer) => [.. FixtureCases.Read($"own/{list}", "Harbour Vale", Answers.None.With("Q-blank-dates", answer)).Rows.Select(row => row.Day)];
+        Assert.Equal([new(2026, 9, 5), new(2026, 9, 12), new(2026, 9, 19)], Read("dates-once.csv", "as-above"));
+        Assert.Equal([new DateOnly(2026, 9, 5), null, null], Read("dates-once.csv", "unknown"));
+        Assert.Equal([new DateOnly(2026, 9, 5), new(2026, 9, 26), new(2026, 9, 26), null, new(2026, 10, 3), new(2026, 10, 3)], Read("dates-once-or-open.csv", "as-above"));
+        // What is offered is the question's own answer, and only where no team would play twice a day.
+        Assert.Equal("as-above", Assert.Single(FixtureCases.Read("own/dates-once.csv", "Harbour Vale").Questions).Offered);
+        Assert.Null(Assert.Single(FixtureCases.Read("own/dates-open-rounds.csv", "Harbour Vale").Questions).Offered);
+    }
+
+    [Fact]
     public void Answers_are_put_in()
     {
         FixtureList Sample(string name, string team, params (string Id, string Answer)[] given) =>

@@ -28,7 +28,7 @@ public static class FixtureImport
         bool Asks(params string[] kinds) => kinds.Any(kind => asks.Contains(kind, StringComparer.Ordinal));
         // Core knows no undated confirmed match: without a day it is planned and not yet placed.
         var status = row.Day is null && row.Status is MatchStatus.Confirmed or MatchStatus.Provisional && row.Day is null ? MatchStatus.Postponed
-            : row.Status == MatchStatus.Confirmed && Asks("Q-weekday", "Q-year", "Q-date", "Q-signs") ? MatchStatus.Provisional
+            : row.Status == MatchStatus.Confirmed && Asks("Q-weekday", "Q-year", "Q-date", "Q-blank-dates", "Q-signs") ? MatchStatus.Provisional
             : row.Status;
         return new Match(id, row.Day, row.LastDay,
             Asks("Q-midnight", "Q-am", "Q-time") ? null : row.KickOff,

@@ -18,6 +18,7 @@ internal static class FixtureQuestions
         {
             if (team.Ask is { } id) draft.Ask.Add(id);
             if (draft.Date?.Ask is { } date) draft.Ask.Add(date);
+            if (dates.Blanks.Ask is { } blank && dates.Blanks.Lines.Contains(draft.Line)) draft.Ask.Add(blank);
         }
         AskTogether(drafts, "formula", draft => Formula.Is(draft.Written), ["as-written", "unknown"], (draft, answer) => draft.Opponent = Formula.IsError(draft.Written) || answer == "unknown" ? null : draft.Written, asker);
         AskTogether(drafts, "signs", draft => draft.Time.Signed || Formula.Unsigned(draft.Written) is not null, ["yes", "no"], TakeSigns, asker, "yes");

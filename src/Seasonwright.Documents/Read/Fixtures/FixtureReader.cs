@@ -25,7 +25,7 @@ public static class FixtureReader
         if (team.Problem is { } unknown) return Refused(source, table, new([unknown])) with { Teams = team.Teams };
         if (!layout.Matches.Any(match => match.ByeOf.Length == 0)) return Refused(source, table, new([Problem.Of("no-matches", source.Name, null, null)]));
 
-        var dates = ListDates.Read(layout, options, asker);
+        var dates = ListDates.Read(layout, sides, team, options, asker);
         var skipped = layout.Skipped;
         var drafts = OurMatches.Of(layout.Matches, sides, dates, team, skipped);
         FixtureQuestions.Ask(drafts, dates, team, options.Today, asker, skipped);

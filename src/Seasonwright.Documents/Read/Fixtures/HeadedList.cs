@@ -31,13 +31,15 @@ internal static class HeadedList
         foreach (var row in table.Rows.Where(row => row.Line < headings.Line))
             skipped.Add(row.IsBlank ? Skipped.Of(row.Line, row.Raw, "blank") : Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', row.Filled.Select(c => c.Cell)), isTitle: true)));
         skipped.Add(Skipped.Of(headings.Line, headings.Raw, "headings"));
-        foreach (var row in body)
+        for (var i = 0; i < body.Count; i++)
         {
+            var row = body[i];
             var filled = row.Filled.ToList();
             if (filled.Count == 0) skipped.Add(Skipped.Of(row.Line, row.Raw, "blank"));
             else if (row.Cells.SequenceEqual(headings.Cells, StringComparer.Ordinal)) skipped.Add(Skipped.Of(row.Line, row.Raw, "headings"));
             else if (filled.Take(2).Any(c => ListWords.IsTotal(c.Cell))) skipped.Add(Skipped.Of(row.Line, row.Raw, "totals"));
-            else if (filled.Count == 1 && columns.Count > 1) skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(filled[0].Cell, isTitle: false)));
+            else if (IsDayHeading(filled, body.Skip(i + 1).FirstOrDefault(below => !below.IsBlank), columns)) skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', filled.Select(c => c.Cell)), isTitle: false)));
+            else if (filled.Count == 1 && columns.Count > 1 && !IsOpponentAlone(filled[0].Column, columns)) skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(filled[0].Cell, isTitle: false)));
             else matches.Add(Match(row, columns, sections));
         }
         var problems = new List<Problem>();
@@ -45,6 +47,16 @@ internal static class HeadedList
             problems.Add(Problem.Of("no-opponents", table.Name, headings.Line, null, string.Join(", ", headings.Cells)));
         return new(matches, skipped, columns.ToValueList(), headings.Line, sections.Years, problems);
     }
+
+    // "Saturday;5.9.2026;;" above rows without a date of their own.
+    private static bool IsDayHeading(List<(int Column, string Cell)> filled, CellRow? below, List<HeadingUse> columns)
+    {
+        var dates = columns.Where(column => column.Role is ColumnRole.Date or ColumnRole.Weekday).Select(column => column.Column).ToList();
+        return below is not null && filled.TrueForAll(c => dates.Contains(c.Column)) && filled.Exists(c => DateText.Find(c.Cell) is not null) && dates.TrueForAll(column => below[column].Length == 0);
+    }
+
+    // Below an empty date cell: a match, not a heading, which stands in the first column.
+    private static bool IsOpponentAlone(int column, List<HeadingUse> columns) => column > 0 && columns.Exists(use => use.Column == column && use.Role is ColumnRole.Opponent or ColumnRole.Match);
 
     private static ListedMatch Match(CellRow row, List<HeadingUse> columns, Sections sections)
     {
