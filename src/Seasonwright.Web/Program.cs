@@ -1,5 +1,6 @@
 using Seasonwright.Desk;
 using Seasonwright.Desk.Demo;
+using Seasonwright.Desk.Streams;
 using Seasonwright.Web;
 using Seasonwright.Web.Host;
 
@@ -24,6 +25,6 @@ if (workspace is null)
 
 await using (workspace)
 {
-    if (options.Demo) await workspace.AddDemoAsync(workspace.LocalActor, workspace.Today);
+    if (options.Demo && (await workspace.AddDemoAsync(workspace.LocalActor, workspace.Today)).Answer is CannotKeep cannot) Console.Error.WriteLine(cannot.Sentence);
     return await Door.RunAsync(workspace, options);
 }

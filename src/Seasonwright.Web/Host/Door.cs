@@ -25,7 +25,7 @@ internal static class Door
         {
             await app.StartAsync();
         }
-        catch (IOException)
+        catch (Exception fault) when (fault is IOException or System.Net.Sockets.SocketException)
         {
             await Console.Error.WriteLineAsync(Words.Say("start.port-taken", options.Port));
             return 1;

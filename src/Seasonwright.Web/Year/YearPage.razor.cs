@@ -10,6 +10,7 @@ using Seasonwright.Desk;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Documents.Draw;
 using Seasonwright.Documents.Year;
+using Seasonwright.Store;
 using Seasonwright.Web.Seasons;
 
 namespace Seasonwright.Web.Year;
@@ -37,8 +38,8 @@ public sealed partial class YearPage : IAsyncDisposable
     private Setup setup = null!;
     private Place place = new(null, 0, 0, null, null, null, null);
     private string panel = "";
-    private long number, laid;
-    private bool isStale;
+    private long number, teamNumber, laid;
+    private bool isStale, isGone;
     private double height;
     private int here;
     private ImmutableArray<(TrackDrawing Track, double Top)> rows = [];
@@ -68,11 +69,12 @@ public sealed partial class YearPage : IAsyncDisposable
         var width = int.TryParse(Http?.Request.Cookies["seasonwright-width"], NumberStyles.None, CultureInfo.InvariantCulture, out var known) ? known : PrerenderWidth;
         view = new YearView { Width = Math.Clamp(width, LeastWidth, 6000), Today = Workspace.Today };
         words = Template.Of(new { sending = Words.Say("keeping.sending"), kept = Words.Say("keeping.kept"), waiting = Words.Say("keeping.waiting"), trouble = Words.Say("keeping.trouble"), refused = Words.Say("keeping.refused") });
+        if (isGone) return;
+        open.Changed += Repaint;
         Lay();
         here = (season.WeekOf(Workspace.Today)?.Number ?? 1) - 1;
         place = place with { First = here, Last = here };
-        open.Changed += Repaint;
-        if (Http is null) await Workspace.PreferAsync(actor, LastSeasonEndpoint.Preference, JsonSerializer.Serialize(Id));
+        if (Http is null) await PreferAsync(LastSeasonEndpoint.Preference, JsonSerializer.Serialize(Id));
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -98,8 +100,7 @@ public sealed partial class YearPage : IAsyncDisposable
     [JSInvokable]
     public void Show(Place to)
     {
-        var last = season.Weeks.Length - 1;
-        place = to with { First = Math.Clamp(to.First, 0, last), Last = Math.Clamp(to.Last, 0, last) };
+        place = Within(to);
         panel = "";
         StateHasChanged();
     }
@@ -114,6 +115,7 @@ public sealed partial class YearPage : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        isGone = true;
         if (open is not null) open.Changed -= Repaint;
         self?.Dispose();
         try
@@ -135,16 +137,25 @@ public sealed partial class YearPage : IAsyncDisposable
     private async Task RepaintAsync()
     {
         Volatile.Write(ref isStale, false);
-        if (open!.Season.LastPublication != season.LastPublication) published = await open.PublishedAsync();
-        Lay();
-        StateHasChanged();
+        try
+        {
+            if (open!.Season.LastPublication != season.LastPublication) published = await open.PublishedAsync();
+            Lay();
+            StateHasChanged();
+        }
+        catch (Exception fault)
+        {
+            // Nobody awaits a repaint: the page has to say that it no longer follows.
+            await DispatchExceptionAsync(fault);
+        }
     }
 
     private void Lay()
     {
         (season, setup) = (open!.Season, open.Setup);
-        number = open.Stream.State.Number;
+        (number, teamNumber) = (open.Stream.State.Number, open.TeamStream.State.Number);
         laid++;
+        place = Within(place);
         drawing = YearDrawing.Of(season, setup, view with { TrackOrder = shown.Order.ToValueList(), Hidden = shown.Hidden.ToValueList(), Folded = shown.Folded.ToValueList() });
         rows = [.. drawing.Tracks.Stacked()];
         trackIds = [.. drawing.Tracks.Select(track => track.Id)];
@@ -160,7 +171,26 @@ public sealed partial class YearPage : IAsyncDisposable
     {
         shown = how;
         Lay();
-        await Workspace.PreferAsync(actor!, Shown.Preference, how.Write());
+        await PreferAsync(Shown.Preference, how.Write());
+    }
+
+    // On a full disk only a taste is lost.
+    private async Task PreferAsync(string name, string json)
+    {
+        try
+        {
+            await Workspace.PreferAsync(actor!, name, json);
+        }
+        catch (StoreTrouble)
+        {
+            // The page goes on as it is shown.
+        }
+    }
+
+    private Place Within(Place to)
+    {
+        var last = season.Weeks.Length - 1;
+        return to with { First = Math.Clamp(to.First, 0, last), Last = Math.Clamp(to.Last, 0, last) };
     }
 
     private Task FoldHead() => Show(shown with { HeadFolded = !shown.HeadFolded });
@@ -175,7 +205,7 @@ public sealed partial class YearPage : IAsyncDisposable
     private void Turn(int by)
     {
         var step = view.Zoom == YearZoom.Day ? 2 : 6;
-        view = view with { FirstWeek = Math.Clamp(view.FirstWeek + by * step, 1, season.Weeks.Length) };
+        view = view with { FirstWeek = Math.Clamp(view.FirstWeek + by * step, 1, season.Weeks.Length - drawing!.Columns.Count + 1) };
         Lay();
     }
 }

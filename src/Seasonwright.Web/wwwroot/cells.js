@@ -14,6 +14,9 @@ export class Cells {
 
   get all() { return this.#list ??= [...this.#svg.querySelectorAll('[data-top]')].flatMap(row => this.#row(row)); }
 
+  /** First and last week in sight. */
+  get weeksSeen() { const weeks = this.all.map(cell => cell.week); return [Math.min(...weeks), Math.max(...weeks)]; }
+
   #row(row) {
     const known = this.#rows.get(row);
     if (known) return known;

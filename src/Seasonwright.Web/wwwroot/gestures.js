@@ -17,7 +17,7 @@ const asGuid = id => id.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$
 export class Gestures {
   #address; #key; #shown; #tell; #kept = []; #queue; #sending = false; #wake = null;
 
-  /** @param shown gives the log number the page shows; @param tell is told what becomes of gestures. */
+  /** @param shown gives the log number of the season or the team that the page shows; @param tell is told what becomes of gestures. */
   constructor(season, shown, tell) {
     this.#address = `/season/${season}/gestures`;
     this.#key = `seasonwright.pending.${season}`;
@@ -31,8 +31,8 @@ export class Gestures {
 
   /** Sends edits of the season or the team; the answer comes through tell. */
   edit(edits, on = 'season', draft = null) { return this.#add({ on, act: 'edit', edits }, draft); }
-  undo() { return this.#add({ on: 'season', act: 'undo' }); }
-  redo() { return this.#add({ on: 'season', act: 'redo' }); }
+  undo(on = 'season') { return this.#add({ on, act: 'undo' }); }
+  redo(on = 'season') { return this.#add({ on, act: 'redo' }); }
 
   /** Tries again at once what could not be kept. */
   again() { this.#wake?.(); }
@@ -42,8 +42,8 @@ export class Gestures {
 
   #add(request, draft = null) {
     const id = newId();
-    const basedOn = this.#shown();
-    this.#kept = this.#kept.filter(own => own.number > basedOn);
+    const basedOn = this.#shown(request.on);
+    this.#kept = this.#kept.filter(own => own.number > this.#shown(own.on));
     const knows = [...this.#kept.map(own => own.id), ...this.#queue.map(own => own.request.id)];
     this.#queue.push({ request: { id: asGuid(id), basedOn, knows, edits: [], ...request }, draft });
     this.#save();
@@ -73,8 +73,8 @@ export class Gestures {
       if (answer?.kept != null || answer?.refused) {
         this.#queue.shift();
         this.#save();
-        if (answer.kept != null) this.#kept.push({ id: request.id, number: answer.kept });
-        this.#tell(answer.refused ? { state: 'refused', sentences: answer.refused, draft } : { state: 'kept', number: answer.kept, draft });
+        if (answer.kept != null) this.#kept.push({ id: request.id, on: request.on, number: answer.kept });
+        this.#tell(answer.refused ? { state: 'refused', sentences: answer.refused, draft } : { state: 'kept', number: answer.kept, on: request.on, draft });
         pause = 250;
         continue;
       }

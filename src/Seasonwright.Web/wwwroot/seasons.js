@@ -5,7 +5,7 @@ import { dropDraft, keepDraft, restoreDrafts } from './forms.js';
 const PAUSE = 350; // ms without a key before a list that is being typed is read
 
 for (const form of document.querySelectorAll('form[data-draws]')) {
-  const box = form.querySelector('textarea');
+  const box = form.querySelector('textarea'), drawn = document.getElementById('drawn');
   let latest = 0, pause = 0;
 
   async function send(act) {
@@ -18,14 +18,15 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
   async function draw() {
     const mine = ++latest;
     clearTimeout(pause);
+    drawn.ariaBusy = 'true';
     try {
       const { answer, page } = await send('draw');
       if (mine === latest && answer.ok) show(page);
     } catch { /* The workspace does not answer; sending the form will say so. */ }
+    if (mine === latest) drawn.ariaBusy = null;
   }
 
   function show(page) {
-    const drawn = document.getElementById('drawn');
     const [here, opened] = [document.activeElement?.id, [...drawn.querySelectorAll('details[open] > summary')].map(summary => summary.textContent)];
     drawn.replaceChildren(...page.getElementById('drawn').childNodes);
     for (const summary of drawn.querySelectorAll('details > summary')) summary.parentElement.open ||= opened.includes(summary.textContent);

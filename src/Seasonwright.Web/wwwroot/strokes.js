@@ -103,8 +103,10 @@ export function listen(svg, cells, overlay, hand) {
     if (!item.stretch) return null;
     const box = event.target.closest('[data-item]').getBoundingClientRect();
     const reach = event.pointerType === 'touch' ? 14 : 7;
-    if (box.right - event.clientX < reach) return 'last';
-    return event.clientX - box.left < reach && box.width > reach * 3 ? 'first' : null;
+    // An end that lies beyond the weeks in sight is not there to be taken.
+    const [firstSeen, lastSeen] = cells.weeksSeen;
+    if (box.right - event.clientX < reach && item.last <= lastSeen) return 'last';
+    return event.clientX - box.left < reach && box.width > reach * 3 && item.first >= firstSeen ? 'first' : null;
   };
 
   const hover = (event, at) => {
@@ -123,17 +125,18 @@ export function listen(svg, cells, overlay, hand) {
     return day <= week.last ? day : week.last;
   };
 
-  const edgeRun = ({ from, item, side, target }) => {
-    const fixed = cells.find(from.track, side === 'last' ? item.first : item.last, null);
-    const beyond = side === 'last' ? target.week < item.first : target.week > item.last;
-    return cells.run(fixed, beyond ? fixed : target);
+  // The weeks a thing would have, in sight or not; its other end stays.
+  const stretched = ({ item, side, target }) => side === 'last' ? [item.first, Math.max(item.first, target.week)] : [Math.min(item.last, target.week), item.last];
+
+  const edgeRun = ended => {
+    const [first, last] = stretched(ended);
+    return cells.all.filter(cell => cell.track === ended.from.track && first <= cell.week && cell.week <= last);
   };
 
   // Longer: painted on; shorter: the weeks let go are cleared.
   function stretch(ended) {
     const { item, side, target } = ended, weeks = hand.data('weeks');
-    const chosen = edgeRun(ended);
-    const [first, last] = [chosen[0].week, chosen.at(-1).week];
+    const [first, last] = stretched(ended);
     const edits = [];
     const over = (template, a, b) => edits.push(...fill(template, { first: weeks[a].id, last: weeks[b].id }, newId));
     if (item.stretch === 'days') {

@@ -24,19 +24,20 @@ export function start(page, live) {
 
   // ---- what becomes of gestures ------------------------------------------------------------------------------------
 
-  const gestures = new Gestures(season, () => Number(page.dataset.number), told => {
+  const numberOf = on => Number(on === 'team' ? page.dataset.teamNumber : page.dataset.number);
+  const gestures = new Gestures(season, numberOf, told => {
     const { state } = told;
     status.dataset.state = state;
     page.querySelector('#keeping-words').textContent = told.sentence ?? told.sentences?.join(' ') ?? words[state];
-    if (state === 'kept') { dropDraft(told.draft); awaitShown(told.number); }
+    if (state === 'kept') { dropDraft(told.draft); awaitShown(told.number, told.on); }
     if (state === 'refused' || state === 'trouble') clearGhosts();
   });
 
   const send = (edits, on, draft) => edits.length && gestures.edit(edits, on, draft);
 
   // A ghost stays until the page shows what it stands for.
-  const awaitShown = number => {
-    const look = () => Number(page.dataset.number) >= number ? clearGhosts() : requestAnimationFrame(look);
+  const awaitShown = (number, on) => {
+    const look = () => numberOf(on) >= number ? clearGhosts() : requestAnimationFrame(look);
     look();
   };
   const clearGhosts = () => { if (!strokes.runs) overlay.clear('.ghost'); };
@@ -154,7 +155,7 @@ export function start(page, live) {
   page.addEventListener('click', event => {
     const act = event.target.closest('[data-act]');
     if (act) {
-      const acts = { undo: () => gestures.undo(), redo: () => gestures.redo(), again: () => gestures.again(), drop: () => { gestures.drop(); status.dataset.state = 'rest'; },
+      const acts = { undo: () => gestures.undo(act.dataset.on), redo: () => gestures.redo(act.dataset.on), again: () => gestures.again(), drop: () => { gestures.drop(); status.dataset.state = 'rest'; },
         item: () => tellPanel(act.dataset.item).then(focusPanel), make: () => tellPanel(null, act.dataset.make).then(focusPanel), grid: () => svg.focus() };
       acts[act.dataset.act]?.();
       return;
@@ -211,7 +212,9 @@ export function start(page, live) {
     if (chosen) { event.preventDefault(); pick(chosen); }
   });
 
-  svg.addEventListener('focus', () => { if (!cursor) move(cells.find('weeks', Number(page.dataset.here), null) ?? cells.all[0]); });
+  // Where the page begins: the week its panel shows.
+  const home = () => cells.find('weeks', Number(page.dataset.here), null) ?? cells.all[0];
+  svg.addEventListener('focus', () => { if (!cursor) move(home()); });
 
   svg.addEventListener('keydown', event => {
     if (!cursor || event.ctrlKey || event.metaKey) return;
@@ -282,7 +285,7 @@ export function start(page, live) {
   new ResizeObserver(() => { clearTimeout(settle); settle = setTimeout(fit, 120); }).observe(chart);
 
   const place = JSON.parse(sessionStorage.getItem(placeKey) ?? 'null');
-  if (place) move(cells.find(place.track, place.week, place.day));
+  move(place ? cells.find(place.track, place.week, place.day) : home(), { panel: !!place });
   page.dataset.live = 'yes';
 }
 

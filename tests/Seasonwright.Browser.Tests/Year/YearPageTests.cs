@@ -113,6 +113,83 @@ public sealed class YearPageTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task On_a_fresh_page_the_panel_changes_the_week_it_names()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        await Assertions.Expect(year.Page.Locator(".panel h2")).ToHaveTextAsync("Week 16");
+        var (first, before) = (await year.SaysAsync("load-w0"), await year.NumberAsync());
+        await year.Page.FillAsync("#load", "61");
+        await year.Page.Keyboard.PressAsync("Tab");
+        await year.AfterAsync(before);
+        Assert.Contains("61 per cent", await year.SaysAsync("load-w15"), StringComparison.Ordinal);
+        Assert.Equal(first, await year.SaysAsync("load-w0"));
+        await year.Page.ClickAsync("[data-make=event]");
+        await Assertions.Expect(year.Page.Locator("#e-first")).ToHaveValueAsync("2027-10-18");
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    [Fact]
+    public async Task In_week_zoom_an_end_in_sight_leaves_what_is_out_of_sight()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var (far, number) = (await year.SaysAsync("phases-w9"), await year.NumberAsync());
+        await year.Page.GetByRole(AriaRole.Group, new() { Name = "Zoom" }).GetByText("Weeks", new() { Exact = true }).ClickAsync();
+        await year.Page.WaitForSelectorAsync("#phases-w23");
+        var run = (await year.Page.Locator("[data-track=phases] [data-item]").First.BoundingBoxAsync())!;
+        var target = (await year.Page.Locator("#phases-w21").BoundingBoxAsync())!;
+        await year.Page.Mouse.MoveAsync(run.X + run.Width - 3, run.Y + run.Height / 2);
+        await year.Page.Mouse.DownAsync();
+        await year.Page.Mouse.MoveAsync(target.X + target.Width / 2, target.Y + target.Height / 2, new MouseMoveOptions { Steps = 5 });
+        await year.Page.Mouse.UpAsync();
+        await year.AfterAsync(number);
+        await year.Page.GetByRole(AriaRole.Group, new() { Name = "Zoom" }).GetByText("Season", new() { Exact = true }).ClickAsync();
+        await year.Page.WaitForSelectorAsync("#phases-w9");
+        Assert.Equal(far, await year.SaysAsync("phases-w9"));
+    }
+
+    [Fact]
+    public async Task A_change_of_the_team_is_kept_and_taken_back_on_its_own()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        await year.Page.Locator("header").GetByRole(AriaRole.Button, new() { Name = "Team", Exact = true }).ClickAsync();
+        for (var minutes = 51; minutes <= 53; minutes++)
+        {
+            await year.Page.FillAsync("#l-min", $"{minutes}");
+            await year.Page.Locator("form:has(#l-min) button").ClickAsync();
+            await Assertions.Expect(year.Page.Locator("form[data-edit*='\"minutes\":" + minutes + "']")).ToHaveCountAsync(1);
+            await year.Page.ReloadAsync();
+            await year.LiveAsync();
+            await year.Page.Locator("header").GetByRole(AriaRole.Button, new() { Name = "Team", Exact = true }).ClickAsync();
+        }
+        await year.Page.GetByRole(AriaRole.Button, new() { Name = "Undo a team change" }).ClickAsync();
+        await Assertions.Expect(year.Page.Locator("#l-min")).ToHaveValueAsync("52");
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    [Fact]
+    public async Task A_match_won_settles_those_that_wait_for_it_in_one_step_and_says_so()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var next = year.Page.Locator("[data-track=matches] [data-item][aria-label*='Cup, Quarter-final']");
+        Assert.Contains("conditional", (await next.GetAttributeAsync("aria-label"))!, StringComparison.Ordinal);
+        var cup = (await year.Page.Locator("[data-track=matches] [data-item][aria-label*='Cup, Second round']").BoundingBoxAsync())!;
+        await year.Page.Mouse.ClickAsync(cup.X + cup.Width / 2, cup.Y + 5);
+        var before = await year.NumberAsync();
+        await year.Page.GetByRole(AriaRole.Button, new() { Name = "We won" }).ClickAsync();
+        await year.AfterAsync(before);
+        await Assertions.Expect(year.Page.Locator(".settle p")).ToContainTextAsync("We won. Settled with it");
+        Assert.DoesNotContain("conditional", (await next.GetAttributeAsync("aria-label"))!, StringComparison.Ordinal);
+        Assert.Equal(before + 1, await year.NumberAsync());
+        await year.Page.Keyboard.PressAsync("Control+z");
+        await Assertions.Expect(year.Page.Locator(".settle p")).ToContainTextAsync("Waits for this match");
+        Assert.Contains("conditional", (await next.GetAttributeAsync("aria-label"))!, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_phase_grows_and_shrinks_by_its_end()
     {
         await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
