@@ -94,6 +94,34 @@ public class FixtureFaultTests
     [Fact]
     public void No_bytes_make_a_reader_throw() => Gen.Byte.Array[0, 300].Sample(bytes => Check(SourceText.OfBytes("random", bytes), "Harbour Vale"), iter: 1000);
 
+    /// <summary>Cells as lists have them, put together by chance: headings known, unknown and none, dates and blanks, times, scores, names and marks.</summary>
+    [Fact]
+    public void Every_line_of_any_list_is_a_row_or_told_whatever_is_answered() => Lists.Sample(text =>
+    {
+        foreach (var team in new[] { "Harbour Vale", null })
+        {
+            var (source, answers) = (SourceText.OfText("random", text), Answers.None);
+            for (var round = 0; round < 6; round++)
+            {
+                var read = FixtureReader.Read(source, new FixtureOptions(team, answers));
+                Check(source, team, answers);
+                if (read.Problems.Count > 0 || read.Questions.Count == 0) break;
+                // One question more is answered in each round, by another of its options.
+                var question = read.Questions[round % read.Questions.Count];
+                if (question.Options.Count == 0) break;
+                answers = answers.With(question.Key, question.Options[(round + text.Length) % question.Options.Count].Id);
+            }
+        }
+    }, iter: 1500);
+
+    private static Gen<string> AnyOf(params string[] texts) => Gen.Int[0, texts.Length - 1].Select(i => texts[i]);
+
+    private static readonly Gen<string> Lists = Gen.Select(AnyOf("\t", ";", ","), AnyOf(
+            "Date|Time|Home|Away", "Date|Opponent|Venue|Result", "Päivä|Klo|Koti|Vieras", "Datum|Zeit|Spiel", "Date|Team|Home|Away", "Tarih|Rakip|Salon|Not", ""),
+        AnyOf("5 Sep 2026", "12.9.2026", "2026-09-19", "10/11/2026", "Sat", "Saturday 26 September 2026", "week 43", "", "", "", "18:00", "19:30", "20:15", "28:24", "18:22", "TBC", "Harbour Vale", "Harbour Vale", "Kalnes", "Kalnes HK",
+            "Brovik", "Harbour Vale v Kalnes", "@ Brovik", "v", "-", "H", "A", "postponed", "if we win", "Bye", "Total", "Round 3", "U16", "U18", "=1+1", "#REF!", "\"two\nlines\"", "\"open").Array[0, 6].Array[0, 12])
+        .Select((delimiter, headings, rows) => string.Join('\n', rows.Select(row => string.Join(delimiter, row)).Prepend(headings.Replace("|", delimiter, StringComparison.Ordinal))));
+
     /// <summary>What is written as a day of any year in any of the usual forms is read as that day.</summary>
     [Fact]
     public void A_day_written_in_any_form_is_that_day() => Gen.Select(Gen.Int[0, 365 * 60], Gen.Int[0, 7]).Sample((days, form) =>
@@ -104,14 +132,26 @@ public class FixtureFaultTests
         return reading.First == day && !reading.WeekdayDiffers;
     }, iter: 2000);
 
-    private static void Check(SourceText source, string? team)
+    private static void Check(SourceText source, string? team, Answers? answers = null)
     {
-        var read = FixtureReader.Read(source, new FixtureOptions(team));
+        var read = FixtureReader.Read(source, new FixtureOptions(team, answers));
         Assert.All(read.Problems, problem => Assert.True(problem.What.Length > 0 && problem.Mend.Length > 0));
         if (read.Problems.Count > 0) Assert.Empty(read.Rows);
         Assert.All(read.Rows, row => Assert.True(row.Day is null || DateColumn.IsPossible(row.Day.Value)));
         Assert.All(read.Rows, row => Assert.True(row.LastDay is null || row.LastDay > row.Day));
+        if (read.Problems.Count == 0) AllToldOf(source, read);
         var update = FixtureUpdate.Compare([], read);
         if (!read.IsBlocked) Assert.Equal(read.Rows.Count, update.Changes.Count);
+    }
+
+    // A row starts on its line and holds the lines its quoted cells run over; JSON has rows where its objects begin.
+    private static void AllToldOf(SourceText source, FixtureList read)
+    {
+        var told = read.Rows.Select(row => row.Line).Concat(read.Skipped.Select(skipped => skipped.Line)).ToHashSet();
+        var rows = CellTable.Read(source).Rows;
+        if (source.Text.TrimStart() is ['{' or '[', ..] || rows.Count == 0) return;
+        Assert.All(rows, row => Assert.Contains(row.Line, told));
+        Assert.Equal(1, rows[0].Line);
+        Assert.All(rows.Zip(rows.Skip(1)), pair => Assert.Equal(pair.First.Line + pair.First.Raw.Split('\n').Length, pair.Second.Line));
     }
 }

@@ -1,3 +1,4 @@
+using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read;
 using Seasonwright.Documents.Read.Fixtures;
 
@@ -66,6 +67,51 @@ public class FixtureOwnCaseTests
         // What is offered is the question's own answer, and only where no team would play twice a day.
         Assert.Equal("as-above", Assert.Single(FixtureCases.Read("own/dates-once.csv", "Harbour Vale").Questions).Offered);
         Assert.Null(Assert.Single(FixtureCases.Read("own/dates-open-rounds.csv", "Harbour Vale").Questions).Offered);
+    }
+
+    [Fact]
+    public void Headings_that_are_not_known_are_offered_by_their_cells_and_mapped_by_an_answer()
+    {
+        FixtureList Read(params (string Question, string Answer)[] given) =>
+            FixtureCases.Read("own/headings-unknown.csv", "Harbour Vale", given.Aggregate(Answers.None, (answers, answer) => answers.With(answer.Question, answer.Answer)));
+        var guessed = Read();
+        Assert.Equal(2, guessed.Reads.HeadingLine);
+        Assert.Equal("Ottelu , Päivä Date, Kello KickOff, Koti Home, Vieras Away, Tulos Result", string.Join(", ", guessed.Reads.Headings.Select(use => $"{use.Heading} {use.Role}")));
+        Assert.Equal("pair-4-5", Assert.Single(guessed.Questions).Offered);
+        Assert.Equal([Venue.Away, Venue.Home], Read(("Q-sides", "pair-5-4")).Rows.Select(row => row.Venue!.Value));
+        var mapped = Read(("column:koti", "Away"), ("column:vieras", "Home"), ("column:ottelu", "SourceId"), ("column:tulos", "none"));
+        Assert.Empty(mapped.Questions);
+        Assert.Equal([("4011", Venue.Away, null), ("4014", Venue.Home, null)], mapped.Rows.Select(row => (row.SourceId!, row.Venue!.Value, row.Result)));
+    }
+
+    [Fact]
+    public void Who_plays_is_asked_where_no_column_shows_it_and_every_row_waits()
+    {
+        var source = SourceText.OfText("list", "Päivä;Vastustaja;Sali\n5.9.2026;Kalnes;Vale Hall\n12.9.2026;Brovik;Brovik Arena\n");
+        var open = FixtureReader.Read(source, new FixtureOptions("Harbour Vale"));
+        Assert.True(open.IsBlocked);
+        Assert.Empty(open.Rows);
+        Assert.Empty(open.Problems);
+        var question = Assert.Single(open.Questions);
+        Assert.Null(question.Offered);
+        Assert.Equal("pair-2-3 opponent-2 opponent-3", string.Join(' ', question.Options.Select(option => option.Id)));
+        Assert.Equal([(2, "waits"), (3, "waits")], open.Skipped.Where(skipped => skipped.Kind == "waits").Select(skipped => (skipped.Line, skipped.Kind)));
+        Assert.Equal("Kalnes, Brovik", string.Join(", ", FixtureReader.Read(source, new FixtureOptions("Harbour Vale", Answers.None.With(question.Key, "opponent-2"))).Rows.Select(row => row.Opponent)));
+        var mapped = FixtureReader.Read(source, new FixtureOptions(Answers: Answers.None.With("column:vastustaja", "Opponent").With("column:sali", "Venue")));
+        Assert.Equal([("Kalnes", "Vale Hall"), ("Brovik", "Brovik Arena")], mapped.Rows.Select(row => (row.Opponent!, row.Place!)));
+        Assert.Empty(mapped.Questions);
+    }
+
+    /// <summary>A first line that is no row of headings leaves the list to the reader of loose lines.</summary>
+    [Theory]
+    [InlineData("News\tTable\tSquad\tContact\n5 Sep 2026\tHarbour Vale\tv\tKalnes\n12 Sep 2026\tBrovik\tv\tHarbour Vale\n")]
+    [InlineData("Women\tHarbour Vale\n5 Sep 2026\t18:00\tHarbour Vale v Kalnes\n12 Sep 2026\t18:00\tBrovik v Harbour Vale\n")]
+    public void A_title_is_no_row_of_headings(string text)
+    {
+        var read = FixtureReader.Read(SourceText.OfText("list", text), new FixtureOptions("Harbour Vale"));
+        Assert.Null(read.Reads.HeadingLine);
+        Assert.Empty(read.Questions);
+        Assert.Equal("Kalnes, Brovik", string.Join(", ", read.Rows.Select(row => row.Opponent)));
     }
 
     [Fact]

@@ -9,6 +9,9 @@ internal sealed record FigureCell(FigurePlace Place, string Text)
 {
     private static readonly (int First, int Last) UsualHours = (9, 21);
 
+    /// <summary>Whether a cell is two figures, and no time that is in doubt.</summary>
+    public static bool Is(string cell) => ResultText.Read(cell) is not null && TimeText.Read(cell).Sense is TimeSense.Known or TimeSense.Unreadable;
+
     /// <summary>It can be a time of day.</summary>
     public bool MayBeClock => Clock is not null;
 

@@ -32,12 +32,12 @@ public static class FixtureImport
             : row.Status;
         return new Match(id, row.Day, row.LastDay,
             Asks("Q-midnight", "Q-am", "Q-time") ? null : row.KickOff,
-            Opponent: Short(row.Club), Venue: row.Venue, Competition: Short(row.Competition), Round: Short(row.Round), Place: Short(row.Place),
+            Opponent: Short(row.Club), Venue: Asks("Q-sides") ? null : row.Venue, Competition: Short(row.Competition), Round: Short(row.Round), Place: Short(row.Place),
             Importance: row.Importance,
             Status: status,
             Condition: row.Condition is null || status != MatchStatus.Conditional ? null : new Condition(null, NeedsOf(row.Condition), Short(row.Condition)),
             Series: row.Series,
-            Result: Asks("Q-score-order") ? null : row.Result,
+            Result: Asks("Q-score-order", "Q-sides") ? null : row.Result,
             Note: row.Remarks is { } remarks && remarks != row.Condition && !Formula.Is(remarks) ? Short(remarks) : null,
             Source: new MatchSource(row.SourceId));
     }

@@ -12,11 +12,12 @@ internal static class FixtureQuestions
     /// <summary>Dates further than this from the middle of the list are likelier typing errors.</summary>
     private const int FarDays = 400;
 
-    public static void Ask(List<FixtureDraft> drafts, ListDates dates, TeamChoice team, DateOnly? today, Asker asker, List<Skipped> skipped)
+    /// <param name="ofAll">Ids of open questions that every row waits for.</param>
+    public static void Ask(List<FixtureDraft> drafts, ListDates dates, List<string> ofAll, DateOnly? today, Asker asker, List<Skipped> skipped)
     {
         foreach (var draft in drafts)
         {
-            if (team.Ask is { } id) draft.Ask.Add(id);
+            draft.Ask.AddRange(ofAll);
             if (draft.Date?.Ask is { } date) draft.Ask.Add(date);
             if (dates.Blanks.Ask is { } blank && dates.Blanks.Lines.Contains(draft.Line)) draft.Ask.Add(blank);
         }
@@ -32,7 +33,7 @@ internal static class FixtureQuestions
         ScoreOrder(drafts, asker);
         Spellings(drafts, asker);
         Postponements.Ask(drafts, dates, asker, skipped);
-        Repeats(drafts, asker);
+        Repeats(drafts, asker, skipped);
     }
 
     // One question for all rows of a kind.
@@ -196,7 +197,7 @@ internal static class FixtureQuestions
     }
 
     // One number or one kick-off against one opponent on two different rows.
-    private static void Repeats(List<FixtureDraft> drafts, Asker asker)
+    private static void Repeats(List<FixtureDraft> drafts, Asker asker, List<Skipped> skipped)
     {
         var twice = drafts.Where(draft => draft.SourceId is not null).GroupBy(draft => draft.SourceId!, StringComparer.Ordinal)
             .Concat(drafts.Where(draft => draft is { SourceId: null, Day: not null, Opponent: not null, Status: not MatchStatus.Postponed }).GroupBy(draft => $"{draft.Day:O} {draft.KickOff:t} {Spelling.Fold(draft.Opponent!)} {Spelling.Fold(draft.Place ?? "")}", StringComparer.Ordinal))
@@ -205,7 +206,9 @@ internal static class FixtureQuestions
         {
             var asked = asker.Ask("repeat", key, rows.Select(draft => draft.Line), rows.Select(draft => Asker.Option("repeat", "line", draft.Line) with { Id = FormattableString.Invariant($"line-{draft.Line}") }).Append(Asker.Option("repeat", "all")), [key, rows.Count]);
             if (asked.IsOpen) foreach (var draft in rows) draft.Ask.Add(asked.Id);
-            else if (asked.Answer != "all") foreach (var draft in rows.Where(draft => asked.Answer != FormattableString.Invariant($"line-{draft.Line}"))) drafts.Remove(draft);
+            if (asked.IsOpen || asked.Answer == "all") continue;
+            foreach (var draft in rows.Where(draft => asked.Answer != FormattableString.Invariant($"line-{draft.Line}") && drafts.Remove(draft)))
+                skipped.Add(Skipped.Of(draft.Line, draft.Listed.Raw, "left-out", key));
         }
     }
 

@@ -15,20 +15,20 @@ public static class FixtureReader
         var table = isJson ? JsonTable.Read(source) : CellTable.Read(source);
         if (table.Problems.Count > 0) return Refused(source, table, table.Problems);
         var answers = options.Answers ?? Answers.None;
-        var layout = HeadedList.Headings(table) is { } headings ? HeadedList.Read(table, headings, answers) : LooseList.Read(table);
+        var asker = new Asker(answers);
+        var layout = (HeadedList.Headings(table) ?? GuessedColumns.Headings(table)) is { } headings ? HeadedList.Read(table, headings, answers, asker) : LooseList.Read(table);
         // The headings go along: saying what a column holds may mend it.
         if (layout.Problems.Count > 0) return Refused(source, table, layout.Problems.ToValueList(), layout.Headings);
 
-        var asker = new Asker(answers);
         var sides = Sides.Of(layout.Matches);
         var team = TeamChoice.Of(source.Name, layout.Matches, sides, answers.Find("Q-team", "Q-team") ?? options.Team, asker);
-        if (team.Problem is { } unknown) return Refused(source, table, new([unknown])) with { Teams = team.Teams };
-        if (!layout.Matches.Any(match => match.ByeOf.Length == 0)) return Refused(source, table, new([Problem.Of("no-matches", source.Name, null, null)]));
+        if (team.Problem is { } missing) return Refused(source, table, new([missing]), layout.Headings) with { Teams = team.Teams };
+        if (layout.Ask is null && !layout.Matches.Any(match => match.ByeOf.Length == 0)) return Refused(source, table, new([Problem.Of("no-matches", source.Name, null, null)]));
 
         var dates = ListDates.Read(layout, sides, team, options, asker);
         var skipped = layout.Skipped;
         var drafts = OurMatches.Of(layout.Matches, sides, dates, team, skipped);
-        FixtureQuestions.Ask(drafts, dates, team, options.Today, asker, skipped);
+        FixtureQuestions.Ask(drafts, dates, [.. new[] { layout.Ask, team.Ask }.OfType<string>()], options.Today, asker, skipped);
         var season = layout.Years ?? dates.Column.Season;
         return new(source.Name,
             new(source.Encoding, isJson ? null : table.Delimiter, isJson ? null : layout.HeadingLine, layout.Headings, dates.Column.Order, dates.Column.OrderLines, season),

@@ -23,10 +23,12 @@ internal static class HeadedList
         return roles.Contains(ColumnRole.Opponent) || roles.Contains(ColumnRole.Home) && roles.Contains(ColumnRole.Away);
     }
 
-    public static ListLayout Read(CellTable table, CellRow headings, Answers answers)
+    public static ListLayout Read(CellTable table, CellRow headings, Answers answers, Asker asker)
     {
         var body = table.Rows.Where(row => row.Line > headings.Line).ToList();
         var columns = Columns(headings, body, answers);
+        var read = GuessedColumns.NamesSides(columns) && columns.Exists(column => column.Role == ColumnRole.Date) ? new ListColumns(columns, new HashSet<int>(), null, false)
+            : GuessedColumns.Of(columns, body, heading => Said(heading, answers) is not null, asker);
         var (matches, skipped, sections) = (new List<ListedMatch>(), new List<Skipped>(), new Sections());
         foreach (var row in table.Rows.Where(row => row.Line < headings.Line))
             skipped.Add(row.IsBlank ? Skipped.Of(row.Line, row.Raw, "blank") : Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', row.Filled.Select(c => c.Cell)), isTitle: true)));
@@ -40,12 +42,13 @@ internal static class HeadedList
             else if (filled.Take(2).Any(c => ListWords.IsTotal(c.Cell))) skipped.Add(Skipped.Of(row.Line, row.Raw, "totals"));
             else if (IsDayHeading(filled, body.Skip(i + 1).FirstOrDefault(below => !below.IsBlank), columns)) skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', filled.Select(c => c.Cell)), isTitle: false)));
             else if (filled.Count == 1 && columns.Count > 1 && !IsOpponentAlone(filled[0].Column, columns)) skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(filled[0].Cell, isTitle: false)));
-            else matches.Add(Match(row, columns, sections));
+            else if (read.Waits) skipped.Add(Skipped.Of(row.Line, row.Raw, "waits"));
+            else matches.Add(Match(row, read, sections));
         }
         var problems = new List<Problem>();
-        if (!columns.Any(column => column.Role is ColumnRole.Opponent or ColumnRole.Match || column.Role is ColumnRole.Home && columns.Any(other => other.Role == ColumnRole.Away)))
+        if (!read.Waits && !GuessedColumns.NamesSides(columns))
             problems.Add(Problem.Of("no-opponents", table.Name, headings.Line, null, string.Join(", ", headings.Cells)));
-        return new(matches, skipped, columns.ToValueList(), headings.Line, sections.Years, problems);
+        return new(Figures.Decide(matches), skipped, columns.ToValueList(), headings.Line, sections.Years, problems, read.Ask);
     }
 
     // "Saturday;5.9.2026;;" above rows without a date of their own.
@@ -58,9 +61,11 @@ internal static class HeadedList
     // Below an empty date cell: a match, not a heading, which stands in the first column.
     private static bool IsOpponentAlone(int column, List<HeadingUse> columns) => column > 0 && columns.Exists(use => use.Column == column && use.Role is ColumnRole.Opponent or ColumnRole.Match);
 
-    private static ListedMatch Match(CellRow row, List<HeadingUse> columns, Sections sections)
+    private static ListedMatch Match(CellRow row, ListColumns read, Sections sections)
     {
-        string Cell(ColumnRole role) => columns.Where(column => column.Role == role).Select(column => row[column.Column]).FirstOrDefault(cell => cell.Length > 0) ?? "";
+        var columns = read.Uses;
+        var figures = read.Figures.Where(column => FigureCell.Is(row[column])).Select(column => new FigureCell(new(column), row[column])).ToArray();
+        string Cell(ColumnRole role) => columns.Where(column => column.Role == role && !figures.Any(figure => figure.Place.At == column.Column)).Select(column => row[column.Column]).FirstOrDefault(cell => cell.Length > 0) ?? "";
         return new ListedMatch(row.Line, row.Raw)
         {
             SourceId = Cell(ColumnRole.SourceId),
@@ -76,6 +81,7 @@ internal static class HeadedList
             Round = Cell(ColumnRole.Round) is { Length: > 0 } round ? round : sections.Round,
             Status = Cell(ColumnRole.Status),
             Result = Cell(ColumnRole.Result),
+            Figures = figures,
             Remarks = string.Join("; ", columns.Where(column => column.Role == ColumnRole.Remarks).Select(column => row[column.Column]).Where(cell => cell.Length > 0)),
             Team = Cell(ColumnRole.Team),
             SectionDate = sections.Date,

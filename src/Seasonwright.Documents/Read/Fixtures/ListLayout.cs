@@ -6,7 +6,8 @@ namespace Seasonwright.Documents.Read.Fixtures;
 /// <summary>A list cut into matches, with everything else told.</summary>
 /// <param name="HeadingLine">Null for lists without headings.</param>
 /// <param name="Years">Years named by a title.</param>
-internal sealed record ListLayout(List<ListedMatch> Matches, List<Skipped> Skipped, ValueList<HeadingUse> Headings, int? HeadingLine, SeasonYears? Years, List<Problem> Problems);
+/// <param name="Ask">Id of the open question which columns say who plays; there are no matches while nothing can be offered.</param>
+internal sealed record ListLayout(List<ListedMatch> Matches, List<Skipped> Skipped, ValueList<HeadingUse> Headings, int? HeadingLine, SeasonYears? Years, List<Problem> Problems, string? Ask = null);
 
 /// <summary>What headings between the rows say about the rows below them.</summary>
 internal sealed class Sections

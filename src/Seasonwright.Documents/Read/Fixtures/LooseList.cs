@@ -16,7 +16,7 @@ internal static class LooseList
             if (cells.Count == 0) skipped.Add(Skipped.Of(row.Line, row.Raw, "blank"));
             else if (ListWords.IsTotal(cells[0])) skipped.Add(Skipped.Of(row.Line, row.Raw, "totals"));
             else if (ListWords.IsBye(cells[0])) matches.Add(new ListedMatch(row.Line, row.Raw) { ByeOf = AfterColon(string.Join(' ', cells)), SectionDate = sections.Date, Round = sections.Round });
-            else if (Match(row, sections) is { } match) matches.Add(match);
+            else if (Match(row, sections, isBelowMatch: matches.Count > 0 && matches[^1].Line == row.Line - 1) is { } match) matches.Add(match);
             else skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', cells), matches.Count == 0 && sections.Round.Length == 0)));
         }
         return new(Figures.Decide(matches), skipped, ValueList<HeadingUse>.Empty, null, sections.Years, []);
@@ -25,7 +25,7 @@ internal static class LooseList
     private static string AfterColon(string text) => text.Contains(':', StringComparison.Ordinal) ? text[(text.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim()
         : text.Contains(' ', StringComparison.Ordinal) ? text[(text.IndexOf(' ', StringComparison.Ordinal) + 1)..].Trim() : "";
 
-    private static ListedMatch? Match(CellRow row, Sections sections)
+    private static ListedMatch? Match(CellRow row, Sections sections, bool isBelowMatch)
     {
         var filled = row.Filled.ToList();
         var inLine = filled.Count == 1;
@@ -63,7 +63,8 @@ internal static class LooseList
             if (kinds[i] != CellKind.Text) continue;
             var pair = PairText.Read(cells[i]);
             var isMatch = pair.Home is not null || pair.Versus || pair.Venue is not null || match.Venues.Any(venue => VenueText.Mark(venue) is not null) && !ListWords.IsFurniture(cells[i]);
-            var isPlaced = match.Date.Length + match.KickOff.Length + match.Figures.Length + match.Section.Length > 0 || match.SectionDate is not null;
+            // "Brovik v Kalnes" alone is a match below a day or another match; anywhere else it may be prose.
+            var isPlaced = match.Date.Length + match.KickOff.Length + match.Figures.Length + match.Section.Length > 0 || match.SectionDate is not null || isBelowMatch && cells[i].Split(' ').Any(PairText.IsAgainst);
             if (isMatch && isPlaced && (pair.Home is null || IsName(pair.Home) && IsName(pair.Away!)))
                 return match with { Pair = cells[i], Remarks = Rest(cells, kinds, i, i) };
         }
@@ -86,9 +87,8 @@ internal static class LooseList
         if (CalendarWords.Weekday(cell) is not null) return CellKind.Weekday;
         if (DateText.Find(cell) is { } date && (DateText.Without(cell, date) is { } rest) && (rest.Length == 0 || TimeText.Read(rest).Sense is not TimeSense.Unreadable)) return CellKind.Date;
         if (ListWords.IsPostponed(cell) || ListWords.IsCancelled(cell)) return cell.Length <= 20 ? CellKind.Status : CellKind.Text;
-        var sense = TimeText.Read(Weekday(cell)?.Time ?? cell).Sense;
-        if (sense is TimeSense.Known or TimeSense.Unreadable && ResultText.Read(cell) is not null) return CellKind.Figure;
-        if (sense is not (TimeSense.Unreadable or TimeSense.Empty)) return CellKind.Time;
+        if (FigureCell.Is(cell)) return CellKind.Figure;
+        if (TimeText.Read(Weekday(cell)?.Time ?? cell).Sense is not (TimeSense.Unreadable or TimeSense.Empty)) return CellKind.Time;
         if (VenueText.Mark(cell) is not null && cell.Length <= 7) return CellKind.Venue;
         if (RoundText.InHeading(cell) is { } round && round.Length == cell.Length) return CellKind.Round;
         return cell.Any(char.IsLetter) ? CellKind.Text : CellKind.Other;

@@ -37,6 +37,9 @@ internal sealed record PairText(string? Home, string? Away, string? Opponent, Ve
         return dash > 0 ? Both(words[..dash], words[(dash + 1)..], venue) : new(null, null, text, venue, false);
     }
 
+    /// <summary>Whether a word stands between two teams ("v", "gegen").</summary>
+    public static bool IsAgainst(string word) => Is(word, Against);
+
     private static PairText Both(string[] home, string[] away, Venue? venue) => new(string.Join(' ', home), string.Join(' ', away), null, venue, true);
 
     private static bool Is(string word, string[] words) => words.Contains(word, StringComparer.OrdinalIgnoreCase);
