@@ -14,6 +14,8 @@ public sealed class BrowserFixture : IAsyncLifetime
     {
         playwright = await Playwright.CreateAsync();
         browser = await Chromium.LaunchAsync(playwright);
+        // As long as everything else is waited for: the machine may be busy.
+        Assertions.SetDefaultExpectTimeout(20_000);
     }
 
     /// <summary>Opens a fresh window, with nothing remembered, on a page of a workspace.</summary>
