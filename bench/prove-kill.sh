@@ -3,8 +3,7 @@
 # The result goes to docs/proof/kill.md. Run from the repository's root by ./prove.
 set -euo pipefail
 kills=${1:-20} edits=${2:-1000} seed=${3:-$(( $(date +%s) % 1000000 ))}
-# What is measured is what is built now, whatever is committed meanwhile.
-commit="$(git rev-parse --short HEAD)$([ -z "$(git status --porcelain -- src bench)" ] || echo ' with uncommitted changes')"
+. bench/about.sh
 dotnet build bench/Seasonwright.Bench.Kill -c Release -v quiet -nologo
 tool=bench/Seasonwright.Bench.Kill/bin/Release/net10.0/Seasonwright.Bench.Kill.dll
 data=$(mktemp -d); trap 'rm -rf "$data"' EXIT
@@ -19,8 +18,8 @@ mkdir -p docs/proof
   echo
   if [ $result = 0 ]; then echo "**Result: no acknowledged gesture lost, none doubled.**"; else echo "**Result: PROBLEMS, see below.**"; fi
   echo
-  echo "- commit: $commit"
-  echo "- machine: $(uname -s) $(uname -m), $(getconf _NPROCESSORS_ONLN) cores, $(awk "/MemTotal/ {print int(\$2 / 1048576 + 0.5)}" /proc/meminfo 2>/dev/null || echo unknown) GiB, file system $(stat -f -c %T "$data" 2>/dev/null || echo unknown), .NET $(dotnet --version); shared with other work"
+  about
+  echo "- file system: $(stat -f -c %T "$data" 2>/dev/null || echo unknown)"
   echo "- what it does not show: a power cut. That an acknowledgement comes only after the flush to the disk is shown by the trace in \`tests/Seasonwright.Store.Tests\` (FlushBeforeAcknowledge)."
   echo
   echo "$rounds"

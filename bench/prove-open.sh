@@ -3,8 +3,7 @@
 # The result goes to docs/proof/open.md. Run from the repository's root by ./prove.
 set -euo pipefail
 edits=${1:-5000}
-# What is measured is what is built now, whatever is committed meanwhile.
-commit="$(git rev-parse --short HEAD)$([ -z "$(git status --porcelain -- src bench)" ] || echo ' with uncommitted changes')"
+. bench/about.sh
 dotnet build bench/Seasonwright.Bench.Open -c Release -v quiet -nologo
 tool=bench/Seasonwright.Bench.Open/bin/Release/net10.0/Seasonwright.Bench.Open.dll
 data=$(mktemp -d); trap 'rm -rf "$data"' EXIT
@@ -27,10 +26,9 @@ mkdir -p docs/proof
   echo
   echo "\`./prove open $edits\`: a season of 53 weeks with $rows entries (dragged loads, painted phases) made through the desk; 7 fresh processes each, interleaved; each line is the run whose first opening took the median time."
   echo
-  echo "- commit: $commit"
-  echo "- machine: $(uname -s) $(uname -m), $(getconf _NPROCESSORS_ONLN) cores, $(awk '/MemTotal/ {print int($2 / 1048576 + 0.5)}' /proc/meminfo 2>/dev/null || echo unknown) GiB, .NET $(dotnet --version); shared with other work"
+  about
   echo "- \"first\" includes opening the data folder and compiling everything on the way; \"again\" is the same in the same process"
-  echo "- load of the machine at the end: $(cut -d' ' -f1 /proc/loadavg 2>/dev/null || echo unknown); the processor columns are time used, not waited for"
+  echo "- the processor columns are time used, not waited for"
   echo
   echo "| | first, ms | processor, ms | again, ms | processor, ms | memory grown, MiB |"
   echo "|---|---|---|---|---|---|"

@@ -39,8 +39,8 @@ public static class Writer
         var gestures = new Gestures(seed);
         var tails = new Dictionary<StreamId, long>
         {
-            [gestures.Team] = await folder.Log.TailAsync(gestures.Team),
-            [gestures.Season] = await folder.Log.TailAsync(gestures.Season),
+            [gestures.Team] = (await folder.Log.ReadAllAsync(gestures.Team)).Length,
+            [gestures.Season] = (await folder.Log.ReadAllAsync(gestures.Season)).Length,
         };
         for (var gesture = 1; gesture <= edits; gesture++)
         {

@@ -13,7 +13,7 @@ internal sealed class Table<T>(IReadOnlyList<Column<T>> columns)
     public void WriteCsv(IReadOnlyList<T> rows, TextWriter writer)
     {
         writer.WriteLine(string.Join(',', columns.Select(column => column.Heading)));
-        foreach (var row in rows) writer.WriteLine(string.Join(',', columns.Select(column => Quoted(column.Cell(row) ?? ""))));
+        foreach (var row in rows) writer.WriteLine(string.Join(',', columns.Select(column => Quoted(Disarmed(column.Cell(row) ?? "")))));
     }
 
     /// <summary>In columns of even width, two spaces apart, no space at the end of a line.</summary>
@@ -33,6 +33,16 @@ internal sealed class Table<T>(IReadOnlyList<Column<T>> columns)
 
     private static string Quoted(string cell) =>
         cell.AsSpan().ContainsAny(",\"\r\n") ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell;
+
+    /// <summary>
+    /// What a spreadsheet would run as a formula stands behind an apostrophe, so that it shows it as text: the words of a list are
+    /// somebody else's. A plain number ("-5") stays a number.
+    /// </summary>
+    private static string Disarmed(string cell) =>
+        cell is ['=' or '+' or '-' or '@' or '\t' or '\r' or '\n', ..] && !IsPlainNumber(cell) ? $"'{cell}" : cell;
+
+    private static bool IsPlainNumber(string cell) =>
+        decimal.TryParse(cell, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _);
 
     /// <summary>Letters as people count them: an accent that stands alone in the text has no width of its own.</summary>
     private static int Width(string text) => new StringInfo(text).LengthInTextElements;

@@ -48,9 +48,6 @@ public sealed class Workspace : IAsyncDisposable
 
     public string Path => Folder.Path;
 
-    /// <summary>Raised when a season or team came or went.</summary>
-    public event Action? ListChanged;
-
     /// <summary>Tells a second process where this one can be reached.</summary>
     public void Announce(Uri address) => Folder.Announce(address);
 
@@ -98,8 +95,6 @@ public sealed class Workspace : IAsyncDisposable
     public Task PreferAsync(Actor actor, string key, string json, CancellationToken cancel = default) =>
         Folder.Preferences.SetAsync(actor.Person, key, json, cancel);
 
-    internal void TellListChanged() => ListChanged?.Invoke();
-
     internal void Forget(StreamId stream)
     {
         seasons.TryRemove(stream, out _);
@@ -117,7 +112,7 @@ public sealed class Workspace : IAsyncDisposable
     private async Task<OpenStream> StreamAsync(StreamId id, IStreamTrade trade, CancellationToken cancel)
     {
         // An opening that failed is tried again by the next caller.
-        var opening = streams.GetOrAdd(id, key => new(() => OpenAsync(key, trade)));
+        var opening = streams.GetOrAdd(id, key => new(() => OpenStream.OpenAsync(Folder, key, trade)));
         try
         {
             return await opening.Value.WaitAsync(cancel);
@@ -127,13 +122,6 @@ public sealed class Workspace : IAsyncDisposable
             streams.TryRemove(new(id, opening));
             throw;
         }
-    }
-
-    private async Task<OpenStream> OpenAsync(StreamId id, IStreamTrade trade)
-    {
-        var stream = await OpenStream.OpenAsync(Folder, id, trade);
-        stream.Renamed += TellListChanged;
-        return stream;
     }
 }
 

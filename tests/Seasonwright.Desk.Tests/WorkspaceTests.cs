@@ -41,8 +41,6 @@ public class WorkspaceTests
     {
         await using var desk = await Desk.OpenAsync();
         var open = await desk.SeasonAsync(await desk.StartAsync());
-        var told = 0;
-        desk.Workspace.ListChanged += () => told++;
         async Task<(string Team, string Season)> Listed() => (await desk.Workspace.SeasonsAsync()).Select(season => (season.TeamName, season.Title)).Single();
 
         await open.TeamStream.ApplyAsync(desk.Runa, new Gesture(Guid.NewGuid(), open.TeamStream.State.Number, [new SetTeamName("Harbour Vale II")]));
@@ -52,6 +50,5 @@ public class WorkspaceTests
         await open.Stream.UndoAsync(desk.Runa, Guid.NewGuid());
         await open.Stream.UndoAsync(desk.Runa, Guid.NewGuid());
         Assert.Equal(("Harbour Vale II", "2027-28"), await Listed());
-        Assert.Equal(3, told);
     }
 }

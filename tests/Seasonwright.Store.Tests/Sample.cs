@@ -34,6 +34,9 @@ internal static class Sample
 
     public static IEnumerable<long> Numbers(IEnumerable<LogEntry> entries) => entries.Select(entry => entry.Number);
 
+    /// <summary>Number of a stream's last entry; 0 when there is none.</summary>
+    public static async Task<long> TailAsync(this StreamLog log, StreamId stream) => (await log.ReadAllAsync(stream)) is [.., var last] ? last.Number : 0;
+
     /// <summary>Everything a folder's log says, a line an entry.</summary>
     public static async Task<string> Said(DataFolder folder)
     {

@@ -45,11 +45,11 @@ public class GoldenTests
         Assert.Equal(season.Setup.Facts, facts["team"]);
     }
 
-    /// <summary>Makes the files of a version once, from docs/edits.md; what exists is never touched.</summary>
+    /// <summary>With APPROVE=1 the files of a new version are made once, from docs/edits.md; what exists is never touched.</summary>
     [Fact]
     public void Golden_files_are_there()
     {
-        if (!File.Exists(LogGolden)) Make();
+        if (Environment.GetEnvironmentVariable("APPROVE") == "1" && !File.Exists(LogGolden)) Make();
         Assert.True(File.Exists(SeasonGolden) && File.Exists(LogGolden));
     }
 

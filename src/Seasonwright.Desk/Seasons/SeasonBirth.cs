@@ -41,7 +41,6 @@ public static class SeasonBirth
             switch (await workspace.Folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, appends.ToImmutable())))
             {
                 case AppendOutcome.Appended:
-                    workspace.TellListChanged();
                     return (new Kept(seasonEntries.Length), season);
                 case AppendOutcome.AlreadyThere there:
                     return (new Kept(there.Entries.Last(entry => entry.Stream == seasonStream).Number), season);
@@ -81,7 +80,6 @@ public static class SeasonBirth
         }
         foreach (var season in going) workspace.Forget(new StreamId(Guid.Parse(season.Id.Text)));
         workspace.Forget(new StreamId(Guid.Parse(team.Text)));
-        workspace.TellListChanged();
         return new Kept(0);
     }
 

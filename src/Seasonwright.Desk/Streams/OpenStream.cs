@@ -39,9 +39,6 @@ public sealed class OpenStream : IDisposable
     /// <summary>Raised after every acknowledged change, on the thread that made it.</summary>
     public event Action<StreamState>? Changed;
 
-    /// <summary>Raised after an acknowledged change of what the stream is called.</summary>
-    public event Action? Renamed;
-
     /// <summary>Reads the log. A snapshot only saves time: what does not fit its fingerprint is thrown away and replayed.</summary>
     /// <exception cref="StoreTrouble">The file refuses, or the log does not give the facts it says it gave.</exception>
     public static async Task<OpenStream> OpenAsync(DataFolder folder, StreamId id, IStreamTrade trade, CancellationToken cancel = default)
@@ -170,8 +167,7 @@ public sealed class OpenStream : IDisposable
             entries.Add(new NewEntry(LogText.Version, editJson, LogText.Of(step), follows.Hex));
         }
         var title = trade.TitleOf(facts);
-        var isRenamed = title != trade.TitleOf(State.Facts);
-        var append = new StreamAppend(Id, State.Number, entries.ToImmutable()) { Title = isRenamed ? title : null };
+        var append = new StreamAppend(Id, State.Number, entries.ToImmutable()) { Title = title == trade.TitleOf(State.Facts) ? null : title };
         switch (await folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, [mark?.Invoke(append) ?? append])))
         {
             case AppendOutcome.Appended appended:
@@ -181,7 +177,6 @@ public sealed class OpenStream : IDisposable
                 if (State.Number / SnapshotEvery > append.After / SnapshotEvery)
                     await Helping(() => folder.Snapshots.KeepAsync(Id, State.Number, LogText.Version, LogText.Of(State.Facts), hash.Hex));
                 Changed?.Invoke(State);
-                if (isRenamed) Renamed?.Invoke();
                 return new Kept(State.Number);
             case AppendOutcome.Gone:
                 return new NotDone(Refusal.Say("stream-gone", Id.ToString()));

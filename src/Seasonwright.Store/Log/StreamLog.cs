@@ -41,10 +41,6 @@ public sealed class StreamLog
     /// <summary>The whole stream in order.</summary>
     public Task<ImmutableArray<LogEntry>> ReadAllAsync(StreamId stream, CancellationToken cancel = default) => ReadFromAsync(stream, 0, cancel);
 
-    /// <summary>Number of the last entry; 0 when there is none.</summary>
-    public Task<long> TailAsync(StreamId stream, CancellationToken cancel = default) =>
-        database.Run(context => Tail(context, stream, cancel));
-
     /// <summary>The entries a gesture made in a stream; empty when it is not there. Ask before deciding an edit that may have been sent again.</summary>
     public Task<ImmutableArray<LogEntry>> FindGestureAsync(StreamId stream, Guid gesture, CancellationToken cancel = default) =>
         database.Run(context => Entries(context, stream).Where(entry => entry.Gesture == gesture).Ordered(cancel));
@@ -53,11 +49,6 @@ public sealed class StreamLog
     public Task<ImmutableArray<LogStream>> StreamsAsync(CancellationToken cancel = default) => database.Run(async context =>
         (await context.Streams.AsNoTracking().Where(stream => stream.Club == club)
             .OrderBy(stream => stream.Created).ThenBy(stream => stream.Id).ToListAsync(cancel)).ToImmutableArray());
-
-    /// <summary>The tombstones of the club, oldest first.</summary>
-    public Task<ImmutableArray<Removal>> RemovalsAsync(CancellationToken cancel = default) => database.Run(async context =>
-        (await context.Removals.AsNoTracking().Where(removal => removal.Club == club)
-            .OrderBy(removal => removal.Instant).ThenBy(removal => removal.Stream).ToListAsync(cancel)).ToImmutableArray());
 
     /// <summary>
     /// Removes a stream for good, and with a team its seasons, leaving tombstones. The only delete there is.
@@ -87,6 +78,7 @@ public sealed class StreamLog
     private IQueryable<LogEntry> Entries(StoreContext context, StreamId stream) =>
         context.Entries.AsNoTracking().Where(entry => entry.Club == club && entry.Stream == stream);
 
+    /// <summary>Number of the last entry; 0 when there is none.</summary>
     private async Task<long> Tail(StoreContext context, StreamId stream, CancellationToken cancel) =>
         await Entries(context, stream).MaxAsync(entry => (long?)entry.Number, cancel) ?? 0;
 

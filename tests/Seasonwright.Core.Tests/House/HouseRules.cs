@@ -16,7 +16,7 @@ public class HouseRules
         ["Wire"] = ["Core"],
         ["Solver"] = ["Core"],
         ["Documents"] = ["Core"],
-        ["Store"] = ["Core", "Wire"],
+        ["Store"] = ["Core"],
         ["Desk"] = ["Core", "Wire", "Solver", "Documents", "Store"],
         ["Web"] = ["Desk", "Documents", "Core"],
         ["Cli"] = ["Desk", "Documents", "Wire", "Core"],

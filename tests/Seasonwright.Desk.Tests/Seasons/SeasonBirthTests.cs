@@ -14,11 +14,8 @@ public class SeasonBirthTests
     public async Task A_new_team_comes_with_its_first_season()
     {
         await using var desk = await Desk.OpenAsync();
-        var told = 0;
-        desk.Workspace.ListChanged += () => told++;
         var (answer, id) = await desk.Workspace.CreateAsync(desk.Runa, Guid.NewGuid(), null, [new SetLocale(new LocaleSettings(Zone: "Europe/Oslo"))], [Start, Desk.Load(1, 1000)]);
         Assert.Equal(new Kept(2), answer);
-        Assert.Equal(1, told);
         await desk.RestartAsync();
         var open = await desk.SeasonAsync(id!.Value);
         Assert.Equal((1000, "Harbour Vale", "Europe/Oslo"), (Desk.Au(open, 1), open.Setup.TeamName, open.Setup.Locale.Zone));
@@ -83,11 +80,8 @@ public class SeasonBirthTests
         await desk.Workspace.NextAsync(desk.Runa, Guid.NewGuid(), open.Season.Id, new(2028, 9, 2), null);
         var other = await desk.StartAsync();
         var pending = Desk.Gesture(open, Desk.Load(1, 1000));
-        var told = 0;
-        desk.Workspace.ListChanged += () => told++;
 
         Assert.IsType<Kept>(await desk.Workspace.RemoveTeamAsync(desk.Runa, open.Setup.Id));
-        Assert.Equal(1, told);
         Assert.Equal(other, Assert.Single(await desk.Workspace.SeasonsAsync()).Id);
         Assert.Null(await desk.Workspace.SeasonAsync(open.Season.Id));
         // A page that still shows it, a gesture on its way, a start sent again, and the removal itself.

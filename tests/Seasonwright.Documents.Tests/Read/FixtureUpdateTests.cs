@@ -39,6 +39,14 @@ public class FixtureUpdateTests
     }
 
     [Fact]
+    public void A_list_from_a_file_with_a_very_long_name_is_taken_in()
+    {
+        const string rows = "Date,Home,Away\n2026-10-07,Harbour Vale,Brovik\n";
+        var list = FixtureReader.Read(SourceText.OfText(new string('n', 300) + ".csv", rows), new FixtureOptions("Harbour Vale"));
+        Assert.Single(Taken(Started(), list, Answers.None).AllMatches);
+    }
+
+    [Fact]
     public void Also_after_an_update_and_after_its_questions()
     {
         var season = Taken(Started(), FixtureCases.Read(First, "Harbour Vale"), Answers.None);

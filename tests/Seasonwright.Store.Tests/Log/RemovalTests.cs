@@ -30,7 +30,10 @@ public sealed class RemovalTests : IDisposable
             [
                 new Removal(ClubId.Local, Sample.Team, StreamKind.Team, null, Sample.Coach, clock.GetUtcNow(), 1),
                 new Removal(ClubId.Local, Sample.Season, StreamKind.Season, Sample.Team, Sample.Coach, clock.GetUtcNow(), 2),
-            ], await folder.Log.RemovalsAsync());
+            ], [await Tombstone(Sample.Team), await Tombstone(Sample.Season)]);
+
+        async Task<Removal> Tombstone(StreamId stream) =>
+            Assert.IsType<AppendOutcome.Gone>(await folder.Log.AppendAsync(Sample.Request(Sample.To(stream, 1, "late")))).Removal;
     }
 
     [Fact]

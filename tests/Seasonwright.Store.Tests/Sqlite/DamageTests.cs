@@ -79,7 +79,6 @@ public sealed class DamageTests : IDisposable
                 using var folder = await place.OpenAsync();
                 await Sample.Said(folder);
                 await folder.People.AllAsync();
-                await folder.Log.RemovalsAsync();
                 outcome = "opened";
             }
             catch (StoreTrouble trouble)

@@ -18,7 +18,7 @@ public static class FixtureImport
         var bySource = update.Changes.Where(change => change.Known?.Source?.Id is not null).Select(change => (Id: change.Known!.Source!.Id, change.Known.Id)).Concat(added.Select(a => (Id: a.SourceId, a.Match.Id)))
             .Where(entry => entry.Item1 is not null).GroupBy(entry => entry.Item1!, StringComparer.OrdinalIgnoreCase).ToDictionary(group => group.Key, group => group.First().Item2, StringComparer.OrdinalIgnoreCase);
         var matches = changed.Concat(added).Select(entry => Linked(entry.Match, bySource)).ToValueList();
-        return matches.Count == 0 ? null : new ImportFixtures(matches, list.Name);
+        return matches.Count == 0 ? null : new ImportFixtures(matches, Spelling.Cut(list.Name, LongestName));
     }
 
     /// <summary>A row as a match, in its weaker form where questions are open.</summary>
@@ -59,4 +59,6 @@ public static class FixtureImport
 
     // As much as Core takes.
     private const int LongestText = 2000;
+
+    private const int LongestName = 120;
 }
