@@ -18,12 +18,12 @@ about() {
   echo "- machine: $machine; load before: $load_before, after: $(load)"
 }
 
-# Runs one of the browser's proofs and writes what it says: NAME TITLE INTRODUCTION SIZE.
+# Runs one of the browser's proofs and writes what it says: NAME TITLE INTRODUCTION SIZE [NOTES].
 in_browser() {
   dotnet build bench/Seasonwright.Bench.Browser -c Release -v quiet -nologo >/dev/null
   local result
   result=$(dotnet bench/Seasonwright.Bench.Browser/bin/Release/net10.0/Seasonwright.Bench.Browser.dll "$1" "$program" "$4")
   mkdir -p docs/proof
-  { echo "# $2"; echo; echo "\`./prove $1 $4\`: $3"; echo; about; echo "- browser: $(chromium --version 2>/dev/null | head -1)"; echo; echo "$result"; } > "docs/proof/$1.md"
+  { echo "# $2"; echo; echo "\`./prove $1 $4\`: $3"; echo; about; echo "- browser: $(chromium --version 2>/dev/null | head -1)"; echo; echo "$result"; [ -z "${5:-}" ] || { echo; echo "$5"; }; } > "docs/proof/$1.md"
   cat "docs/proof/$1.md"
 }

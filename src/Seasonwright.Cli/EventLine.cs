@@ -1,8 +1,8 @@
-using System.Globalization;
 using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read;
 using Seasonwright.Documents.Read.Events;
+using static Seasonwright.Cli.CellText;
 
 namespace Seasonwright.Cli;
 
@@ -95,11 +95,4 @@ internal sealed record EventLine(
     private static ChangeKind Weightiest<TRow, TEntry>(IEnumerable<EntryChange<TRow, TEntry>> changes)
         where TRow : class
         where TEntry : class => changes.Any(change => change.Kind == ChangeKind.Asked) ? ChangeKind.Asked : changes.Min(change => change.Kind);
-
-    private static string Word<T>(T value)
-        where T : struct, Enum => value.ToString().ToLowerInvariant();
-
-    private static string? Day(DateOnly? day) => day?.ToString("O", CultureInfo.InvariantCulture);
-
-    private static string? Number(int? number) => number?.ToString(CultureInfo.InvariantCulture);
 }

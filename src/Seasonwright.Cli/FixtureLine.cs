@@ -1,8 +1,8 @@
-using System.Globalization;
 using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read;
 using Seasonwright.Documents.Read.Fixtures;
+using static Seasonwright.Cli.CellText;
 
 namespace Seasonwright.Cli;
 
@@ -71,12 +71,4 @@ internal sealed record FixtureLine(
     private static FixtureLine Of(Match match, string change) => new(
         match.Day, Time(match.KickOff), match.Opponent, match.Venue, match.Competition, match.Round, match.Status, match.Importance, match.LastDay, match.Place, match.Result,
         match.Condition?.Words, match.Note, match.Source?.Id, null, [], change);
-
-    private static string? Word<T>(T? value) => value?.ToString()?.ToLowerInvariant();
-
-    private static string? Day(DateOnly? day) => day?.ToString("O", CultureInfo.InvariantCulture);
-
-    private static string? Time(TimeOnly? time) => time?.ToString("HH:mm", CultureInfo.InvariantCulture);
-
-    private static string? Number(int? number) => number?.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Seasonwright.Core.Seasons;
+using static Seasonwright.Cli.CellText;
 
 namespace Seasonwright.Cli;
 
@@ -9,6 +9,4 @@ namespace Seasonwright.Cli;
 internal sealed record LegLine(DateOnly Day, string? From, string? To, string? Departs, string? Arrives, DateOnly? ArrivalDay, decimal? ZoneShift)
 {
     public static LegLine Of(Leg leg) => new(leg.Day, leg.From, leg.To, Time(leg.Departs), Time(leg.Arrives), leg.ArrivalDay, leg.ZoneShift);
-
-    private static string? Time(TimeOnly? time) => time?.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

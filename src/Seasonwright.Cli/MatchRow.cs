@@ -1,7 +1,7 @@
-using System.Globalization;
 using System.Text.Json.Serialization;
 using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
+using static Seasonwright.Cli.CellText;
 
 namespace Seasonwright.Cli;
 
@@ -28,11 +28,7 @@ internal sealed record MatchRow(
     public static IReadOnlyList<MatchRow> Of(Season season) =>
     [
         .. season.AllMatches.Select(match => new MatchRow(
-            match.Id.Text, match.Day, match.KickOff?.ToString("HH:mm", CultureInfo.InvariantCulture), match.Opponent, match.Venue,
+            match.Id.Text, match.Day, Time(match.KickOff), match.Opponent, match.Venue,
             match.Competition, match.Round, match.Importance, match.Status, match.LastDay == match.Day ? null : match.LastDay)),
     ];
-
-    private static string? Word<T>(T? value) => value?.ToString()?.ToLowerInvariant();
-
-    private static string Day(DateOnly day) => day.ToString("O", CultureInfo.InvariantCulture);
 }

@@ -6,6 +6,7 @@ using Seasonwright.Desk;
 using Seasonwright.Documents.Read;
 using Seasonwright.Documents.Read.Events;
 using Seasonwright.Documents.Read.Fixtures;
+using static Seasonwright.Cli.CellText;
 
 namespace Seasonwright.Cli;
 
@@ -45,6 +46,4 @@ internal sealed record TakenList(string Name, IReadOnlyList<Question> Questions,
 
     /// <inheritdoc cref="ListFiles.Tell(string, IReadOnlyList{Question}, IReadOnlyList{Problem}, bool, Answers, Terminal)"/>
     public Exit Tell(Answers answers, Terminal terminal) => ListFiles.Tell(Name, Questions, Problems, IsBlocked, answers, terminal);
-
-    private static string Day(DateOnly day) => day.ToString("O", CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
+using static Seasonwright.Cli.CellText;
 
 namespace Seasonwright.Cli;
 
@@ -16,16 +17,16 @@ internal sealed record WeekRow(
 {
     public static Table<WeekRow> Table { get; } = new(
     [
-        new("week", row => Text(row.Week), IsNumber: true),
+        new("week", row => Number(row.Week), IsNumber: true),
         new("iso_week", row => row.IsoWeek),
         new("from", row => Day(row.From)),
         new("to", row => Day(row.To)),
         new("month", row => row.From.ToString("MMM", CultureInfo.InvariantCulture)),
-        new("matches", row => row.Matches == 0 ? "" : Text(row.Matches), IsNumber: true),
+        new("matches", row => row.Matches == 0 ? "" : Number(row.Matches), IsNumber: true),
         new("phase", row => row.Phase),
         new("block", row => row.Block),
         new("kind", row => row.Kind is { } kind ? Sentences.Say($"kind.{kind}") : ""),
-        new("load", row => row.Load is { } au ? Text(au) : "", IsNumber: true),
+        new("load", row => row.Load is { } au ? Number(au) : "", IsNumber: true),
         new("events", row => string.Join("; ", row.Events)),
     ]);
 
@@ -40,8 +41,4 @@ internal sealed record WeekRow(
             season.KindOf(week.Id), season.TargetOf(week.Id)?.Au,
             [.. season.Events.Where(item => item.Days.Overlaps(week.Days)).Select(item => item.Title)])),
     ];
-
-    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    private static string Day(DateOnly day) => day.ToString("O", CultureInfo.InvariantCulture);
 }

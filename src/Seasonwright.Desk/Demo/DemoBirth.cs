@@ -3,6 +3,7 @@ using Seasonwright.Core.Seasons;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Desk.Streams;
 using Seasonwright.Store;
+using Seasonwright.Store.Log;
 
 namespace Seasonwright.Desk.Demo;
 
@@ -25,8 +26,8 @@ public static class DemoBirth
         try
         {
             var held = await workspace.SeasonsAsync();
-            // Asked at every start: what is there already is not made again.
-            if (held.Any(season => season.Id == Id)) return (new Kept((await workspace.SeasonAsync(Id))!.Stream.State.Number), Id);
+            // Asked at every start: what is there already is neither made nor opened again, and gets its first answer.
+            if (await workspace.Folder.Log.FindGestureAsync(new StreamId(Gesture), Gesture) is [.., var last]) return (new Kept(last.Number), Id);
             if (held.Length > 0) return (new NotDone(Refusal.Say("demo-late", "team")), null);
             var demo = DemoSeason.Make(DemoSeason.AnchorFor(today));
             var (answer, season) = await workspace.CreateAsync(actor, Gesture, null, demo.Setup, demo.Edits);

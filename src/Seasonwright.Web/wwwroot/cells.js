@@ -1,21 +1,21 @@
 // The cells of the drawing, in its own coordinates: which one lies under the pointer, and which one is next to another.
 
 export class Cells {
-  #svg; #list = null; #rows = new WeakMap();
+  #svg; #list = null; #weeks = null; #rows = new WeakMap();
 
   // Only rows that are painted anew are read again.
   constructor(svg) {
     this.#svg = svg;
     new MutationObserver(changes => {
       for (const { target } of changes) this.#rows.delete(target.closest('[data-top]'));
-      this.#list = null;
+      this.#list = this.#weeks = null;
     }).observe(svg, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-top', 'x', 'y', 'width', 'height'] });
   }
 
   get all() { return this.#list ??= [...this.#svg.querySelectorAll('[data-top]')].flatMap(row => this.#row(row)); }
 
   /** First and last week in sight. */
-  get weeksSeen() { const weeks = this.all.map(cell => cell.week); return [Math.min(...weeks), Math.max(...weeks)]; }
+  get weeksSeen() { return this.#weeks ??= this.all.reduce(([first, last], { week }) => [Math.min(first, week), Math.max(last, week)], [Infinity, -Infinity]); }
 
   #row(row) {
     const known = this.#rows.get(row);

@@ -40,7 +40,7 @@ internal static class GuessedColumns
             columns[i] = columns[i] with { Role = role };
             if (role is ColumnRole.KickOff or ColumnRole.Result) figures.Add(i);
         }
-        if (NamesSides(columns)) return new(columns, figures, null, false);
+        if (HeadedList.NamesSides(columns)) return new(columns, figures, null, false);
         var names = columns.Where(column => column.Role is ColumnRole.Home or ColumnRole.Away || IsOpen(column) && IsMostly(Cells(column.Column), cell => cell.Any(char.IsLetter))).Take(MostNames).ToList();
         if (names.Count == 0) return new(columns, figures, null, false);
         var (options, offered) = Options(names, body);
@@ -59,10 +59,6 @@ internal static class GuessedColumns
         bool IsOpen(HeadingUse column) => column is { Role: null, Heading.Length: > 0 } && !isSaid(column.Heading);
         IEnumerable<string> Cells(int column) => body.Select(row => row[column]).Where(cell => cell.Length > 0);
     }
-
-    /// <summary>Whether the columns say who plays.</summary>
-    public static bool NamesSides(IReadOnlyCollection<HeadingUse> columns) => columns.Any(column => column.Role is ColumnRole.Opponent or ColumnRole.Match)
-        || columns.Any(column => column.Role == ColumnRole.Home) && columns.Any(column => column.Role == ColumnRole.Away);
 
     private static ColumnRole? RoleOf(List<string> cells)
     {

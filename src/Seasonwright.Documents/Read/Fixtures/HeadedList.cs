@@ -17,17 +17,18 @@ internal static class HeadedList
         .OrderByDescending(found => found.roles.OfType<ColumnRole>().Distinct().Count()).Select(found => found.row).FirstOrDefault();
 
     /// <summary>Whether headings can only be a fixture list's: both sides of a match, or an opponent.</summary>
-    public static bool NamesOpponents(CellRow headings)
-    {
-        var roles = headings.Filled.Select(cell => HeadingWords.RoleOf(cell.Cell)).ToList();
-        return roles.Contains(ColumnRole.Opponent) || roles.Contains(ColumnRole.Home) && roles.Contains(ColumnRole.Away);
-    }
+    public static bool NamesOpponents(CellRow headings) => NameOpponents([.. headings.Filled.Select(cell => HeadingWords.RoleOf(cell.Cell))]);
+
+    /// <summary>Whether the columns say who plays: as <see cref="NamesOpponents"/>, or both in one.</summary>
+    public static bool NamesSides(IEnumerable<HeadingUse> columns) => columns.Select(column => column.Role).ToList() is var roles && (roles.Contains(ColumnRole.Match) || NameOpponents(roles));
+
+    private static bool NameOpponents(List<ColumnRole?> roles) => roles.Contains(ColumnRole.Opponent) || roles.Contains(ColumnRole.Home) && roles.Contains(ColumnRole.Away);
 
     public static ListLayout Read(CellTable table, CellRow headings, Answers answers, Asker asker)
     {
         var body = table.Rows.Where(row => row.Line > headings.Line).ToList();
         var columns = Columns(headings, body, answers);
-        var read = GuessedColumns.NamesSides(columns) && columns.Exists(column => column.Role == ColumnRole.Date) ? new ListColumns(columns, new HashSet<int>(), null, false)
+        var read = NamesSides(columns) && columns.Exists(column => column.Role == ColumnRole.Date) ? new ListColumns(columns, new HashSet<int>(), null, false)
             : GuessedColumns.Of(columns, body, heading => Said(heading, answers) is not null, asker);
         var (matches, skipped, sections) = (new List<ListedMatch>(), new List<Skipped>(), new Sections());
         foreach (var row in table.Rows.Where(row => row.Line < headings.Line))
@@ -46,7 +47,7 @@ internal static class HeadedList
             else matches.Add(Match(row, read, sections));
         }
         var problems = new List<Problem>();
-        if (!read.Waits && !GuessedColumns.NamesSides(columns))
+        if (!read.Waits && !NamesSides(columns))
             problems.Add(Problem.Of("no-opponents", table.Name, headings.Line, null, string.Join(", ", headings.Cells)));
         return new(Figures.Decide(matches), skipped, columns.ToValueList(), headings.Line, sections.Years, problems, read.Ask);
     }
