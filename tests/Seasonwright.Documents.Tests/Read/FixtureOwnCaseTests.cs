@@ -27,6 +27,18 @@ public class FixtureOwnCaseTests
         Assert.Equal("Kalnes", FixtureReader.Read(source, new FixtureOptions(Answers: answers)).Rows[0].Opponent);
     }
 
+    [Fact]
+    public void Days_that_end_before_they_begin_are_asked()
+    {
+        var source = SourceText.OfText("list", "Date;Home;Away\n2026-09-05;Harbour Vale;Kalnes\nSaturday 26 September 2026 - 2026-09-19;Brovik;Harbour Vale\n");
+        var open = FixtureReader.Read(source, new FixtureOptions("Harbour Vale"));
+        Assert.Equal((null, null), (open.Rows[1].Day, open.Rows[1].LastDay));
+        Assert.Contains(Assert.Single(open.Questions).Id, open.Rows[1].Ask, StringComparer.Ordinal);
+        var answered = FixtureReader.Read(source, new FixtureOptions("Harbour Vale", Answers.None.With(open.Questions[0].Id, "2026-09-26")));
+        Assert.Equal((new DateOnly(2026, 9, 26), null), (answered.Rows[1].Day, answered.Rows[1].LastDay));
+        Assert.Empty(answered.Questions);
+    }
+
     /// <summary>"19:30" where no heading says what it is: by answer, or by the day it is read on.</summary>
     [Fact]
     public void A_figure_is_a_kick_off_or_a_result_by_answer_and_a_kick_off_in_a_match_still_to_come()

@@ -15,6 +15,9 @@ public sealed record DateReading(int Line, WrittenDate Written, DateOnly? First,
     /// <summary>The written numbers are no day of the calendar (31 February).</summary>
     public bool IsImpossible => First is null && Ask is null;
 
+    /// <summary>The last day lies before the first.</summary>
+    public bool IsBackward => Last < First;
+
     /// <summary>A weekday stands beside it and is another than the date's.</summary>
     public bool WeekdayDiffers => Differs(Written.First.Weekday, First) || Differs(Written.Last?.Weekday, Last);
 

@@ -125,7 +125,7 @@ internal static class FixtureQuestions
     private static void Date(FixtureDraft draft, List<FixtureDraft> drafts, ListDates dates, Asker asker)
     {
         var cell = draft.Listed.Date;
-        var isUnreadable = draft.Date is null && cell.Length > 0 && !TimeText.IsUnknown(cell) && !ListWords.IsPostponed(cell) && !ListWords.IsCancelled(cell) || draft.Date is { IsImpossible: true } || DateText.FindAll(cell).Skip(1).Any();
+        var isUnreadable = draft.Date is null && cell.Length > 0 && !TimeText.IsUnknown(cell) && !ListWords.IsPostponed(cell) && !ListWords.IsCancelled(cell) || draft.Date is { IsImpossible: true } or { IsBackward: true } || DateText.FindAll(cell).Skip(1).Any();
         var days = dates.Column.Readings.Select(reading => reading.First).OfType<DateOnly>().Order().ToList();
         var isFar = !isUnreadable && draft.Day is { } day && days.Count >= 3 && Math.Abs(day.DayNumber - days[days.Count / 2].DayNumber) > FarDays;
         if (isUnreadable || isFar)
