@@ -43,6 +43,8 @@ public class FixtureOpenDataTests
     [InlineData("Fecha|Local|Visitante", "|", "dd/MM/yy", false)]
     [InlineData("Dato;Hjemme;Ude", ";", "ddd d MMM", true)]
     [InlineData("When,Home,Away", ",", "ddd MMMM d", true)]
+    [InlineData("Päivä;Koti;Vieras", ";", "d.M.yyyy", false)]
+    [InlineData("Tarih\tEv sahibi\tDeplasman", "\t", "yyyy-MM-dd", false)]
     public void The_days_do_not_depend_on_how_they_are_written(string headings, string delimiter, string format, bool withoutYear)
     {
         foreach (var file in new[] { "2024-25_en.1.json", "2023-24_de.1.json" })
@@ -52,6 +54,25 @@ public class FixtureOpenDataTests
             var read = FixtureReader.Read(SourceText.OfText("list", string.Join("\r\n", lines.Prepend(headings))), new FixtureOptions(truth[0].Home, Today: truth[0].Day));
             Assert.Equal(withoutYear, read.Questions.Any(question => question.Kind == "Q-year"));
             Assert.Equal(truth.Where(match => match.Home == truth[0].Home || match.Away == truth[0].Home).Select(match => match.Day), read.Rows.Select(row => row.Day!.Value));
+        }
+    }
+
+    /// <summary>A day written once for all its matches is the day of each, and in every list it is offered for no team plays twice a day.</summary>
+    [Theory]
+    [InlineData("Date,Home,Away")]
+    [InlineData("Päivä,Koti,Vieras")]
+    public void A_day_written_once_is_the_day_of_all_its_matches(string headings)
+    {
+        foreach (var file in new[] { "2024-25_en.1.json", "2023-24_de.1.json" })
+        {
+            var truth = Truth(file);
+            var lines = truth.Select((match, i) => string.Join(',', i > 0 && truth[i - 1].Day == match.Day ? "" : match.Day.ToString("O", CultureInfo.InvariantCulture), match.Home, match.Away));
+            foreach (var team in truth.Select(match => match.Home).Distinct(StringComparer.Ordinal))
+            {
+                var read = FixtureReader.Read(SourceText.OfText("list", string.Join('\n', lines.Prepend(headings))), new FixtureOptions(team));
+                Assert.Equal(truth.Where(match => match.Home == team || match.Away == team).Select(match => (match.Day, match.Home == team)), read.Rows.Select(row => (row.Day!.Value, row.Venue == Venue.Home)));
+                Assert.All(read.Questions, question => Assert.True(question.Offered is "as-above" or "pair-2-3", question.Text));
+            }
         }
     }
 
