@@ -26,6 +26,8 @@ public class RoundTripTests
             new SetWeekLoad(new("w2"), new("w2"), new Load(2432)),
             new SetEmphasis(new("w2"), new("w3"), new("power"), Emphasis.Focus),
             new SetMatch(new Match(new("m1"), new(2027, 7, 10), KickOff: new(18, 30), Opponent: "Öster & \"Co\"", Venue: Venue.Away)),
+            new ImportFixtures(new([new Match(new("m2"), new(2027, 7, 17), Opponent: "Brovik", Venue: Venue.Home, Source: new MatchSource("7"))]), "league.csv"),
+            new MoveMatch(new("m2"), new(2027, 7, 18), KickOff: new(16, 0)),
             new SetEvent(new Event(new("e1"), EventKind.Holiday, "Summer", new DaySpan(new(2027, 7, 12), new(2027, 7, 14)), Training: new Percent(40))),
             new SetPractices(new("w1"), new("w1"), new Practices(3, new Minutes(90), new Rpe(5.5m))),
             new SetTrack(new Track(new("t1"), "Gym room", TrackForm.Text)),

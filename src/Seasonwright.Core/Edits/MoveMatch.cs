@@ -30,6 +30,6 @@ public sealed record MoveMatch(MatchId Match, DateOnly Day, DateOnly? LastDay = 
             },
         };
         SetMatch.Check(draft, moved);
-        draft.Set(SeasonFacets.Match, Match, moved);
+        SetMatch.Write(draft, moved);
     }
 }

@@ -13,8 +13,12 @@ public sealed record SetMatch(Match Match) : SeasonEdit
     {
         Check(draft, Match);
         if (Match.Condition?.On is { } on && draft.Find(SeasonFacets.Match, on) is null) draft.Refuse("match-unknown", $"match/{on}", on);
-        draft.Set(SeasonFacets.Match, Match.Id, Match);
+        Write(draft, Match);
     }
+
+    /// <summary>Writes a match that was changed by hand: where it came from and what its list said of it stay known.</summary>
+    internal static void Write(SeasonDraft draft, Match match) =>
+        draft.Set(SeasonFacets.Match, match.Id, draft.Find(SeasonFacets.Match, match.Id) is { Source: not null } before ? match.ListedAs(before.AsListed()) : match);
 
     internal static void Check(Draft draft, Match match)
     {
@@ -27,6 +31,7 @@ public sealed record SetMatch(Match Match) : SeasonEdit
             draft.Limit(text, $"{subject}.{field}", SeasonDraft.LongestText);
         if (match.Series is { } series && (series.BestOf is < 3 or > 9 || series.BestOf % 2 == 0 || series.Game < 1 || series.Game > series.BestOf))
             draft.Refuse("series", $"{subject}.series", series.Game, series.BestOf);
+        if (match.Source?.Listed is not null) Check(draft, match.AsListed());
         if (match.Condition?.On == match.Id) draft.Refuse("condition-itself", subject);
         if (match.Status == MatchStatus.Window && (match.Day is null || match.LastDay is null)) draft.Refuse("window-open", subject);
         if (match is { Day: null, Status: MatchStatus.Confirmed or MatchStatus.Provisional }) draft.Refuse("match-undated", subject);

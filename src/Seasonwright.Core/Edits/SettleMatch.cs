@@ -18,7 +18,7 @@ public sealed record SettleMatch(MatchId Match, Outcome Outcome) : SeasonEdit
             draft.Refuse("match-unknown", $"match/{Match}", Match);
             return;
         }
-        draft.Set(SeasonFacets.Match, Match, match with { Outcome = Outcome });
+        SetMatch.Write(draft, match with { Outcome = Outcome });
         HashSet<MatchId> seen = [Match];
         if (match.Series is not null) SettleSeries(draft, match, seen);
         Settle(draft, Match, Outcome, seen);
@@ -44,7 +44,7 @@ public sealed record SettleMatch(MatchId Match, Outcome Outcome) : SeasonEdit
                 : index < certain && game.Status is MatchStatus.Conditional or MatchStatus.Cancelled ? StatusOnceOn(game)
                 : game.Status == MatchStatus.Cancelled ? MatchStatus.Conditional
                 : game.Status;
-            draft.Set(SeasonFacets.Match, game.Id, game with { Status = status });
+            SetMatch.Write(draft, game with { Status = status });
             if (status == MatchStatus.Cancelled) Settle(draft, game.Id, null, seen);
             else if (game.Status == MatchStatus.Cancelled) Reopen(draft, game.Id, seen);
         }
@@ -66,7 +66,7 @@ public sealed record SettleMatch(MatchId Match, Outcome Outcome) : SeasonEdit
             // A ring of conditions (each waits for the other) ends here rather than never.
             if (!seen.Add(waiting.Id)) continue;
             var isOn = waiting.Condition!.Needs == outcome;
-            draft.Set(SeasonFacets.Match, waiting.Id, waiting with { Status = isOn ? StatusOnceOn(waiting) : MatchStatus.Cancelled });
+            SetMatch.Write(draft, waiting with { Status = isOn ? StatusOnceOn(waiting) : MatchStatus.Cancelled });
             if (!isOn) Settle(draft, waiting.Id, null, seen);
             else Reopen(draft, waiting.Id, seen);
         }
@@ -78,7 +78,7 @@ public sealed record SettleMatch(MatchId Match, Outcome Outcome) : SeasonEdit
         foreach (var waiting in draft.Before.AllMatches.Where(match => match.Condition?.On == decided && match.Status == MatchStatus.Cancelled))
         {
             if (!seen.Add(waiting.Id)) continue;
-            draft.Set(SeasonFacets.Match, waiting.Id, waiting with { Status = MatchStatus.Conditional });
+            SetMatch.Write(draft, waiting with { Status = MatchStatus.Conditional });
             Reopen(draft, waiting.Id, seen);
         }
     }

@@ -86,6 +86,17 @@ public sealed record Match(
 
     /// <summary>Official matches count for the competition phase; friendlies do not.</summary>
     public bool IsOfficial => Importance != Importance.Friendly && !IsOff;
+
+    /// <summary>The match as its list last had it; as it stands where no list has it otherwise.</summary>
+    public Match AsListed() => Source is { Listed: { } listed } source ? listed.On(this) with { Source = source with { Listed = null } } : this;
+
+    /// <summary>This match, which remembers how a list has it wherever it stands otherwise.</summary>
+    /// <param name="listed">The match as the list has it, with its source.</param>
+    public Match ListedAs(Match listed)
+    {
+        var said = Listing.Of(listed);
+        return this with { Source = (Source ?? listed.Source ?? new MatchSource()) with { Listed = said == Listing.Of(this) ? null : said } };
+    }
 }
 
 /// <summary>What a conditional match waits for.</summary>
@@ -103,4 +114,5 @@ public sealed record Series(string Name, int Game, int BestOf);
 /// <summary>Where an imported match came from.</summary>
 /// <param name="Id">The list's own number or UID, if it has one.</param>
 /// <param name="Vanished">The last list read no longer holds the match. It is marked, never deleted.</param>
-public sealed record MatchSource(string? Id = null, bool Vanished = false);
+/// <param name="Listed">What the list last said; null where the match stands as listed.</param>
+public sealed record MatchSource(string? Id = null, bool Vanished = false, Listing? Listed = null);

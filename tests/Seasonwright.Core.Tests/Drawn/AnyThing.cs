@@ -17,8 +17,6 @@ internal static class AnyThing
     private static readonly Gen<Series> AnySeries = Gen.Select(Gen.OneOf("final", "semi-final"), Gen.Int[0, 6], Gen.Frequency((8, Gen.OneOf(3, 5, 7)), (1, Gen.Int[-1, 11])),
         (name, game, bestOf) => new Series(name, game, bestOf));
 
-    private static readonly Gen<MatchSource> Sources = Gen.Select(MaybeTexts, Gen.Bool, (id, vanished) => new MatchSource(id, vanished));
-
     private static readonly Gen<MatchStatus> Statuses = Gen.Frequency((3, Gen.Const(MatchStatus.Confirmed)), (2, Gen.Enum<MatchStatus>()));
 
     private static readonly Gen<Match> MatchOnDays = Gen.Select(
@@ -26,6 +24,11 @@ internal static class AnyThing
         Gen.Nullable(AnyTime), Gen.Frequency((3, Gen.Const((string?)null)), (1, AnyZone.Select(zone => (string?)zone))),
         Statuses,
         (dated, time, zone, status) => new Match(dated.Item1, dated.Item2, LastDay(dated.Item2, dated.Item3), time, zone, Status: status));
+
+    private static readonly Gen<Listing> Listings = Gen.Select(MatchOnDays, Gen.Select(MaybeTexts, MaybeTexts, MaybeTexts), Gen.Nullable(Gen.Enum<Venue>()), Gen.Null(AnySeries),
+        (match, texts, venue, series) => new Listing(match.Day, match.LastDay, match.KickOff, texts.Item1, venue, texts.Item2, Place: texts.Item3, Status: match.Status, Series: series));
+
+    private static readonly Gen<MatchSource> Sources = Gen.Select(MaybeTexts, Gen.Bool, Gen.Null(Listings), (id, vanished, listed) => new MatchSource(id, vanished, listed));
 
     public static readonly Gen<Match> Matches = Gen.Select(
         MatchOnDays,

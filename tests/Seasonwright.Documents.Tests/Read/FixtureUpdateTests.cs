@@ -108,6 +108,110 @@ public class FixtureUpdateTests
         Assert.Equal(match, changes[0].Match);
     }
 
+    private const string Listed = "Id,Date,Time,Home,Away,Place\n7,2026-09-05,18:00,Harbour Vale,Kalnes,Vale Hall\n8,2026-09-12,18:00,Brovik,Harbour Vale,Brovik Hall\n";
+
+    public static TheoryData<string, string> ByHand { get; } = new()
+    {
+        { "moved", "2026-09-06 16:00 Confirmed Home Kalnes Vale Hall" },
+        { "put", "2026-09-05 18:00 Confirmed Home Kalnes Old Hall" },
+        { "postponed", "- - Postponed Home Kalnes Vale Hall" },
+        { "renamed", "2026-09-05 18:00 Confirmed Neutral Kalnes HK Vale Hall" },
+    };
+
+    [Theory]
+    [MemberData(nameof(ByHand))]
+    public void What_the_coach_has_changed_stays_while_the_list_says_the_same_as_last_time(string how, string stands)
+    {
+        foreach (var text in new[] { Listed, Listed.Replace("Id,", "", StringComparison.Ordinal).Replace("7,", "", StringComparison.Ordinal).Replace("8,", "", StringComparison.Ordinal) })
+        {
+            var season = Applied(Taken(Started(), Read(text), Answers.None), Hand(Taken(Started(), Read(text), Answers.None), how));
+            var again = FixtureUpdate.Compare(season.AllMatches, Read(text));
+            Assert.All(again.Changes, change => Assert.Equal((ChangeKind.Unchanged, 0), (change.Kind, change.Fields.Count)));
+            Assert.Equal(2, again.Changes.Count);
+            Assert.Null(FixtureImport.Edit(Read(text), again, Id));
+            Assert.Equal(stands, Told(again.Changes[0].Match!));
+        }
+    }
+
+    [Fact]
+    public void What_the_list_says_anew_changes_what_the_coach_left_and_keeps_the_rest()
+    {
+        var season = Taken(Started(), Read(Listed), Answers.None);
+        season = Applied(season, Hand(season, "put"));
+        var list = Read(Listed.Replace("2026-09-05,18:00", "2026-09-06,15:30", StringComparison.Ordinal));
+        season = Taken(season, list, Answers.None);
+        Assert.Equal("2026-09-06 15:30 Confirmed Home Kalnes Old Hall", Told(Seven(season)));
+        Assert.All(FixtureUpdate.Compare(season.AllMatches, list).Changes, change => Assert.False(change.IsWritten));
+    }
+
+    [Theory]
+    [InlineData("ours", "2026-09-06 16:00 Confirmed Home Kalnes Vale Hall")]
+    [InlineData("list", "2026-09-04 20:00 Confirmed Home Kalnes Vale Hall")]
+    public void What_both_have_changed_is_asked_once_and_then_settled(string answer, string stands)
+    {
+        var season = Taken(Started(), Read(Listed), Answers.None);
+        season = Applied(season, Hand(season, "moved"));
+        var list = Read(Listed.Replace("2026-09-05,18:00", "2026-09-04,20:00", StringComparison.Ordinal));
+        var asked = FixtureUpdate.Compare(season.AllMatches, list);
+        Assert.Equal([ChangeKind.Asked, ChangeKind.Unchanged], asked.Changes.Select(change => change.Kind));
+        var question = Assert.Single(asked.Questions);
+        Assert.Equal(("Q-both-changed", null), (question.Kind, question.Offered));
+        Assert.Contains("2026-09-06", question.Options[0].Text, StringComparison.Ordinal);
+        Assert.Contains("2026-09-04", question.Options[1].Text, StringComparison.Ordinal);
+        Assert.Null(FixtureImport.Edit(list, asked, Id));
+
+        season = Taken(season, list, Answers.None.With("Q-both-changed", answer));
+        Assert.Equal(stands, Told(Seven(season)));
+        var again = FixtureUpdate.Compare(season.AllMatches, list);
+        Assert.Empty(again.Questions);
+        Assert.All(again.Changes, change => Assert.False(change.IsWritten));
+    }
+
+    [Fact]
+    public void A_list_that_follows_the_coach_asks_nothing_and_from_then_on_its_word_is_known()
+    {
+        var season = Taken(Started(), Read(Listed), Answers.None);
+        season = Applied(season, Hand(season, "moved"));
+        var followed = Read(Listed.Replace("2026-09-05,18:00", "2026-09-06,16:00", StringComparison.Ordinal));
+        var update = FixtureUpdate.Compare(season.AllMatches, followed);
+        Assert.Empty(update.Questions);
+        Assert.All(update.Changes, change => Assert.Equal(ChangeKind.Unchanged, change.Kind));
+        season = Taken(season, followed, Answers.None);
+        Assert.Null(Seven(season).Source!.Listed);
+        Assert.Equal("2026-09-05 18:00 Confirmed Home Kalnes Vale Hall", Told(Seven(Taken(season, Read(Listed), Answers.None))));
+    }
+
+    [Fact]
+    public void A_match_picked_out_of_its_window_by_hand_stays_picked_until_the_list_names_another_day()
+    {
+        const string window = "Id,Date,Home,Away\n7,week of 14 September 2026,Harbour Vale,Kalnes\n8,2026-09-05,Harbour Vale,Brovik\n";
+        var season = Taken(Started(), Read(window), Answers.None);
+        Assert.Equal(MatchStatus.Window, Seven(season).Status);
+        season = Applied(season, new MoveMatch(Seven(season).Id, new DateOnly(2026, 9, 16)));
+        Assert.Equal((ChangeKind.Unchanged, MatchStatus.Confirmed), (FixtureUpdate.Compare(season.AllMatches, Read(window)).Changes[0].Kind, Seven(season).Status));
+        var named = Read(window.Replace("week of 14 September 2026", "2026-09-17", StringComparison.Ordinal));
+        Assert.Equal("Q-both-changed", Assert.Single(FixtureUpdate.Compare(season.AllMatches, named).Questions).Id);
+        var narrower = Read(window.Replace("14 September", "21 September", StringComparison.Ordinal));
+        Assert.Equal(MatchStatus.Window, Seven(Taken(season, narrower, Answers.None.With("Q-both-changed", "list"))).Status);
+    }
+
+    private static SeasonEdit Hand(Season season, string how)
+    {
+        var match = season.AllMatches[0];
+        return how switch
+        {
+            "moved" => new MoveMatch(match.Id, new DateOnly(2026, 9, 6), KickOff: new TimeOnly(16, 0)),
+            "put" => new SetMatch(match with { Place = "Old Hall", Source = null }),
+            "postponed" => new SetMatch(match with { Day = null, KickOff = null, Status = MatchStatus.Postponed }),
+            _ => new SetMatch(match with { Opponent = "Kalnes HK", Venue = Venue.Neutral }),
+        };
+    }
+
+    private static Match Seven(Season season) => season.AllMatches.Single(match => match.Source?.Id == "7");
+
+    private static string Told(Match match) => string.Create(CultureInfo.InvariantCulture,
+        $"{match.Day?.ToString("O", CultureInfo.InvariantCulture) ?? "-"} {match.KickOff?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? "-"} {match.Status} {match.Venue} {match.Opponent} {match.Place}");
+
     [Fact]
     public void A_blocked_list_writes_nothing()
     {

@@ -12,6 +12,6 @@ namespace Seasonwright.Documents.Read.Fixtures;
 /// <param name="Ask">Ids of open questions of the comparison.</param>
 public sealed record FixtureChange(ChangeKind Kind, FixtureRow? Row, Match? Known, Match? Match, ValueList<FieldChange> Fields, ValueList<string> Ask)
 {
-    /// <summary>Whether the season is to be changed for it.</summary>
-    public bool IsWritten => Match is not null && Kind != ChangeKind.Unchanged;
+    /// <summary>Whether the season is to be changed for it; an unchanged match may still have to remember what the list says now.</summary>
+    public bool IsWritten => Match is not null && (Kind != ChangeKind.Unchanged || Match.Source?.Listed != Known?.Source?.Listed);
 }

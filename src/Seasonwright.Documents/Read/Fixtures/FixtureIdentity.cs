@@ -15,14 +15,21 @@ internal static class FixtureIdentity
     {
         var pairs = list.Rows.Select(row => new FixturePair(row, null, null, [])).ToList();
         var open = known.ToList();
-        Pair(pairs, open, row => row.SourceId, match => match.Source?.Id, (row, match) => !AreTwo(row, match));
-        Pair(pairs, open, row => row.Round is null ? null : Key(row.Competition, row.Round, row.Club, row.Venue), match => match.Round is null ? null : Key(match.Competition, match.Round, match.Opponent, match.Venue), Fits);
-        Pair(pairs, open, row => row.Day is null ? null : Key(row.Competition, $"{row.Day:O}", row.Club, row.Venue), match => match.Day is null ? null : Key(match.Competition, $"{match.Day:O}", match.Opponent, match.Venue), Fits);
-        Pair(pairs, open, row => Key(row.Competition, "", row.Club, row.Venue), match => Key(match.Competition, "", match.Opponent, match.Venue), Fits);
+        Pair(pairs, open, row => row.SourceId, match => match.Source?.Id, (row, match) => !AreTwo(row, match.AsListed()));
+        // By what the list said of it last, then by how it stands: the coach may have put right by hand what the list now puts right too.
+        PairByWords(pairs, open, match => match.AsListed());
+        PairByWords(pairs, open, match => match);
         var hasIds = list.Rows.Any(row => row.SourceId is not null);
         for (var i = 0; i < pairs.Count; i++)
             if (pairs[i].Known is null) pairs[i] = Asked(pairs[i].Row, hasIds, known, open, asker);
         return pairs;
+    }
+
+    private static void PairByWords(List<FixturePair> pairs, List<Match> open, Func<Match, Match> state)
+    {
+        Pair(pairs, open, row => row.Round is null ? null : Key(row.Competition, row.Round, row.Club, row.Venue), known => state(known) is { Round: { } round } match ? Key(match.Competition, round, match.Opponent, match.Venue) : null, Fits);
+        Pair(pairs, open, row => row.Day is null ? null : Key(row.Competition, $"{row.Day:O}", row.Club, row.Venue), known => state(known) is { Day: { } day } match ? Key(match.Competition, $"{day:O}", match.Opponent, match.Venue) : null, Fits);
+        Pair(pairs, open, row => Key(row.Competition, "", row.Club, row.Venue), known => state(known) is var match ? Key(match.Competition, "", match.Opponent, match.Venue) : null, Fits);
     }
 
     // Rows and matches that share a key no other row and no other match has.

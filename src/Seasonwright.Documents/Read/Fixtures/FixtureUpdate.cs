@@ -6,7 +6,8 @@ namespace Seasonwright.Documents.Read.Fixtures;
 /// <summary>
 /// A list compared with the matches a season knows. The same match is found by, in this order: the list's own number; competition, round,
 /// home and away; competition, home and away on the same day; competition, home and away if they name one match on both sides; else it is asked.
-/// Moved matches are moved, vanished ones marked (only where the list holds others of their competition), none is doubled or deleted, and a list read a second time changes nothing.
+/// Moved matches are moved, vanished ones marked (only where the list holds others of their competition), none is doubled or deleted, and a list read a second time changes nothing:
+/// what it says is compared with what it said last, not with what the coach has done since.
 /// </summary>
 /// <param name="Changes">Known matches that came from a list, and the list's rows: by row, then the vanished ones by day.</param>
 /// <param name="Questions">Open questions of the comparison; those of the list stay with the list.</param>
@@ -29,7 +30,7 @@ public sealed record FixtureUpdate(ValueList<FixtureChange> Changes, ValueList<Q
         return new(changes.ToValueList(), asker.Open, asker.Answered);
     }
 
-    private static string CompetitionOf(Match match) => Spelling.Fold(match.Competition ?? "");
+    private static string CompetitionOf(Match match) => Spelling.Fold(match.AsListed().Competition ?? "");
 
     private static FixtureChange Vanished(Match known) => known.Source is { Vanished: true }
         ? new(ChangeKind.Unchanged, null, known, known, ValueList<FieldChange>.Empty, ValueList<string>.Empty)
@@ -44,41 +45,94 @@ public sealed record FixtureUpdate(ValueList<FixtureChange> Changes, ValueList<Q
         var written = FixtureImport.Match(row, kinds, known?.Id ?? new MatchId("new"));
         if (known is null) return new(ChangeKind.Added, row, null, written, ValueList<FieldChange>.Empty, ValueList<string>.Empty);
         var (merged, ask) = Merge(known, written, row, asker);
+        if (merged is null) return new(ChangeKind.Asked, row, known, null, ValueList<FieldChange>.Empty, new([ask!]));
         var fields = FieldChanges.Between(known, merged);
         return new(KindOf(known, merged, fields), row, known, merged, fields, ask is null ? ValueList<string>.Empty : new([ask]));
     }
 
-    // What the list says wins; what it leaves out stays as it is, and so does what only the coach can say.
-    private static (Match Match, string? Ask) Merge(Match known, Match written, FixtureRow row, Asker asker)
+    // What the list says anew wins over what it said before; what the coach has done stays where the list repeats itself; where both have changed the same, it is asked.
+    private static (Match? Match, string? Ask) Merge(Match known, Match written, FixtureRow row, Asker asker)
     {
-        var isMoved = written.Day is not null && known.Day is not null && written.Day != known.Day;
-        var (result, ask) = (written.Result ?? known.Result, (string?)null);
-        if (isMoved && known.Result is { } lost && row.Result is null)
+        var before = known.AsListed();
+        var says = Said(before, written);
+        var (ours, theirs) = (Joined(before, says, known, listFirst: false), Joined(before, says, known, listFirst: true));
+        var merged = theirs;
+        if (ours != theirs)
+        {
+            var between = FieldChanges.Between(ours, theirs);
+            var both = asker.Ask("both-changed", string.Join('|', between.Select(field => $"{field.Before} {field.After}").Prepend(known.Source?.Id ?? row.NaturalKey)), [row.Line],
+                [Asker.Option("both-changed", "ours", Values(between, field => field.Before)), Asker.Option("both-changed", "list", Values(between, field => field.After))], [row.Line, row.Opponent ?? "?"]);
+            if (both.IsOpen) return (null, both.Id);
+            if (both.Answer == "ours") merged = ours;
+        }
+        string? ask = null;
+        if (merged.Day is not null && known.Day is not null && merged.Day != known.Day && known.Result is { } lost && row.Result is null)
         {
             var asked = asker.Ask("lost-result", known.Source?.Id ?? row.NaturalKey, [row.Line], [Asker.Option("lost-result", "keep"), Asker.Option("lost-result", "drop")], [row.Line, row.Opponent ?? "?", lost], "keep");
-            if (asked.Answer == "drop") result = null;
+            if (asked.Answer == "drop") (merged, says) = (merged with { Result = null }, says with { Result = null });
             ask = asked.IsOpen ? asked.Id : null;
         }
-        var status = Status(known, written);
-        // An undated row of a match that has a day says nothing about the day.
-        var keepsDay = written.Day is null && known.Day is not null;
-        return (known with
-        {
-            Day = keepsDay ? known.Day : written.Day,
-            LastDay = keepsDay ? known.LastDay : written.LastDay,
-            KickOff = written.KickOff ?? (isMoved ? null : known.KickOff),
-            Opponent = written.Opponent ?? known.Opponent,
-            Venue = written.Venue ?? known.Venue,
-            Competition = written.Competition ?? known.Competition,
-            Round = written.Round ?? known.Round,
-            Place = written.Place ?? (written.Venue == known.Venue ? known.Place : null),
-            Status = keepsDay && !written.IsOff ? known.Status : status,
-            Condition = status == MatchStatus.Conditional ? known.Condition ?? written.Condition : known.Condition,
-            Series = written.Series ?? known.Series,
-            Result = result,
-            Source = new MatchSource(written.Source?.Id ?? known.Source?.Id),
-        }, ask);
+        return (merged.ListedAs(says), ask);
     }
+
+    private static string Values(IEnumerable<FieldChange> fields, Func<FieldChange, string> value) => string.Join(", ", fields.Select(value).Select(text => text.Length > 0 ? text : "-"));
+
+    // What a list leaves out stays as the list had it, and so does what only the coach can say.
+    private static Match Said(Match listed, Match written)
+    {
+        var isMoved = written.Day is not null && listed.Day is not null && written.Day != listed.Day;
+        var status = Status(listed, written);
+        // An undated row of a match that has a day says nothing about the day.
+        var keepsDay = written.Day is null && listed.Day is not null;
+        return listed with
+        {
+            Day = keepsDay ? listed.Day : written.Day,
+            LastDay = keepsDay ? listed.LastDay : written.LastDay,
+            KickOff = written.KickOff ?? (isMoved ? null : listed.KickOff),
+            Opponent = written.Opponent ?? listed.Opponent,
+            Venue = written.Venue ?? listed.Venue,
+            Competition = written.Competition ?? listed.Competition,
+            Round = written.Round ?? listed.Round,
+            Place = written.Place ?? (written.Venue == listed.Venue ? listed.Place : null),
+            Status = keepsDay && !written.IsOff ? listed.Status : status,
+            Condition = status == MatchStatus.Conditional ? listed.Condition ?? written.Condition : listed.Condition,
+            Series = written.Series ?? listed.Series,
+            Result = written.Result ?? listed.Result,
+            Source = new MatchSource(written.Source?.Id ?? listed.Source?.Id),
+        };
+    }
+
+    /// <summary>The match as it stands, with what the list says otherwise than it did.</summary>
+    /// <param name="listFirst">Whose word holds where both differ from what the list said.</param>
+    private static Match Joined(Match said, Match says, Match stands, bool listFirst)
+    {
+        // Day, clock and state belong together: once both have moved the match, they are one side's.
+        var areBothMoved = Days(says) != Days(said) && Days(stands) != Days(said) && Days(says) != Days(stands);
+        var status = When(match => match.Status);
+        return stands with
+        {
+            Day = When(match => match.Day),
+            LastDay = When(match => match.LastDay),
+            KickOff = When(match => match.KickOff),
+            Opponent = Of(match => match.Opponent),
+            Venue = Of(match => match.Venue),
+            Competition = Of(match => match.Competition),
+            Round = Of(match => match.Round),
+            Place = Of(match => match.Place),
+            Status = status,
+            Condition = status == MatchStatus.Conditional ? stands.Condition ?? says.Condition : stands.Condition,
+            Series = Of(match => match.Series),
+            Result = Of(match => match.Result),
+            Source = says.Source,
+        };
+
+        T When<T>(Func<Match, T> field) => areBothMoved ? field(listFirst ? says : stands) : Of(field);
+        T Of<T>(Func<Match, T> field) => IsSame(field, says, said) ? field(stands) : listFirst || IsSame(field, stands, said) ? field(says) : field(stands);
+    }
+
+    private static (DateOnly?, DateOnly?) Days(Match match) => (match.Day, match.LastDay);
+
+    private static bool IsSame<T>(Func<Match, T> field, Match one, Match other) => EqualityComparer<T>.Default.Equals(field(one), field(other));
 
     // A chain the coach has settled stays settled however often the list repeats its condition.
     private static MatchStatus Status(Match known, Match written)
