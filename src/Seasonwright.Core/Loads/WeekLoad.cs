@@ -15,6 +15,6 @@ public sealed record WeekLoad(Load? Target, Load Match, Load? Practice)
         season.MatchesIn(week).Where(match => match.IsOnOneDay).Aggregate(Load.Zero, (sum, match) => sum + setup.MatchLoad.Of(match)),
         season.PracticesOf(week.Id) is { } practices ? setup.UsualWeek.Practices.LoadOf(practices) : null);
 
-    /// <summary>What the target leaves for gym and conditioning, never below 0; null while there is no target.</summary>
-    public Load? Ours => Target is { } target ? new Load(Math.Max(0, target.Au - Match.Au - (Practice?.Au ?? 0))) : null;
+    /// <summary>What the target leaves for gym and conditioning, never below 0; null while there is no target or the practices are not known.</summary>
+    public Load? Ours => Target is { } target && Practice is { } practice ? new Load(Math.Max(0, target.Au - Match.Au - practice.Au)) : null;
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Seasonwright.Core;
+using Seasonwright.Core.Calendar;
 using Seasonwright.Documents.Draw;
 using static Seasonwright.Documents.Year.YearTexts;
 
@@ -60,9 +61,9 @@ internal static class DatesTrack
 
     private static TrackDrawing ByDay(YearPlan plan)
     {
-        const double Height = 38;
+        const double Height = 50;
         var sketch = new TrackSketch(plan, "dates", Say("track.dates"));
-        sketch.Name(13, Say("hint.dates"), Height);
+        sketch.Name(13, Say("hint.dates.day"), Height);
         var certain = MatchDays.Certain(plan);
         var unsure = MatchDays.Unsure(plan);
         // All days alike: three letters only where the widest of them fit.
@@ -77,6 +78,8 @@ internal static class DatesTrack
                 if (certain.Contains(day) || unsure.Contains(day))
                     sketch.Add(new Circle(new(x, 26), 8.5, certain.Contains(day) ? Looks.MatchDay : Looks.MatchDayUnsure));
                 sketch.Centred(x, 29.6, column.DayWidth - 2, Type.Mark, Look(day), [Number(day)]);
+                if (Offset(plan, day) is { } offset)
+                    sketch.Centred(x, 46, column.DayWidth - 2, Type.Small, Looks.Muted, [offset, offset["MD".Length..]]);
                 sketch.Cell(column, day, Sentence(plan, day));
             }
         }
@@ -101,6 +104,10 @@ internal static class DatesTrack
         sketch.Add(new Polyline(line.ToValueList(), Looks.Rule));
     }
 
+    /// <summary>"MD-2" within a week of a match; farther from every match it says nothing to anybody. Common practice, no source.</summary>
+    private static string? Offset(YearPlan plan, DateOnly day) =>
+        MatchDay.Of(day, plan.Season.MatchDays) is var at && Math.Min(at.ToNext ?? int.MaxValue, at.SinceLast ?? int.MaxValue) <= 7 ? at.Label : null;
+
     private static double Baseline(int slot) => Top + slot * RowHeight + 10.2;
 
     private static string Number(DateOnly day) => day.Day.ToString(CultureInfo.InvariantCulture);
@@ -112,6 +119,6 @@ internal static class DatesTrack
     {
         var matches = plan.Matches.Where(match => match.Day == day && match.IsOnOneDay)
             .Select(match => Say($"match.{match.Venue?.ToString() ?? "Unknown"}", match.Opponent ?? Say("match.nobody")));
-        return YearWords.Join([plan.Words.Day(day), .. matches, .. plan.Today == day ? [Say("today")] : Array.Empty<string>()]);
+        return YearWords.Join([plan.Words.Day(day), .. Offset(plan, day) is { } offset ? [offset] : Array.Empty<string>(), .. matches, .. plan.Today == day ? [Say("today")] : Array.Empty<string>()]);
     }
 }

@@ -21,6 +21,9 @@ internal sealed class MatchesTrack
     private readonly bool hasFullCodes;
     private readonly System.Collections.Immutable.ImmutableArray<DateOnly> matchDays;
 
+    // The name explains the figures only where there was room for one.
+    private bool hasFigures;
+
     private MatchesTrack(YearPlan plan)
     {
         this.plan = plan;
@@ -49,7 +52,7 @@ internal sealed class MatchesTrack
         }
         // Room for the name and its hint even where one match a week is the most.
         var height = Math.Max(Top + Math.Max(1, lanes.Count) * RowHeight + 3, 54);
-        sketch.Name(Top + 10, Say(plan.IsSlim ? "hint.matches" : "hint.matches.since"), height);
+        sketch.Name(Top + 10, Say(hasFigures ? "hint.matches.since" : "hint.matches"), height);
         Cells();
         return sketch.Drawing(height);
     }
@@ -86,6 +89,7 @@ internal sealed class MatchesTrack
         if (Since(match) is { } since)
         {
             var fitted = Ladder.Whole([Number(since)], to - centre.X - 7, Type.Small);
+            hasFigures |= fitted.Kind != FitKind.Nothing;
             if (fitted.Kind != FitKind.Nothing)
                 shapes.Add(new TextRun(new(centre.X + 6.8, centre.Y + 3.2), fitted.Text, Type.Small, Looks.Muted));
         }

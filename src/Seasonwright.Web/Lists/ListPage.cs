@@ -6,6 +6,7 @@ using Seasonwright.Desk.Lists;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Desk.Streams;
 using Seasonwright.Documents.Read;
+using Seasonwright.Store;
 using Seasonwright.Web.Seasons;
 
 namespace Seasonwright.Web.Lists;
@@ -65,10 +66,22 @@ public abstract class ListPage : ComponentBase
         var answer = reading.Edit is null ? null : await Open.Stream.ApplyAsync(actor, new Gesture(Gesture, number, [reading.Edit]));
         if (answer is null or Kept)
         {
-            await Workspace.RememberAsync(actor, team, reading.Answers);
+            await RememberAsync(() => Workspace.RememberAsync(actor, team, reading.Answers));
             Navigation.NavigateTo(After);
         }
         else Refused = Refusals.Of(answer);
+    }
+
+    // The list is in; on a disk that has filled up since, only its answers have to be given again.
+    private static async Task RememberAsync(Func<Task> remember)
+    {
+        try
+        {
+            await remember();
+        }
+        catch (StoreTrouble)
+        {
+        }
     }
 }
 

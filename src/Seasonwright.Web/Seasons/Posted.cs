@@ -12,7 +12,8 @@ internal sealed class Posted(IFormCollection form)
     /// <summary>The gesture the form was made for; a form without one is a gesture of its own.</summary>
     public Guid Gesture => Guid.TryParse(form["gesture"], out var id) && id != Guid.Empty ? id : Guid.CreateVersion7();
 
-    public IFormFile? File(string field) => form.Files.GetFile(field) is { Length: > 0 } file ? file : null;
+    /// <summary>The file that was chosen, empty or not; null when none was.</summary>
+    public IFormFile? File(string field) => form.Files.GetFile(field) is { FileName.Length: > 0 } file ? file : null;
 
     /// <summary>Fields whose name starts so, without that start.</summary>
     public IEnumerable<(string Name, string Value)> Starting(string start) =>

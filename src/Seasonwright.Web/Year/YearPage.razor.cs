@@ -44,7 +44,7 @@ public sealed partial class YearPage : IAsyncDisposable
     private int here;
     private ImmutableArray<(TrackDrawing Track, double Top)> rows = [];
     private ImmutableArray<string> trackIds = [];
-    private string weeks = "", loads = "", items = "", scale = "", words = "";
+    private string weeks = "", entries = "", items = "", scale = "", words = "";
     private ElementReference page;
     private IJSObjectReference? script;
     private DotNetObjectReference<YearPage>? self;
@@ -162,7 +162,7 @@ public sealed partial class YearPage : IAsyncDisposable
         height = drawing.Height;
         drafts = OpenSeason.Draft(season, published);
         weeks = Template.Of(season.Weeks.Select(week => new { id = week.Id.Text, first = week.Days.First, last = week.Days.Last }));
-        loads = Template.Of(season.Weeks.Select(week => season.TargetOf(week.Id)?.Au));
+        entries = Entries.Of(season, setup);
         items = Graspable.Of(season);
         scale = drawing.Load is { } load ? Template.Of(new { top = load.TopY, bottom = load.ZeroY, most = load.Top }) : "{}";
     }

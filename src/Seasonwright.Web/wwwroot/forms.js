@@ -18,17 +18,19 @@ export function fill(template, gaps, newId) {
 const each = ({ each: grain, ...cell }, { weeksChosen, daysChosen }) =>
   grain === 'week' ? weeksChosen.map(week => ({ ...cell, place: `w=${week}` })) : daysChosen.map(day => ({ ...cell, place: `d=${day}` }));
 
-/** The edits a form asks for. */
-export function editsOf(form, gaps, newId) {
-  const template = JSON.parse(form.dataset.edit);
-  const edit = structuredClone(template);
-  for (const field of form.elements) {
+/** The edits a form asks for. @param fields those that go in; what the template holds of the others stays. */
+export function editsOf(form, gaps, newId, fields = form.elements) {
+  const edits = [JSON.parse(form.dataset.edit)].flat();
+  for (const field of fields) {
     if (!field.name || field.disabled || (field.type === 'radio' && !field.checked)) continue;
-    put(edit, field.name.split('.'), valueOf(field, form));
+    for (const edit of edits) put(edit, field.name.split('.'), valueOf(field, form));
   }
   // Where the field that makes a thing is empty, the whole thing is meant to go, whatever its other fields say.
-  for (const field of form.querySelectorAll('[data-makes]')) if (field.value.trim() === '') put(edit, field.name.split('.').slice(0, -1), null);
-  return fill(prune(edit), gaps, newId);
+  for (const field of form.querySelectorAll('[data-makes]')) {
+    const [thing, part] = field.name.split('.');
+    for (const edit of edits) if (edit[thing]?.[part] == null) edit[thing] = null;
+  }
+  return fill(edits.map(prune), gaps, newId);
 }
 
 // An object of which nothing was filled in is not there: "no condition" rather than an empty one.
@@ -52,6 +54,7 @@ function valueOf(field, form) {
   if (text === '') return field.dataset.as === 'default' ? undefined : null;
   switch (field.dataset.as) {
     case 'number': return Number(text.replace(',', '.'));
+    case 'decimal': return text.replace(',', '.');
     case 'load': return Math.round(Number(text.replace(',', '.')) * Number(form.closest('[data-reference]').dataset.reference) / 100);
     case 'lines': return text.split('\n').map(line => line.trim()).filter(line => line);
     default: return text;

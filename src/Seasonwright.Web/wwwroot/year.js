@@ -29,16 +29,28 @@ export function start(page, live) {
     const { state } = told;
     status.dataset.state = state;
     page.querySelector('#keeping-words').textContent = told.sentence ?? told.sentences?.join(' ') ?? words[state];
-    if (state === 'kept') { dropDraft(told.draft); awaitShown(told.number, told.on); }
+    if (state === 'kept') { dropDraft(told.draft); awaitShown(told.number, told.on).then(() => showMade(told)); }
     if (state === 'refused' || state === 'trouble') clearGhosts();
   });
 
   const send = (edits, on, draft) => edits.length && gestures.edit(edits, on, draft);
 
   // A ghost stays until the page shows what it stands for.
-  const awaitShown = (number, on) => {
-    const look = () => numberOf(on) >= number ? clearGhosts() : requestAnimationFrame(look);
+  const awaitShown = (number, on) => new Promise(shown => {
+    const look = () => { if (numberOf(on) < number) requestAnimationFrame(look); else { clearGhosts(); shown(); } };
     look();
+  });
+
+  // A form that made something does not stay filled in, to make it twice: the thing itself is shown, where it has a panel.
+  const showMade = ({ draft, edits }) => {
+    const form = draft && page.querySelector(`form[data-draft="${CSS.escape(draft)}"]`);
+    if (!form?.dataset.edit.includes('"$new"')) return;
+    form.reset();
+    const made = form.dataset.thing && edits[0][form.dataset.thing];
+    if (!made) return;
+    const day = made.day ?? made.days?.first;
+    move(day ? cells.find(cursor.track, weekOf(day), day) : cursor, { item: `${form.dataset.panel}/${made.id}` });
+    svg.focus({ preventScroll: true });
   };
   const clearGhosts = () => { if (!strokes.runs) overlay.clear('.ghost'); };
 
@@ -111,12 +123,21 @@ export function start(page, live) {
     const left = frame.left + (box.x + box.width) * scale - menu.offsetWidth / 2, below = frame.top + (box.y + box.height) * scale + 6;
     menu.style.left = `${between(8, left, innerWidth - menu.offsetWidth - 8)}px`;
     menu.style.top = `${below + menu.offsetHeight < innerHeight ? below : Math.max(8, frame.top + box.y * scale - menu.offsetHeight - 6)}px`;
-    const form = menu.querySelector('form');
-    form?.reset();
-    const field = menu.querySelector('input, select, button');
+    menu.querySelectorAll('form').forEach(refill);
+    const field = menu.querySelector('input:not([type="hidden"]), select, button');
     field.focus();
-    if (first !== undefined && field.matches('input')) field.value = first;
+    if (field.matches('input')) { if (first === undefined) field.select(); else field.value = first; }
     return true;
+  };
+
+  // A menu's form begins with what stands under the cursor: the run to rename, or the figures entered.
+  const refill = form => {
+    form.reset();
+    const kind = form.dataset.of;
+    const [id, item] = kind ? itemsAt(cursor)[0] ?? [] : [];
+    if (kind) form.hidden = !item;
+    const entry = item ? { [kind]: id.split('/')[1], name: item.paint.name } : data('entries')[cursor.track]?.[cursor.day ?? cursor.week];
+    for (const field of form.elements) if (field.name) field.value = field.name.split('.').reduce((part, name) => part?.[name], entry) ?? '';
   };
 
   const makes = { matches: 'match', dates: 'match', events: 'event', tests: 'test', notes: 'note', months: 'event' };
@@ -129,14 +150,15 @@ export function start(page, live) {
     return item.day && item.day <= last && item.lastDay >= first;
   });
 
-  const enter = fresh => {
+  const enter = () => {
     if (!cursor) return;
-    const items = fresh ? [] : itemsAt(cursor);
-    if (makes[cursor.track]) {
-      if (items.length) tellPanel(items[0][0]).then(focusPanel);
-      else tellPanel(null, makes[cursor.track]).then(focusPanel);
-    } else if (!openMenu()) tellPanel().then(focusPanel);
+    const items = itemsAt(cursor);
+    if (!makes[cursor.track]) { if (!openMenu()) tellPanel().then(focusPanel); }
+    else if (items.length) tellPanel(items[0][0]).then(focusPanel);
+    else add();
   };
+  // On a track that holds no things, what is added is a note.
+  const add = () => tellPanel(null, makes[cursor.track] ?? 'note').then(focusPanel);
 
   const focusPanel = () => requestAnimationFrame(() => (page.querySelector('.panel [data-first]') ?? page.querySelector('.panel input, .panel select, .panel button'))?.focus());
 
@@ -144,13 +166,17 @@ export function start(page, live) {
     const menu = button.closest('[popover]');
     if (button.dataset.edit) {
       send(fill(JSON.parse(button.dataset.edit), gaps(), newId), button.dataset.on);
-      if (menu) ghost(button);
+      ghost(menu ? cursor.track : button.dataset.track, button.dataset.look);
     }
     menu?.hidePopover();
     if (menu) svg.focus({ preventScroll: true });
   };
 
-  const ghost = button => overlay.add('rect', { ...boxOf(run()), rx: 2 }, `ghost ${button.dataset.look ?? ''}`);
+  // What is on its way is seen on its track at once.
+  const ghost = (track, look = '') => {
+    const chosen = cells.run({ ...(anchor ?? cursor), track }, { ...cursor, track });
+    if (chosen.length) overlay.add('rect', { ...boxOf(chosen), rx: 2 }, `ghost ${look}`);
+  };
 
   page.addEventListener('click', event => {
     const act = event.target.closest('[data-act]');
@@ -168,14 +194,26 @@ export function start(page, live) {
     const form = event.target.closest('form[data-edit]');
     if (!form) return;
     event.preventDefault();
-    submit(form);
+    if (!('auto' in form.dataset)) submit(form);
   });
-  const submit = form => {
-    send(editsOf(form, gaps(), newId), form.dataset.on, form.dataset.draft);
+  const submit = (form, fields) => {
     const menu = form.closest('[popover]');
+    send(editsOf(form, gaps(), newId, fields), form.dataset.on, form.dataset.draft);
+    ghost(menu ? cursor.track : form.dataset.track);
     if (menu) { menu.hidePopover(); svg.focus({ preventScroll: true }); }
   };
-  page.addEventListener('change', event => { const form = event.target.closest('form[data-auto]'); if (form?.reportValidity()) submit(form); });
+
+  // A form that saves itself sends what was changed since the page last painted it; the rest each week keeps.
+  const touched = new WeakMap();
+  page.addEventListener('change', event => {
+    const form = event.target.closest('form[data-auto]');
+    if (!form?.reportValidity()) return;
+    const before = touched.get(form);
+    const fields = before?.edit === form.dataset.edit ? before.fields : new Set();
+    fields.add(form.elements.namedItem(event.target.dataset.mirror ?? event.target.name));
+    touched.set(form, { edit: form.dataset.edit, fields });
+    submit(form, fields);
+  });
   page.addEventListener('input', event => {
     const { form, dataset, value } = event.target;
     if (dataset.mirror) form.elements.namedItem(dataset.mirror).value = value;
@@ -197,9 +235,17 @@ export function start(page, live) {
       if (key === 'y' || (key === 'z' && event.shiftKey)) { event.preventDefault(); gestures.redo(); }
       return;
     }
-    if (event.key === 'Escape') { if (strokes.runs) { strokes.cancel(); paintCursor(); return; } if (event.target.closest?.('.panel')) { event.preventDefault(); svg.focus({ preventScroll: true }); } return; }
+    if (event.key === 'Escape') { if (strokes.runs) { strokes.cancel(); paintCursor(); return; } leavePanel(event); return; }
     if (event.key === '?' && !typing) { event.preventDefault(); live.invokeMethodAsync('Open', 'keys').then(focusPanel).catch(() => {}); }
   });
+
+  const leavePanel = event => {
+    const opened = page.matches('.with-panel');
+    if (!opened && !event.target.closest?.('.panel')) return;
+    event.preventDefault();
+    if (opened) live.invokeMethodAsync('Open', '').catch(() => {});
+    svg.focus({ preventScroll: true });
+  };
 
   // In a menu the arrows go up and down, and the keys choose as they do on the chart.
   page.addEventListener('keydown', event => {
@@ -224,8 +270,8 @@ export function start(page, live) {
     const row = cells.all.filter(cell => cell.track === cursor.track && Math.abs(cell.y - cursor.y) < 1);
     const done = {
       Home: () => move(row[0], { extend: event.shiftKey }), End: () => move(row.at(-1), { extend: event.shiftKey }),
-      Enter: () => enter(false), ' ': () => menuOf(cursor.track)?.matches('[data-tick]') ? pick(menuOf(cursor.track).querySelector('button')) : enter(false),
-      n: () => enter(true),
+      Enter: enter, ' ': () => menuOf(cursor.track)?.matches('[data-tick]') ? pick(menuOf(cursor.track).querySelector('button')) : enter(),
+      n: add,
       Delete: () => erase(), Backspace: () => erase(),
       '+': () => cursor.track === 'load' && stepLoad(5), '-': () => cursor.track === 'load' && stepLoad(-5),
     }[event.key];
@@ -261,16 +307,16 @@ export function start(page, live) {
     const weeks = data('weeks'), reference = Number(page.dataset.reference);
     send(levels.map(([week, percent]) => ({ edit: 'setWeekLoad', first: weeks[week].id, last: weeks[week].id, load: Math.round(percent * reference / 100) })));
   };
-  const percentOf = week => { const load = data('loads')[week]; return load === null ? null : load * 100 / Number(page.dataset.reference); };
-  const stepLoad = by => { const [first, last] = weeksChosen(); const levels = []; for (let week = first; week <= last; week++) levels.push([week, between(0, Math.round((percentOf(week) ?? 0) + by), 200)]); setLoads(levels); };
+  const percentOf = week => data('entries').load[week]?.load ?? 0;
+  const stepLoad = by => { const [first, last] = weeksChosen(); const levels = []; for (let week = first; week <= last; week++) levels.push([week, between(0, percentOf(week) + by, 300)]); setLoads(levels); };
 
   // ---- the pointer -------------------------------------------------------------------------------------------------
 
   const strokes = listen(svg, cells, overlay, {
     data, run, move, tellPanel, moveItem, setLoads, send,
     isHere: cell => cursor?.id === cell.id,
-    enter: () => enter(false),
-    choose: () => openMenu() || (makes[cursor.track] && enter(true)),
+    enter,
+    choose: () => openMenu() || (makes[cursor.track] && add()),
     settle: () => { if (!gestures.waiting) clearGhosts(); },
   });
 

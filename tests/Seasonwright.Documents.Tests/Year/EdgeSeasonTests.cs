@@ -146,6 +146,28 @@ public class EdgeSeasonTests
             Assert.All(From(9).Tracks.Where(track => track.Id is "dates" or "matches" or "events" or "tests" or "notes"), track => Assert.Equal(7 * weeks, track.Cells.Count));
     }
 
+    /// <summary>Common practice, no source: the nearer match names the day, the coming one where both are equally near.</summary>
+    [Fact]
+    public void Day_zoom_names_the_days_around_matches()
+    {
+        // Saturdays 10 and 24 July 2027; the season begins on Monday 5 July.
+        var season = new SeasonBook(6).Match(new(2027, 7, 10), "Kalmar").Match(new(2027, 7, 24), "Kalsund").Season;
+        var drawing = YearDrawing.Of(season, Setup, new YearView { Zoom = YearZoom.Day, Weeks = 5, FirstWeek = 1, Width = 1600 });
+        var days = "MD-5 MD-4 MD-3 MD-2 MD-1 MD MD+1 MD+2 MD+3 MD+4 MD+5 MD+6 MD-7 MD-6 MD-5 MD-4 MD-3 MD-2 MD-1 MD MD+1 MD+2 MD+3 MD+4 MD+5 MD+6 MD+7";
+        Assert.Equal(days, string.Join(' ', Texts(drawing, "dates").Where(text => text.StartsWith("MD", StringComparison.Ordinal))));
+    }
+
+    [Theory]
+    [InlineData(YearZoom.Season, false)]
+    [InlineData(YearZoom.Day, true)]
+    public void The_name_of_a_track_explains_only_what_is_drawn(YearZoom zoom, bool figures)
+    {
+        var season = new SeasonBook(47).Match(new(2027, 7, 10), "Kalmar").Match(new(2027, 7, 17), "Kalsund").Season;
+        var texts = Texts(YearDrawing.Of(season, Setup, new YearView { Zoom = zoom, Weeks = 5, FirstWeek = 1, Width = 1040 }), "matches").ToList();
+        Assert.Equal(figures, texts.Contains("7", StringComparer.Ordinal));
+        Assert.Equal(figures, texts.Exists(text => text.Contains("since", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void A_drag_reads_back_the_load_it_is_drawn_at()
     {

@@ -1,0 +1,118 @@
+using Microsoft.Playwright;
+
+namespace Seasonwright.Browser.Tests.Year;
+
+/// <summary>The panel beside the chart, and the menus over it.</summary>
+public sealed class PanelTests(BrowserFixture browser)
+{
+    [Fact]
+    public async Task Of_several_weeks_only_the_field_that_was_changed_changes()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        await EnterAsync(year, 21, "practices.count", "2");
+        await EnterAsync(year, 22, "practices.count", "5");
+        await year.Page.ClickAsync("#practices-w20");
+        await year.Page.Keyboard.PressAsync("Shift+ArrowRight");
+        await Assertions.Expect(year.Page.Locator(".panel h2")).ToHaveTextAsync("Weeks 21 to 22");
+        await Assertions.Expect(year.Page.Locator("#practices")).ToHaveValueAsync("");
+
+        await EnterAsync(year, null, "practices.minutes", "70");
+        Assert.Contains("2 practices of 70", await year.SaysAsync("practices-w20"), StringComparison.Ordinal);
+        Assert.Contains("5 practices of 70", await year.SaysAsync("practices-w21"), StringComparison.Ordinal);
+
+        // Two loads that differ are stepped each from its own.
+        var (before, after) = (await LoadAsync(year, 20), await LoadAsync(year, 21));
+        Assert.NotEqual(before, after);
+        var number = await year.NumberAsync();
+        await year.Page.ClickAsync(".panel form.load button:last-of-type");
+        await year.AfterAsync(number);
+        Assert.Equal((before + 5, after + 5), (await LoadAsync(year, 20), await LoadAsync(year, 21)));
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    [Fact]
+    public async Task The_run_under_the_cursor_is_the_one_renamed()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var first = await year.SaysAsync("phases-w1");
+        await year.DragAsync("phases-w30", "phases-w30");
+        await year.Page.Keyboard.PressAsync("Enter");
+        var number = await year.NumberAsync();
+        await year.Page.FillAsync("#choose-phases input[name='name']", "Second half");
+        await year.Page.Keyboard.PressAsync("Enter");
+        await year.AfterAsync(number);
+        Assert.Contains("Second half", await year.SaysAsync("phases-w30"), StringComparison.Ordinal);
+        Assert.Equal(first, await year.SaysAsync("phases-w1"));
+
+        // Where there is no run there is nothing to rename.
+        number = await year.NumberAsync();
+        await year.Page.Keyboard.PressAsync("Delete");
+        await year.AfterAsync(number);
+        await year.Page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(year.Page.Locator("#choose-phases form")).ToBeHiddenAsync();
+    }
+
+    [Fact]
+    public async Task A_menu_of_figures_begins_with_what_was_entered()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var load = await LoadAsync(year, 20);
+        await year.Page.ClickAsync("#load-w20");
+        await year.Page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(year.Page.Locator("#choose-load input")).ToHaveValueAsync($"{load}");
+        await year.Page.Keyboard.PressAsync("Escape");
+        await year.Page.ClickAsync("#practices-w20");
+        await year.Page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(year.Page.Locator("#choose-practices input").First).Not.ToHaveValueAsync("");
+    }
+
+    [Fact]
+    public async Task What_was_added_is_shown_and_not_added_twice()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        await year.Page.ClickAsync("#notes-w20");
+        await year.Page.Keyboard.PressAsync("n");
+        await year.Page.FillAsync("#n-text", "Half of the hall closed");
+        var number = await year.NumberAsync();
+        await year.Page.ClickAsync(".panel .main-act");
+        await year.AfterAsync(number);
+        await Assertions.Expect(year.Page.Locator(".panel h2")).ToHaveTextAsync("Note");
+        await Assertions.Expect(year.Page.Locator(".panel .main-act")).ToHaveTextAsync("Save");
+        await Assertions.Expect(year.Page.Locator("#n-text")).ToHaveValueAsync("Half of the hall closed");
+
+        // A form that stays for the next one is empty again.
+        await year.Page.GetByRole(AriaRole.Button, new() { Name = "Tracks", Exact = true }).ClickAsync();
+        await year.Page.FillAsync("#o-name", "Gym booked");
+        number = await year.NumberAsync();
+        await year.Page.ClickAsync(".panel .main-act");
+        await year.AfterAsync(number);
+        await Assertions.Expect(year.Page.Locator("#o-name")).ToHaveValueAsync("");
+        await year.Page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(year.Page.Locator(".panel h2")).Not.ToHaveTextAsync("Tracks");
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    /// <summary>Types into the practices of a week, or of the weeks that are chosen already.</summary>
+    private static async Task EnterAsync(YearWindow year, int? week, string field, string value)
+    {
+        if (week is { } one)
+        {
+            await year.Page.ClickAsync($"#practices-w{one - 1}");
+            await Assertions.Expect(year.Page.Locator(".panel h2")).ToHaveTextAsync($"Week {one}");
+        }
+        var number = await year.NumberAsync();
+        await year.Page.FillAsync($".panel [name='{field}']", value);
+        await year.Page.Keyboard.PressAsync("Tab");
+        await year.AfterAsync(number);
+    }
+
+    private static async Task<int> LoadAsync(YearWindow year, int week)
+    {
+        var says = (await year.SaysAsync($"load-w{week}")).Split(' ');
+        return int.Parse(says[Array.IndexOf(says, "per") - 1], System.Globalization.CultureInfo.InvariantCulture);
+    }
+}
