@@ -29,6 +29,8 @@ internal static class FixturesCommand
 
         var list = FixtureReader.Read(source, new FixtureOptions(team, answers, known?.Days, UsualOrder: known?.Order));
         var compared = known is null ? null : FixtureUpdate.Compare(known.Season.AllMatches, list, answers);
-        return ListFiles.Give(FixtureReport.Of(list, compared), format, FixtureLine.Csv, FixtureLine.Table(compared is not null), list.IsBlocked, answers, terminal);
+        var notes = (compared ?? FixtureUpdate.Compare([], list, answers)).Notes;
+        foreach (var note in notes) terminal.Complain("list.note", list.Name, note);
+        return ListFiles.Give(FixtureReport.Of(list, compared, notes), format, FixtureLine.Csv, FixtureLine.Table(compared is not null), list.IsBlocked, answers, terminal);
     }
 }

@@ -63,6 +63,24 @@ public sealed class FixturesPageTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator(".rows tbody tr").First).ToContainTextAsync("Sun 11 Oct 2026");
     }
 
+    [Fact]
+    public async Task A_list_that_names_another_club_is_asked_about_and_a_no_can_be_taken_back()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        var page = window.Page;
+        await StartAsync(page);
+        await page.FillAsync("#f-text", "Kalnes HK fixtures\nDate,Time,Opponent\n2026-09-05,11:00,Brovik\n2026-09-05,18:00,Turnes\n");
+        await Assertions.Expect(page.Locator(".question legend")).ToContainTextAsync("Is it yours?");
+        await Assertions.Expect(page.Locator("button[value=take]")).ToBeDisabledAsync();
+        await page.GetByLabel("no, it is another team's").CheckAsync();
+        await Assertions.Expect(page.Locator(".problems li")).ToContainTextAsync("another team's");
+        await page.GetByLabel("yes, it is ours").CheckAsync();
+        await Assertions.Expect(page.Locator("button[value=take]")).ToHaveTextAsync("Take in 2 matches");
+        await Assertions.Expect(page.Locator("#drawn")).ToContainTextAsync("More than one match on Sat 5 Sep 2026: Brovik 11:00, Turnes 18:00.");
+        await window.AssertAccessibleAsync();
+    }
+
     [Theory]
     [InlineData("Date,Home,Away\n", "No match was found in it.")]
     [InlineData("{ \"matches\": [ { \"date\": ", "no valid JSON")]

@@ -195,6 +195,36 @@ public class FixtureUpdateTests
         Assert.Equal(MatchStatus.Window, Seven(Taken(season, narrower, Answers.None.With("Q-both-changed", "list"))).Status);
     }
 
+    [Fact]
+    public void Two_confirmed_matches_on_one_day_are_told_once_and_hinder_nothing()
+    {
+        var season = Taken(Started(), Read(Listed), Answers.None);
+        var cup = Read("Date,Time,Home,Away\n2026-09-12,11:00,Harbour Vale,Turnes\n2026-09-19,11:00,Harbour Vale,Skarholm\n");
+        var update = FixtureUpdate.Compare(season.AllMatches, cup);
+        Assert.Equal("More than one match on Sat 12 Sep 2026: Brovik 18:00, Turnes 11:00.", Assert.Single(update.Notes));
+        Assert.All(update.Changes, change => Assert.Equal(ChangeKind.Added, change.Kind));
+        season = Taken(season, cup, Answers.None);
+        Assert.Empty(FixtureUpdate.Compare(season.AllMatches, cup).Notes);
+    }
+
+    [Theory]
+    [InlineData("2026-09-12", "postponed")]
+    [InlineData("2026-09-12", "cancelled")]
+    [InlineData("week of 7 September 2026", "")]
+    public void A_match_that_is_off_or_has_no_day_yet_shares_no_day(string day, string status) =>
+        Assert.Empty(FixtureUpdate.Compare([], Read($"Date,Home,Away,Status\n2026-09-12,Harbour Vale,Kalnes,\n{day},Brovik,Harbour Vale,{status}\n")).Notes);
+
+    [Fact]
+    public void A_played_match_on_another_day_is_told()
+    {
+        const string played = "Id,Date,Home,Away,Result\n7,2026-09-05,Harbour Vale,Kalnes,30-28\n";
+        var season = Taken(Started(), Read(played), Answers.None);
+        var update = FixtureUpdate.Compare(season.AllMatches, Read(played.Replace("09-05", "09-06", StringComparison.Ordinal)));
+        Assert.Equal("The match against Kalnes was played on Sat 5 Sep 2026 (30-28); the list now has it on Sun 6 Sep 2026.", Assert.Single(update.Notes));
+        Assert.Equal(ChangeKind.Moved, Assert.Single(update.Changes).Kind);
+        Assert.Empty(FixtureUpdate.Compare(season.AllMatches, Read(played)).Notes);
+    }
+
     private static SeasonEdit Hand(Season season, string how)
     {
         var match = season.AllMatches[0];

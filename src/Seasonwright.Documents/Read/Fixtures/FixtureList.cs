@@ -24,9 +24,9 @@ public sealed record FixtureList(
     ValueList<Skipped> Skipped,
     ValueList<Problem> Problems)
 {
-    /// <summary>Nothing can be taken before an answer: the order of day and month, the year, the team or who plays is open, or there are problems.</summary>
+    /// <summary>Nothing can be taken before an answer: the order of day and month, the year, the team, whose list it is or who plays is open, or there are problems.</summary>
     public bool IsBlocked => Problems.Count > 0
-        || Questions.Any(question => question.Kind == "Q-order" || question.Kind is "Q-sides" or "Q-team" or "Q-squad" or "Q-year" && question.Offered is null);
+        || Questions.Any(question => question.Kind == "Q-order" || question.Kind is "Q-sides" or "Q-team" or "Q-own" or "Q-squad" or "Q-year" && question.Offered is null);
 
     /// <summary>The open questions of a row.</summary>
     public IEnumerable<Question> QuestionsOf(FixtureRow row) => Questions.Where(question => row.Ask.Contains(question.Id, StringComparer.Ordinal));

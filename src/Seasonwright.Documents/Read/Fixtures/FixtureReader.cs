@@ -21,8 +21,8 @@ public static class FixtureReader
         if (layout.Problems.Count > 0) return Refused(source, table, layout.Problems.ToValueList(), layout.Headings);
 
         var sides = Sides.Of(layout.Matches);
-        var team = TeamChoice.Of(source.Name, layout.Matches, sides, answers.Find("Q-team", "Q-team") ?? options.Team, asker);
-        if (team.Problem is { } missing) return Refused(source, table, new([missing]), layout.Headings) with { Teams = team.Teams };
+        var team = TeamChoice.Of(source.Name, layout, sides, answers.Find("Q-team", "Q-team") ?? options.Team, options.Team, asker);
+        if (team.Problem is { } missing) return Refused(source, table, new([missing]), layout.Headings) with { Teams = team.Teams, Answered = asker.Answered };
         if (layout.Ask is null && !layout.Matches.Any(match => match.ByeOf.Length == 0)) return Refused(source, table, new([Problem.Of("no-matches", source.Name, null, null)]));
 
         var dates = ListDates.Read(layout, sides, team, options, asker);

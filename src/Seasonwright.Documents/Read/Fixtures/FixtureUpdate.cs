@@ -11,7 +11,8 @@ namespace Seasonwright.Documents.Read.Fixtures;
 /// </summary>
 /// <param name="Changes">Known matches that came from a list, and the list's rows: by row, then the vanished ones by day.</param>
 /// <param name="Questions">Open questions of the comparison; those of the list stay with the list.</param>
-public sealed record FixtureUpdate(ValueList<FixtureChange> Changes, ValueList<Question> Questions, ValueList<Answered> Answered)
+/// <param name="Notes">What is odd once the list is in, in words: two matches on one day, a played match on another day. Nothing waits for it.</param>
+public sealed record FixtureUpdate(ValueList<FixtureChange> Changes, ValueList<Question> Questions, ValueList<Answered> Answered, ValueList<string> Notes)
 {
     /// <param name="known">All matches of the season, wherever they lie and whatever they came from.</param>
     /// <param name="list">A list that is not blocked; of a blocked one nothing is written.</param>
@@ -20,14 +21,14 @@ public sealed record FixtureUpdate(ValueList<FixtureChange> Changes, ValueList<Q
     {
         var matches = known.ToList();
         var asker = new Asker(answers ?? Answers.None);
-        if (list.IsBlocked) return new(list.Rows.Select(row => new FixtureChange(ChangeKind.Asked, row, null, null, ValueList<FieldChange>.Empty, ValueList<string>.Empty)).ToValueList(), asker.Open, asker.Answered);
+        if (list.IsBlocked) return new(list.Rows.Select(row => new FixtureChange(ChangeKind.Asked, row, null, null, ValueList<FieldChange>.Empty, ValueList<string>.Empty)).ToValueList(), asker.Open, asker.Answered, ValueList<string>.Empty);
         var pairs = FixtureIdentity.Find(list, matches, asker);
         var changes = pairs.Select(pair => Change(pair, list, asker)).ToList();
         var found = pairs.Select(pair => pair.Known?.Id).OfType<MatchId>().Concat(pairs.SelectMany(pair => pair.Candidates)).ToHashSet();
         // A cup list taken in beside the league's says nothing about league matches: only a competition of which others are found again can lose one.
         var again = pairs.Where(pair => pair.Known?.Source is not null).Select(pair => CompetitionOf(pair.Known!)).ToHashSet(StringComparer.Ordinal);
         changes.AddRange(matches.Where(match => match.Source is not null && !found.Contains(match.Id) && again.Contains(CompetitionOf(match))).OrderBy(match => match.Day).ThenBy(match => match.Id.Text, StringComparer.Ordinal).Select(Vanished));
-        return new(changes.ToValueList(), asker.Open, asker.Answered);
+        return new(changes.ToValueList(), asker.Open, asker.Answered, FixtureNotes.Of(matches, changes));
     }
 
     private static string CompetitionOf(Match match) => Spelling.Fold(match.AsListed().Competition ?? "");

@@ -14,12 +14,33 @@ internal sealed record TeamChoice(string? Team, ValueList<TeamFound> Teams, Func
 {
     private const int MostOptions = 60;
 
-    public static TeamChoice Of(string file, List<ListedMatch> matches, List<Sides> sides, string? wanted, Asker asker)
+    /// <param name="wanted">Our team's name, or the one answered for it.</param>
+    /// <param name="club">Our team's name; null when not known.</param>
+    public static TeamChoice Of(string file, ListLayout layout, List<Sides> sides, string? wanted, string? club, Asker asker)
     {
+        var matches = layout.Matches;
         var teams = Found(sides.Where(s => s.AreBoth).SelectMany(s => new[] { s.Home!, s.Away! }));
         if (teams.Count > 0) return OneSide(AmongPairs(file, teams, sides, wanted, asker), matches, sides, asker);
         var own = Found(matches.Select(match => match.Team));
-        return own.Count > 1 ? AmongOwn(own, matches, wanted, asker) : new(null, own, _ => false, _ => true, null, null);
+        return own.Count > 1 ? AmongOwn(own, matches, wanted, asker) : OneTeam(file, layout, sides, own, wanted, club, asker);
+    }
+
+    // One team's own list: ours, unless it says that it is another's.
+    private static TeamChoice OneTeam(string file, ListLayout layout, List<Sides> sides, ValueList<TeamFound> own, string? wanted, string? club, Asker asker)
+    {
+        var (ours, matches) = (new TeamChoice(null, own, _ => false, _ => true, null, null), layout.Matches);
+        if (club is null) return ours;
+        var first = matches.Count > 0 ? matches[0].Line : int.MaxValue;
+        var titles = layout.Skipped.Where(line => line.Kind is "title" or "season" or "furniture" && line.Line < first).Select(line => line.Text.Trim(';', ',', '|', '\t', ' ', '"')).ToList();
+        var says = own.Select(team => team.Name).Concat(titles).Append(Path.GetFileNameWithoutExtension(file));
+        if (says.Any(name => ClubName.MayBeOne(name, club) || wanted is not null && Spelling.Same(name, wanted))) return ours;
+        var owner = own.Select(team => team.Name).FirstOrDefault(ClubName.IsInColumn) ?? titles.Find(ClubName.IsInTitle);
+        // Nobody plays against themselves.
+        var against = matches.Where((_, i) => Spelling.Same(sides[i].Opponent, club)).Select(match => match.Line).ToList();
+        if (owner is null && against.Count == 0) return ours;
+        var options = new[] { Asker.Option("own", "ours"), Asker.Option("own", "other") };
+        var asked = owner is not null ? asker.Ask("own", Spelling.Fold(owner), [], options, [owner, club]) : asker.Ask("own-against", "", against, options, [against[0], club], name: "Q-own");
+        return asked.Answer == "other" ? ours with { Problem = Problem.Of("other-club", file, null, null, club) } : ours;
     }
 
     // The list names both teams of each match.

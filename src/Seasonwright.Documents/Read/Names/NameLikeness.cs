@@ -28,6 +28,10 @@ public static class NameLikeness
         ["und"] = "&",
     };
 
+    internal static bool IsClubWord(string word) => ClubWords.Contains(word);
+
+    internal static bool IsTeamWord(string word) => TeamWords.Contains(word);
+
     public static bool AreAlike(string one, string other)
     {
         var (a, b) = (Words(one), Words(other));
@@ -57,7 +61,7 @@ public static class NameLikeness
     private static IEnumerable<string> Marks(List<string> words) => words.Where(word => TeamWords.Contains(word) || word.Any(char.IsAsciiDigit)).Order(StringComparer.Ordinal);
 
     // Lower-case words of letters and digits, without accents; points inside a word ("I.F.") and apostrophes are nothing.
-    private static List<string> Words(string name)
+    internal static List<string> Words(string name)
     {
         var words = new List<string>();
         var word = new StringBuilder();
