@@ -30,9 +30,11 @@ export class Cells {
     return cells;
   }
 
+  /** The cell of a track at a day or week, or the nearest to it in sight. */
   find(track, week, day) {
     const row = this.all.filter(cell => cell.track === track);
-    return row.find(cell => cell.day === day && (day || cell.week === week)) ?? row.find(cell => cell.week === week) ?? row[0] ?? null;
+    return row.find(cell => cell.day === day && (day || cell.week === week))
+      ?? row.reduce((best, cell) => !best || Math.abs(cell.week - week) < Math.abs(best.week - week) ? cell : best, null);
   }
 
   /** The place of a pointer event in the drawing. */

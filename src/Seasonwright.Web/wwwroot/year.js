@@ -106,9 +106,11 @@ export function start(page, live) {
   // The drawing is painted anew below the cursor; it stays on its week and track.
   new MutationObserver(() => {
     if (!cursor) return;
-    const again = cell => cell && cells.find(cell.track, cell.week, cell.day);
-    [cursor, anchor] = [again(cursor), again(anchor)];
+    const before = [cursor, anchor ?? cursor];
+    [cursor, anchor] = before.map(cell => cells.find(cell.track, cell.week, cell.day));
     paintCursor();
+    // Weeks that have gone out of sight are not chosen any more: the panel names those that are.
+    if (before.some((cell, end) => cell.week !== [cursor, anchor][end].week)) tellPanel();
   }).observe(page, { attributes: true, attributeFilter: ['data-number', 'data-layout'] });
 
   // ---- menus and panels --------------------------------------------------------------------------------------------
@@ -165,17 +167,20 @@ export function start(page, live) {
   const pick = button => {
     const menu = button.closest('[popover]');
     if (button.dataset.edit) {
-      send(fill(JSON.parse(button.dataset.edit), gaps(), newId), button.dataset.on);
-      ghost(menu ? cursor.track : button.dataset.track, button.dataset.look);
+      const edits = fill(JSON.parse(button.dataset.edit), gaps(), newId);
+      send(edits, button.dataset.on);
+      ghost(edits, menu ? cursor.track : button.dataset.track, button.dataset.look);
     }
     menu?.hidePopover();
     if (menu) svg.focus({ preventScroll: true });
   };
 
-  // What is on its way is seen on its track at once.
-  const ghost = (track, look = '') => {
-    const chosen = cells.run({ ...(anchor ?? cursor), track }, { ...cursor, track });
-    if (chosen.length) overlay.add('rect', { ...boxOf(chosen), rx: 2 }, `ghost ${look}`);
+  // What is on its way is seen on its track at once: on the weeks it names, or on the chosen cells.
+  const ghost = (edits, track, look = '') => {
+    const weeks = data('weeks').map(week => week.id);
+    const named = edits.flatMap(edit => [edit.first, edit.last]).map(id => weeks.indexOf(id)).filter(week => week >= 0).sort((a, b) => a - b);
+    const aimed = !named.length && track === cursor.track ? run() : cells.all.filter(cell => cell.track === track && named[0] <= cell.week && cell.week <= named.at(-1));
+    if (aimed.length) overlay.add('rect', { ...boxOf(aimed), rx: 2 }, `ghost ${look}`);
   };
 
   page.addEventListener('click', event => {
@@ -198,8 +203,9 @@ export function start(page, live) {
   });
   const submit = (form, fields) => {
     const menu = form.closest('[popover]');
-    send(editsOf(form, gaps(), newId, fields), form.dataset.on, form.dataset.draft);
-    ghost(menu ? cursor.track : form.dataset.track);
+    const edits = editsOf(form, gaps(), newId, fields);
+    send(edits, form.dataset.on, form.dataset.draft);
+    ghost(edits, menu ? cursor.track : form.dataset.track);
     if (menu) { menu.hidePopover(); svg.focus({ preventScroll: true }); }
   };
 
