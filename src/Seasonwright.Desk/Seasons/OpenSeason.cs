@@ -35,13 +35,17 @@ public sealed class OpenSeason
     public Setup Setup => ReferenceEquals(setup.Facts, TeamStream.State.Facts) ? setup : setup = new Setup(setup.Id, TeamStream.State.Facts);
 
     /// <summary>The published version staff see, with the season it held; null before the first.</summary>
-    public async Task<PublishedSeason?> PublishedAsync(CancellationToken cancel = default)
+    public async Task<PublishedSeason?> PublishedAsync(CancellationToken cancel = default) =>
+        Season.LastPublication is { } last ? await VersionAsync(last.Number, cancel) : null;
+
+    /// <summary>A version by its number, with the season it held; null when there is none.</summary>
+    public async Task<PublishedSeason?> VersionAsync(int number, CancellationToken cancel = default)
     {
-        if (Season.LastPublication is not { } last) return null;
-        var key = SeasonFacets.Publication.Of(new VersionNumber(last.Number));
+        var version = new VersionNumber(number);
+        if (Season.Facts.Find(SeasonFacets.Publication, version) is not { } publication) return null;
         // The entry, not its gesture: a gesture may publish and go on.
-        if (await Stream.FilledAsync(key, cancel) is not { } filled) return null;
-        return new PublishedSeason(last, filled.Instant, new Season(season.Id, await Stream.FactsAtAsync(filled.Number, cancel)));
+        if (await Stream.FilledAsync(SeasonFacets.Publication.Of(version), cancel) is not { } filled) return null;
+        return new PublishedSeason(publication, filled.Instant, new Season(season.Id, await Stream.FactsAtAsync(filled.Number, cancel)));
     }
 
     /// <summary>What differs from the published version, in dates and names; from nothing when none is published.</summary>

@@ -66,13 +66,20 @@ public static class SeasonBirth
         return await workspace.CreateAsync(actor, gesture, open.Setup.Id, [], [new AdoptSeason(facts, open.Season.Team.Title ?? open.Season.Team.Name)]);
     }
 
-    /// <summary>Removes a team with its seasons for good. Ask first: this is the one thing no undo brings back.</summary>
+    /// <summary>
+    /// Removes a team with its seasons for good, and the names of those who were staff of no other. Ask first: this is the one
+    /// thing no undo brings back.
+    /// </summary>
     public static async Task<Answer> RemoveTeamAsync(this Workspace workspace, Actor actor, TeamId team)
     {
-        var going = (await workspace.SeasonsAsync()).Where(season => season.Team == team).ToList();
+        var all = await workspace.SeasonsAsync();
+        var going = all.Where(season => season.Team == team).ToList();
         try
         {
+            var people = await workspace.StaffAsync(going);
+            people.ExceptWith(await workspace.StaffAsync(all.Except(going)));
             await workspace.Folder.Log.RemoveAsync(new StreamId(Guid.Parse(team.Text)), actor.Person);
+            foreach (var person in people) await workspace.Folder.People.EraseAsync(person.Text);
         }
         catch (StoreTrouble trouble)
         {
@@ -81,6 +88,14 @@ public static class SeasonBirth
         foreach (var season in going) workspace.Forget(new StreamId(Guid.Parse(season.Id.Text)));
         workspace.Forget(new StreamId(Guid.Parse(team.Text)));
         return new Kept(0);
+    }
+
+    private static async Task<HashSet<PersonId>> StaffAsync(this Workspace workspace, IEnumerable<ListedSeason> seasons)
+    {
+        HashSet<PersonId> staff = [];
+        foreach (var listed in seasons)
+            if (await workspace.SeasonAsync(listed.Id) is { } open) staff.UnionWith(open.Season.Staff.Select(member => member.Person));
+        return staff;
     }
 
     private static Guid TeamOf(Guid gesture)

@@ -39,4 +39,8 @@ public sealed class PersonRegister
             VALUES ({club.Value}, {id}, {displayName}, {clock.GetUtcNow().UtcTicks}, {false})
             ON CONFLICT (club_id, person_id) DO UPDATE SET display_name = excluded.display_name
             """, cancel));
+
+    /// <summary>Erases a person's row and preferences. The log keeps the bare id, which then stands for nobody.</summary>
+    public Task EraseAsync(string id, CancellationToken cancel = default) =>
+        database.Run(context => context.People.Where(row => row.Club == club && row.Id == id && !row.IsLocal).ExecuteDeleteAsync(cancel));
 }

@@ -26,7 +26,8 @@ public sealed record BreakLine(ChangeKind Change, bool IsWritten, DaySpan? Days,
 
     private static BreakLine Of(EntryChange<EventRow, Event> change, EventList list, LocaleSettings locale)
     {
-        var (row, item) = (change.Row, change.Entry ?? change.Known);
+        // What waits for an answer is shown as the list has it.
+        var (row, item) = (change.Row, change.Kind == ChangeKind.Asked ? null : change.Entry ?? change.Known);
         var kind = item?.Kind ?? row!.Kind;
         return new(change.Kind, change.IsWritten, item?.Days ?? row!.Days, Words.Say($"event.{kind}"), item?.Title ?? row!.Title, item?.Part ?? row?.Part ?? "", item?.For ?? row?.For ?? "",
             (item is null ? row!.Training : item.Training)?.ToString() ?? "",
@@ -36,7 +37,7 @@ public sealed record BreakLine(ChangeKind Change, bool IsWritten, DaySpan? Days,
 
     private static BreakLine Of(EntryChange<TestDayRow, TestDay> change, EventList list, LocaleSettings locale)
     {
-        var (row, test) = (change.Row, change.Entry ?? change.Known);
+        var (row, test) = (change.Row, change.Kind == ChangeKind.Asked ? null : change.Entry ?? change.Known);
         DaySpan? days = test is not null ? DaySpan.Of(test.Day) : row is { From: { } from, To: { } to } && from <= to ? new DaySpan(from, to) : null;
         return new(change.Kind, change.IsWritten, days, Words.Say("breaks.test-day"), test?.Battery ?? row!.Battery, test?.Part ?? row?.Part ?? "", test?.For ?? row?.For ?? "", "",
             Told([], change.Fields, locale), Asks(row is null ? [] : list.QuestionsOf(row), change.Ask));

@@ -26,6 +26,29 @@ public sealed class SeasonListTests(BrowserFixture browser)
     }
 
     [Theory]
+    [InlineData(390, false)]
+    [InlineData(1440, true)]
+    public async Task Published_versions_can_be_looked_at(int width, bool dark)
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/year", width, dark: dark);
+        var page = window.Page;
+        await page.WaitForSelectorAsync(".year[data-live]");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Look at the published versions" }).ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("Version 2");
+        // The demo's changes since: a match moved and a note.
+        await Assertions.Expect(page.Locator("ul.changes").Last.Locator("li")).ToHaveCountAsync(2);
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Version 1" }).ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("Version 1");
+        await Assertions.Expect(page.Locator("svg.drawing")).ToBeVisibleAsync();
+        await page.GotoAsync(new Uri(new Uri(page.Url), "99").ToString());
+        await Assertions.Expect(page.Locator("h1")).Not.ToContainTextAsync("Version");
+    }
+
+    [Theory]
     [InlineData("/", 360, false)]
     [InlineData("/", 768, true)]
     [InlineData("/", 1440, false)]

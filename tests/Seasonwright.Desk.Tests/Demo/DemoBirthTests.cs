@@ -41,9 +41,14 @@ public class DemoBirthTests
     {
         await using var desk = await Desk.OpenAsync();
         var (_, id) = await desk.Workspace.AddDemoAsync(desk.Runa, Today);
-        var team = (await desk.SeasonAsync(id!.Value)).Setup.Id;
-        Assert.IsType<Kept>(await desk.Workspace.RemoveTeamAsync(desk.Runa, team));
+        var demo = await desk.SeasonAsync(id!.Value);
+        var staff = demo.Season.Staff.Select(member => member.Person.Text).ToList();
+        var named = await desk.Workspace.NamesAsync();
+        Assert.NotEmpty(staff);
+        Assert.All(staff, person => Assert.True(named.ContainsKey(person)));
+        Assert.IsType<Kept>(await desk.Workspace.RemoveTeamAsync(desk.Runa, demo.Setup.Id));
         Assert.Empty(await desk.Workspace.SeasonsAsync());
+        Assert.DoesNotContain(await desk.Workspace.NamesAsync(), name => staff.Contains(name.Key, StringComparer.Ordinal));
         await desk.RestartAsync();
         var (answer, none) = await desk.Workspace.AddDemoAsync(desk.Runa, Today);
         Assert.IsType<NotDone>(answer);

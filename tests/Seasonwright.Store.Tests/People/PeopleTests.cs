@@ -23,6 +23,22 @@ public sealed class PeopleTests : IDisposable
     }
 
     [Fact]
+    public async Task Erasing_a_person_takes_name_and_preferences_and_leaves_the_log()
+    {
+        using (var folder = await place.OpenAsync())
+        {
+            await folder.Log.AppendAsync(Sample.Birth());
+            await folder.People.PutAsync(Sample.Coach, "Xaveria Quill");
+            await folder.Preferences.SetAsync(Sample.Coach, "tracks", "[3,1]");
+            await folder.People.EraseAsync(Sample.Coach);
+            Assert.DoesNotContain(await folder.People.AllAsync(), person => person.Id == Sample.Coach);
+            Assert.Empty(await folder.Preferences.OfAsync(Sample.Coach));
+            Assert.Equal(Sample.Coach, Assert.Single(await folder.Log.ReadAllAsync(Sample.Season)).Author);
+        }
+        Assert.DoesNotContain("Xaveria", System.Text.Encoding.UTF8.GetString(await File.ReadAllBytesAsync(place.Database)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Preferences_are_each_persons_own_and_the_last_write_wins()
     {
         using var folder = await place.OpenAsync();
