@@ -37,7 +37,8 @@ public sealed partial class WorkspaceProcess : IAsyncDisposable
     {
         var folder = data ?? Directory.CreateTempSubdirectory("seasonwright-").FullName;
         string[] options = ["--port", $"{port}", "--data", folder, "--no-browser", "--today", $"{Today:yyyy-MM-dd}"];
-        var start = new ProcessStartInfo("dotnet", [program ?? Built, .. options, .. demo ? Array.Empty<string>() : ["--no-demo"]])
+        // A file that may not grow is an error to the program, not a signal that ends it: the disk can be filled under it.
+        var start = new ProcessStartInfo("sh", ["-c", "trap '' XFSZ; exec dotnet \"$@\"", "sh", program ?? Built, .. options, .. demo ? Array.Empty<string>() : ["--no-demo"]])
         {
             UseShellExecute = false,
             RedirectStandardOutput = true,
@@ -60,6 +61,14 @@ public sealed partial class WorkspaceProcess : IAsyncDisposable
             lines.Enqueue(line);
             if (AddressPrinted().Match(line) is { Success: true } address) ready.TrySetResult(new Uri(address.Value));
         }
+    }
+
+    /// <summary>From now on no file of the program may grow, as on a disk that is full; or they may again.</summary>
+    public async Task FillDiskAsync(bool full)
+    {
+        using var limit = Process.Start("prlimit", ["--pid", $"{Id}", full ? "--fsize=0:unlimited" : "--fsize=unlimited:unlimited"]);
+        await limit.WaitForExitAsync();
+        Assert.Equal(0, limit.ExitCode);
     }
 
     /// <summary>Ends the process at once, as a power cut would; the data folder stays until <see cref="DisposeAsync"/>.</summary>

@@ -96,6 +96,32 @@ public sealed class PanelTests(BrowserFixture browser)
         Assert.Empty(year.Window.Complaints);
     }
 
+    [Fact]
+    public async Task On_a_full_disk_it_is_said_and_what_was_typed_is_kept_when_there_is_room_again()
+    {
+        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        await year.Page.ClickAsync("#notes-w20");
+        await year.Page.Keyboard.PressAsync("n");
+        await year.Page.FillAsync("#n-text", "Half of the hall closed");
+        var number = await year.NumberAsync();
+        await workspace.FillDiskAsync(full: true);
+        await year.Page.ClickAsync(".panel .main-act");
+        await Assertions.Expect(year.Page.Locator("#keeping")).ToHaveAttributeAsync("data-state", "trouble");
+        await Assertions.Expect(year.Page.Locator("#keeping-words")).ToContainTextAsync(workspace.Data);
+        await Assertions.Expect(year.Page.Locator("#n-text")).ToHaveValueAsync("Half of the hall closed");
+        Assert.Equal(number, await year.NumberAsync());
+
+        await year.Page.ReloadAsync();
+        await year.LiveAsync();
+        await Assertions.Expect(year.Page.Locator("#keeping")).ToHaveAttributeAsync("data-state", "trouble");
+        await workspace.FillDiskAsync(full: false);
+        await year.Page.ClickAsync("#keeping [data-act=again]");
+        await year.AfterAsync(number);
+        Assert.Equal(number + 1, await year.NumberAsync());
+        Assert.Contains("Half of the hall closed", await year.SaysAsync("notes-w20"), StringComparison.Ordinal);
+    }
+
     /// <summary>Types into the practices of a week, or of the weeks that are chosen already.</summary>
     private static async Task EnterAsync(YearWindow year, int? week, string field, string value)
     {
