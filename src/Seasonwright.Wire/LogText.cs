@@ -22,6 +22,10 @@ public static class LogText
     /// <exception cref="JsonException">The text is not an edit of this version.</exception>
     public static Edit? ReadEdit(string json) => JsonSerializer.Deserialize<Edit>(json, WireOptions.Compact);
 
+    /// <summary>Whether a text of <see cref="Of(Edit)"/> holds an edit of this type. The name stands first, so the rest is not read.</summary>
+    public static bool Is<TEdit>(string editJson)
+        where TEdit : Edit => editJson.StartsWith($"{{\"{EditNames.Property}\":\"{EditNames.NameOf(typeof(TEdit))}\"", StringComparison.Ordinal);
+
     /// <exception cref="JsonException">The text is not a step of this version.</exception>
     public static Step ReadStep(string json) =>
         JsonSerializer.Deserialize<Step>(json, WireOptions.Compact) ?? throw new JsonException("The text is no step.");

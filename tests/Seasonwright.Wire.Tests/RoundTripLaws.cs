@@ -17,7 +17,7 @@ public class RoundTripLaws
             var edit = (Edit)new Arbitrary(seed).Value(kinds[kind]);
             var text = LogText.Of(edit);
             var read = LogText.ReadEdit(text);
-            return edit.Equals(read) && LogText.Of(read!) == text && !text.Contains('\n');
+            return edit.Equals(read) && LogText.Of(read!) == text && !text.Contains('\n') && LogText.Is<Publish>(text) == edit is Publish;
         }, iter: 3000);
     }
 

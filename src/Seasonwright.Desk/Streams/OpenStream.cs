@@ -81,7 +81,7 @@ public sealed class OpenStream : IDisposable
         return kept.Count == 0 ? new Kept(State.Number) : await Append(actor, gesture.Id, kept);
     });
 
-    /// <summary>Takes back the person's last gesture that still stands.</summary>
+    /// <summary>Takes back the person's last gesture that still stands. Publications are passed over.</summary>
     public Task<Answer> UndoAsync(Actor actor, Guid gesture) => TakeBack(actor, gesture, stacks.NextUndo, "undo-none", (append, of) => append with { Undoes = of });
 
     /// <summary>Brings back what the person took back last.</summary>
@@ -119,8 +119,9 @@ public sealed class OpenStream : IDisposable
     {
         if (next(actor.Person) is not { } number) return new NotDone(Refusal.Say(none, "history"));
         var since = await folder.Log.ReadFromAsync(Id, number - 1);
-        var group = since.TakeWhile(entry => entry.Gesture == since[0].Gesture).Select(entry => LogText.ReadStep(entry.StepJson)).ToList();
-        if (Undo.Of(State.Facts, group, out var overtaken) is { } step)
+        var group = since.TakeWhile(entry => entry.Gesture == since[0].Gesture).ToList();
+        var steps = group.Where(entry => !UndoStacks.Stands(entry)).Select(entry => LogText.ReadStep(entry.StepJson));
+        if (Undo.Of(State.Facts, steps, out var overtaken) is { } step)
             return await Append(actor, gesture, [(LogText.NoEdit, step)], append => mark(append, number));
         var later = since.Skip(group.Count).Last(entry => LogText.ReadStep(entry.StepJson).Changes.Any(change => change.Key == overtaken));
         return new NotDone(await Naming("undo-overtaken", overtaken!.Value, later));
@@ -171,7 +172,7 @@ public sealed class OpenStream : IDisposable
         switch (await folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, [mark?.Invoke(append) ?? append])))
         {
             case AppendOutcome.Appended appended:
-                stacks.Note(appended.Entries[0]);
+                stacks.Note(appended.Entries);
                 hash = follows;
                 State = new StreamState(facts, appended.Entries[^1].Number);
                 if (State.Number / SnapshotEvery > append.After / SnapshotEvery)
@@ -218,7 +219,7 @@ public sealed class OpenStream : IDisposable
 
     private void Note(IEnumerable<LogEntry> entries)
     {
-        foreach (var entry in entries.Where(entry => entry.IndexInGesture == 0)) stacks.Note(entry);
+        foreach (var group in entries.GroupBy(entry => entry.Gesture)) stacks.Note([.. group]);
     }
 
     private bool Replay(FactSet facts, long number, IEnumerable<LogEntry> entries)

@@ -1,11 +1,14 @@
 using System.Collections.Immutable;
+using Seasonwright.Core.Edits;
 using Seasonwright.Store.Log;
+using Seasonwright.Wire;
 
 namespace Seasonwright.Desk.Streams;
 
 /// <summary>
 /// What each person can take back and bring back in one stream. Derived from the log alone, so it survives a restart: a new
-/// gesture clears the person's redo, an undo moves its target over, a redo moves it back. One writer notes, any thread asks.
+/// gesture clears the person's redo, an undo moves its target over, a redo moves it back. A publication is passed over: others
+/// have seen it. One writer notes, any thread asks.
 /// </summary>
 internal sealed class UndoStacks
 {
@@ -15,10 +18,14 @@ internal sealed class UndoStacks
     private volatile ImmutableDictionary<string, (ImmutableStack<long> Undo, ImmutableStack<long> Redo)> byPerson =
         ImmutableDictionary.Create<string, (ImmutableStack<long> Undo, ImmutableStack<long> Redo)>(StringComparer.Ordinal);
 
-    /// <summary>Notes the first entry of a group. The group a stream began with is not taken back: without it there is no season.</summary>
-    public void Note(LogEntry first)
+    /// <summary>Whether an entry is never taken back; the rest of its group may be.</summary>
+    public static bool Stands(LogEntry entry) => LogText.Is<Publish>(entry.EditJson);
+
+    /// <summary>Notes a group's entries. The group a stream began with is not taken back: without it there is no season.</summary>
+    public void Note(IReadOnlyCollection<LogEntry> group)
     {
-        if (first.Number == 1) return;
+        var first = group.First();
+        if (first.Number == 1 || group.All(Stands)) return;
         var (undo, redo) = Of(first.Author);
         byPerson = byPerson.SetItem(first.Author,
             first.Undoes is not null ? (Less(undo), redo.Push(first.Number))

@@ -51,7 +51,7 @@ public class OpenSeasonTests
     }
 
     [Fact]
-    public async Task A_version_taken_back_gives_the_one_before_and_its_number_again()
+    public async Task A_version_stands_as_it_was_while_undo_goes_back_behind_it()
     {
         await using var desk = await Desk.OpenAsync();
         var open = await desk.SeasonAsync(await desk.StartAsync());
@@ -60,11 +60,12 @@ public class OpenSeasonTests
         await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new Publish("Two")));
         await open.Stream.UndoAsync(desk.Runa, Guid.NewGuid());
         var published = await open.PublishedAsync();
-        Assert.Equal(new Publication(1, "One"), published!.Publication);
-        Assert.Null(published.Season.TargetOf(Desk.Weeks[2]));
-        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, Desk.Load(3, 2100), new Publish("Second")));
+        Assert.Equal(new Publication(2, "Two"), published!.Publication);
+        Assert.Equal((null, 2000), (Desk.Au(open, 3), published.Season.TargetOf(Desk.Weeks[2])?.Au));
+        Assert.Single(OpenSeason.Draft(open.Season, published));
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, Desk.Load(3, 2100), new Publish("Mended")));
         published = await open.PublishedAsync();
-        Assert.Equal(new Publication(2, "Second"), published!.Publication);
+        Assert.Equal(new Publication(3, "Mended"), published!.Publication);
         Assert.Equal(2100, published.Season.TargetOf(Desk.Weeks[2])!.Value.Au);
         Assert.Empty(OpenSeason.Draft(open.Season, published));
     }

@@ -19,7 +19,7 @@ public class UndoStacksTests
             for (var n = 0; n < people; n++) Assert.Null(stacks.NextUndo($"visitor {page} {n}"));
         }, TaskCreationOptions.LongRunning)).ToList();
         begin.SignalAndWait();
-        for (var n = 0; n < people; n++) stacks.Note(Entry($"writer {n}", n + 2));
+        for (var n = 0; n < people; n++) stacks.Note([Entry($"writer {n}", n + 2)]);
         await Task.WhenAll(asking);
         for (var n = 0; n < people; n++) Assert.Equal(n + 2, stacks.NextUndo($"writer {n}"));
     }

@@ -124,6 +124,48 @@ public class UndoTests
     }
 
     [Fact]
+    public async Task A_publication_stands_and_is_passed_over_also_after_a_restart()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var open = await desk.SeasonAsync(await desk.StartAsync());
+        await Do(open, desk.Runa, Desk.Load(1, 1000));
+        await Do(open, desk.Runa, new Publish("For the board"));
+        await Do(open, desk.Runa, Desk.Load(2, 1100));
+        await Do(open, desk.Runa, new Publish());
+        Assert.Equal(new Kept(6), await Undo(open, desk.Runa));
+        await desk.RestartAsync();
+        open = await desk.SeasonAsync(open.Season.Id);
+        Assert.Equal(new Kept(7), await Undo(open, desk.Runa));
+        Assert.Equal((null, null, 2), (Desk.Au(open, 1), Desk.Au(open, 2), open.Season.LastPublication?.Number));
+        Assert.False(open.Stream.CanUndo(desk.Runa));
+        var published = await open.PublishedAsync();
+        Assert.Equal(1100, published!.Season.TargetOf(Desk.Weeks[1])?.Au);
+
+        // What was taken back before a publication can be brought back after it.
+        await Do(open, desk.Runa, new Publish());
+        Assert.IsType<Kept>(await Redo(open, desk.Runa));
+        Assert.IsType<Kept>(await Redo(open, desk.Runa));
+        Assert.Equal((1000, 1100, 3), (Desk.Au(open, 1), Desk.Au(open, 2), open.Season.LastPublication?.Number));
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Of_a_gesture_that_publishes_and_edits_only_the_edit_is_taken_back(bool isPublicationFirst)
+    {
+        await using var desk = await Desk.OpenAsync();
+        var open = await desk.SeasonAsync(await desk.StartAsync());
+        Edit[] edits = [new Publish(), Desk.Load(1, 1000)];
+        await Do(open, desk.Runa, isPublicationFirst ? edits : [.. edits.Reverse()]);
+        await desk.RestartAsync();
+        open = await desk.SeasonAsync(open.Season.Id);
+        Assert.IsType<Kept>(await Undo(open, desk.Runa));
+        Assert.Equal((null, 1), (Desk.Au(open, 1), open.Season.LastPublication?.Number));
+        Assert.IsType<Kept>(await Redo(open, desk.Runa));
+        Assert.Equal(1000, Desk.Au(open, 1));
+    }
+
+    [Fact]
     public async Task An_undo_sent_again_takes_back_no_more()
     {
         await using var desk = await Desk.OpenAsync();
