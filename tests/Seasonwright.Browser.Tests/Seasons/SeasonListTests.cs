@@ -13,6 +13,8 @@ public sealed class SeasonListTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator(".invented")).ToContainTextAsync("Invented");
         await page.GetByRole(AriaRole.Link, new() { Name = "Next season from this one" }).ClickAsync();
         await Assertions.Expect(page.Locator("#drawn svg.drawing")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator(".shares h2")).ToHaveTextAsync(["Comes along", "Stays behind"]);
+        await Assertions.Expect(page.Locator(".shares section").Nth(1)).ToContainTextAsync("Matches: ");
         await window.AssertAccessibleAsync();
         await page.ClickAsync("button[value=take]");
         await page.WaitForURLAsync("**/season/*");

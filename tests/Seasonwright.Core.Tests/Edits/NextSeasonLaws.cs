@@ -11,7 +11,9 @@ public class NextSeasonLaws
 {
     private static readonly string[] Behind = ["match", "note", "week.note", "week.lock", "week.ready", "publication"];
 
-    private static readonly string[] Dated = ["frame", "team", "event", "test", "goal", "track.cell"];
+    private static readonly string[] Dated = ["frame", "team", "event", "test", "goal", "track.cell", "week.kind"];
+
+    private static readonly EventKind[] Recurring = [EventKind.Holiday, EventKind.Exams, EventKind.Camp, EventKind.NationalTeamWindow];
 
     [Fact]
     public void The_plan_moves_by_whole_weeks_onto_the_first_competition_match()
@@ -38,12 +40,50 @@ public class NextSeasonLaws
             Assert.DoesNotContain(next.Facts.Keys, key => Behind.Contains(key.Facet, StringComparer.Ordinal));
             Assert.Empty(next.AllMatches);
             Assert.Equal(Carried(last), Carried(next));
-            Assert.Equal(last.AllEvents.Select(item => (item.Id, item.Days.Shift(days), true)), next.AllEvents.Select(item => (item.Id, item.Days, item.Provisional)));
+            Assert.Equal(
+                last.AllEvents.Where(item => Recurring.Contains(item.Kind) && item.Source?.Vanished != true).Select(item => (item.Id, item.Title, item.Days.Shift(days), item.For, item.Training, item.Source, true)),
+                next.AllEvents.Select(item => (item.Id, item.Title, item.Days, item.For, item.Training, item.Source, item.Provisional)));
+            Assert.All(next.AllEvents, item => Assert.Equal((null, null, null, null, null), (item.Part, item.Place, item.Nights, item.Legs, item.Note)));
+            Assert.Equal(last.Facts.All(SeasonFacets.WeekKind).Where(kind => kind.Value is not (WeekKind.Competition or WeekKind.Congested)), next.Facts.All(SeasonFacets.WeekKind));
+            Assert.Equal(last.Goals.Select(goal => goal with { From = null, By = goal.By?.AddDays(days) }), next.Goals);
+            var shares = NextSeason.Shares(last);
+            Assert.Equal(next.Facts.Keys.Where(IsShared).GroupBy(key => key.Facet, StringComparer.Ordinal).Select(family => (family.Key, family.Count())), Counts(shares, comesAlong: true));
+            Assert.Equal(last.Facts.Keys.Count(IsShared), shares.Sum(share => share.Count));
             Assert.Equal(last.Facts.All(SeasonFacets.TestDay).Select(test => test.Value.Day.AddDays(days)), next.Facts.All(SeasonFacets.TestDay).Select(test => test.Value.Day));
             Assert.Equal(last.Facts.All(SeasonFacets.TrackCell).Count(), next.Facts.All(SeasonFacets.TrackCell).Count());
             Assert.Equal("2028-29", next.Team.Title);
         }, iter: 300);
         Assert.True(aligned > 0);
+    }
+
+    private static bool IsShared(Key key) => key.Facet is not ("frame" or "team");
+
+    private static IEnumerable<(string, int)> Counts(IEnumerable<SeasonShare> shares, bool comesAlong) =>
+        shares.Where(share => share.ComesAlong == comesAlong).Select(share => (share.Facet, share.Count)).OrderBy(share => share.Facet, StringComparer.Ordinal);
+
+    [Fact]
+    public void What_happened_once_stays_behind_and_is_named()
+    {
+        var days = new DaySpan(new(2027, 8, 2), new(2027, 8, 6));
+        var week = new WeekId("w3");
+        var season = Started(
+            new SetMatch(new Match(new("m"), new DateOnly(2027, 9, 4))),
+            new SetEvent(new Event(new("camp"), EventKind.Camp, "Lake camp", days, Part: "from noon", Place: "Ostervik", Nights: 4, Legs: new([new Leg(days.First, "Harbour Vale", "Ostervik", new(8, 0))]), Note: "Own mats")),
+            new SetEvent(new Event(new("wedding"), EventKind.Other, "Wedding of a player", days)),
+            new SetEvent(new Event(new("ferry"), EventKind.Travel, "Ferry north", days.Shift(20))),
+            new SetWeekKind(week, week, WeekKind.Congested),
+            new SetWeekKind(new("w4"), new("w4"), WeekKind.Unloading),
+            new SetGoal(new Goal(new("g"), 1, "jump, cm", 31, 33, new(2027, 11, 1))));
+        Assert.True(NextSeason.TryFrom(season, new(2028, 9, 2), null, out var facts));
+        var next = new Season(new("n"), facts);
+        Assert.Equal(new Event(new("camp"), EventKind.Camp, "Lake camp", days.Shift(364), Provisional: true), Assert.Single(next.AllEvents));
+        Assert.Equal((null, WeekKind.Unloading), (next.KindOf(week), next.KindOf(new("w4"))));
+        Assert.Equal((null, 33m, new DateOnly(2028, 10, 30)), next.Goals.Select(goal => (goal.From, goal.To, goal.By)).Single());
+        Assert.Equal(
+            [("goal", 1), ("event", 1), ("week.kind", 1), ("match", 1), ("event", 2), ("week.kind", 1)],
+            NextSeason.Shares(season).Select(share => (share.Facet, share.Count)));
+        Assert.EndsWith(": 2 (Wedding of a player; Ferry north)", NextSeason.Shares(season)[4].Words, StringComparison.Ordinal);
+        Assert.Equal([true, true, true, false, false, false], NextSeason.Shares(season).Select(share => share.ComesAlong));
     }
 
     private static FactSet Carried(Season season) => season.Facts.Keys

@@ -15,9 +15,14 @@ public partial class SentenceRules
     [
         .. Named<PhaseKind>("phase"), .. Named<BlockKind>("block"), .. Named<WeekKind>("kind"), .. Named<Emphasis>("emphasis"),
         .. Named<MatchStatus>("status"), .. Named<Venue>("match"), .. Named<StaffRole>("staff"),
+        .. SeasonFacets.All.Select(facet => $"comes.{facet}").Except(["comes.frame", "comes.team", .. Behind.Select(facet => $"comes.{facet}")], StringComparer.Ordinal),
+        .. Behind.Append("event").Append("week.kind").Select(facet => $"stays.{facet}"),
     ];
 
     private static IEnumerable<string> Named<T>(string family) where T : struct, Enum => Enum.GetNames<T>().Select(name => $"{family}.{name}");
+
+    /// <summary>Families of which nothing comes along into the next season.</summary>
+    private static IEnumerable<string> Behind => ["match", "note", "week.note", "week.lock", "week.ready", "publication"];
 
     private static IEnumerable<string> TextOf(Func<string, bool> room) => Ground.SourceFiles.Where(room).Select(File.ReadAllText);
 
