@@ -14,9 +14,10 @@ internal static class Edits
         switch (edit is SeasonEdit mine ? Decider.Decide(season, mine) : Decider.Decide(setup, (SetupEdit)edit))
         {
             case Accepted accepted:
+                var words = edit is SeasonEdit ofSeason ? ofSeason.Describe(season, setup) : ((SetupEdit)edit).Describe(setup);
                 if (edit is SeasonEdit) season = season.With(accepted.Step);
                 else setup = setup.With(accepted.Step);
-                return accepted.Description;
+                return words;
             case Refused refused:
                 foreach (var reason in refused.Reasons) terminal.Error.WriteLine(before + reason.Sentence);
                 terminal.Complain("nothing-written");

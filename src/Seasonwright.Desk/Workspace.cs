@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Desk.Streams;
 using Seasonwright.Store;
@@ -76,7 +77,7 @@ public sealed class Workspace : IAsyncDisposable
         var listed = (await SeasonsAsync(cancel)).FirstOrDefault(season => season.Id == id);
         if (listed is null) return null;
         var team = await TeamStreamAsync(listed.Team, cancel);
-        var opened = await StreamAsync(stream, Trades.Of(id), cancel);
+        var opened = await StreamAsync(stream, Trades.Of(id, () => new Setup(listed.Team, team.State.Facts)), cancel);
         return seasons.GetOrAdd(stream, _ => new OpenSeason(id, opened, listed.Team, team));
     }
 

@@ -58,6 +58,9 @@ internal sealed class Desk : IAsyncDisposable
 
     public static Gesture Gesture(OpenSeason season, params Edit[] edits) => new(Guid.NewGuid(), season.Stream.State.Number, edits);
 
+    /// <summary>A load as the page shows it.</summary>
+    public static string PercentOf(OpenSeason season, int au) => new Load(au).PercentOf(season.Setup.ReferenceWeek).ToString();
+
     public static int? Au(OpenSeason season, int week) => season.Season.TargetOf(Weeks[week - 1])?.Au;
 
     public async ValueTask DisposeAsync()

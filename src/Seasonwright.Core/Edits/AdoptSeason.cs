@@ -1,5 +1,6 @@
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -7,7 +8,7 @@ namespace Seasonwright.Core.Edits;
 /// <param name="From">Where it came from, in words, for the history.</param>
 public sealed record AdoptSeason(FactSet Facts, string From) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.adopt", From);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.adopt", From);
 
     internal override void Decide(SeasonDraft draft)
     {

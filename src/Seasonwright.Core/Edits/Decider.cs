@@ -11,13 +11,13 @@ public static class Decider
         var draft = new SeasonDraft(season);
         if (!season.IsStarted && edit is not (StartSeason or AdoptSeason)) draft.Refuse("season-not-started", "frame");
         else edit.Decide(draft);
-        return draft.Result(() => edit.Describe(season));
+        return draft.Result();
     }
 
     public static Decision Decide(Setup setup, SetupEdit edit)
     {
         var draft = new Draft(setup.Facts);
         edit.Decide(draft);
-        return draft.Result(() => edit.Describe(setup));
+        return draft.Result();
     }
 }

@@ -12,8 +12,7 @@ public abstract record Decision
 /// <summary>The edit holds.</summary>
 /// <param name="Step">What it does.</param>
 /// <param name="Reads">Places it relied on without changing them.</param>
-/// <param name="Description">One line for the history.</param>
-public sealed record Accepted(Step Step, ImmutableHashSet<Key> Reads, string Description) : Decision
+public sealed record Accepted(Step Step, ImmutableHashSet<Key> Reads) : Decision
 {
     /// <summary>Whether any place this decision read or wrote is among those changed meanwhile.</summary>
     public Key? ConflictsWith(IReadOnlySet<Key> changed)

@@ -90,10 +90,10 @@ internal class Draft
         if (day is { } some && !Seasons.Frame.PossibleDays.Contains(some)) Refuse("day-impossible", field, field, some);
     }
 
-    public Decision Result(Func<string> description)
+    public Decision Result()
     {
         if (IsRefused) return new Refused(Refusals);
         var step = Step.Between(before, Facts);
-        return new Accepted(step, [.. reads.Except(step.Changes.Select(change => change.Key))], description());
+        return new Accepted(step, [.. reads.Except(step.Changes.Select(change => change.Key))]);
     }
 }

@@ -14,8 +14,10 @@ public abstract record SeasonEdit : Edit
 {
     private protected SeasonEdit() { }
 
-    /// <summary>One line for the history, in words and with the week numbers of <paramref name="season"/>, the state before the edit.</summary>
-    public abstract string Describe(Season season);
+    /// <summary>One line for the history, in the coach's words.</summary>
+    /// <param name="season">The state before the edit; weeks have its numbers, things its names.</param>
+    /// <param name="setup">The team's, for names of qualities and the normal hard week that loads are per cent of.</param>
+    public abstract string Describe(Season season, Setup setup);
 
     /// <summary>Validates once and writes what follows into the draft. Never throws on content.</summary>
     internal abstract void Decide(SeasonDraft draft);

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -6,7 +7,7 @@ namespace Seasonwright.Core.Edits;
 /// <param name="From">The list, in words, for the history.</param>
 public sealed record ImportEvents(ValueList<Event> Events, ValueList<TestDay> TestDays, string From) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.import-events", From, Events.Count + TestDays.Count);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.import-events", From, Events.Count + TestDays.Count);
 
     internal override void Decide(SeasonDraft draft)
     {

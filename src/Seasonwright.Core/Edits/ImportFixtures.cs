@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -9,7 +10,7 @@ public sealed record ImportFixtures(ValueList<Match> Matches, string From) : Sea
 {
     public const int Most = 500;
 
-    public override string Describe(Season season)
+    public override string Describe(Season season, Setup setup)
     {
         var known = Matches.Count(match => season.Match(match.Id) is not null);
         return Sentences.Say("did.import-fixtures", From, Matches.Count - known, known);

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -7,7 +8,7 @@ namespace Seasonwright.Core.Edits;
 /// <param name="KickOff">Null when not known.</param>
 public sealed record MoveMatch(MatchId Match, DateOnly Day, DateOnly? LastDay = null, TimeOnly? KickOff = null) : SeasonEdit
 {
-    public override string Describe(Season season) =>
+    public override string Describe(Season season, Setup setup) =>
         Sentences.Say("did.move-match", season.Match(Match) is { } match ? MatchWords.Of(match) : Match, MatchWords.Of(Day));
 
     internal override void Decide(SeasonDraft draft)

@@ -1,11 +1,12 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Sets the head of the season: team, title, crest, sport.</summary>
 public sealed record NameTeam(TeamCard Team) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.name-team", Team.Name);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.name-team", Team.Name);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -10,7 +11,7 @@ public sealed record PaintBlock(WeekId First, WeekId Last, BlockId Block, BlockK
 {
     private Block Run => new(Kind, RunWords.NameOrNone(Name));
 
-    public override string Describe(Season season) => Sentences.Say("did.paint-block", RunWords.Of(Run), WeekWords.Of(season, First, Last));
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.paint-block", RunWords.Of(Run), WeekWords.Of(season, First, Last));
 
     internal override void Decide(SeasonDraft draft)
     {

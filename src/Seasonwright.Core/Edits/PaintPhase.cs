@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -10,7 +11,7 @@ public sealed record PaintPhase(WeekId First, WeekId Last, PhaseId Phase, PhaseK
 {
     private Phase Run => new(Kind, RunWords.NameOrNone(Name));
 
-    public override string Describe(Season season) => Sentences.Say("did.paint-phase", RunWords.Of(Run), WeekWords.Of(season, First, Last));
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.paint-phase", RunWords.Of(Run), WeekWords.Of(season, First, Last));
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -6,7 +7,7 @@ namespace Seasonwright.Core.Edits;
 /// <param name="Name">What to call it; null for its number alone.</param>
 public sealed record Publish(string? Name = null) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.publish", NextNumber(season), Name is null ? "" : $" ({Name})");
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.publish", NextNumber(season), Name is null ? "" : $" ({Name})");
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -16,7 +17,7 @@ public enum RedatePlan
 /// <param name="NewWeeks">New ids for weeks that did not exist yet; only as many as needed are taken. None are needed when the plan moves.</param>
 public sealed record Redate(DateOnly FirstDay, DayOfWeek WeekStart, RedatePlan Plan, ValueList<WeekId> NewWeeks) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say(Plan == RedatePlan.Moves ? "did.redate-moves" : "did.redate-stays", FirstDay);
+    public override string Describe(Season season, Setup setup) => Sentences.Say(Plan == RedatePlan.Moves ? "did.redate-moves" : "did.redate-stays", FirstDay);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,11 +1,12 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Removes a group line with its differences.</summary>
 public sealed record RemoveGroup(GroupId Group) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.remove-group", season.Facts.Find(SeasonFacets.Group, Group)?.Name);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.remove-group", season.Facts.Find(SeasonFacets.Group, Group)?.Name);
 
     internal override void Decide(SeasonDraft draft)
     {

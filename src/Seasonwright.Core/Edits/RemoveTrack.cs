@@ -1,11 +1,12 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Removes a track of the coach's own with all its cells. Undo brings both back.</summary>
 public sealed record RemoveTrack(TrackId Track) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.remove-track", season.Facts.Find(SeasonFacets.Track, Track)?.Name);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.remove-track", season.Facts.Find(SeasonFacets.Track, Track)?.Name);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -7,7 +8,7 @@ namespace Seasonwright.Core.Edits;
 /// <param name="NewWeeks">New ids for weeks that did not exist yet; only as many as needed are taken.</param>
 public sealed record Resize(int Weeks, ValueList<WeekId> NewWeeks) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.resize", season.Weeks.Length, Weeks);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.resize", season.Weeks.Length, Weeks);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,14 +1,21 @@
 using System.Globalization;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Fills or empties cells of own tracks, as many as one gesture touched.</summary>
 public sealed record SetCells(ValueList<TrackCell> Cells) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.set-cells", Cells.Count,
-        string.Join(", ", Cells.Select(cell => season.Facts.Find(SeasonFacets.Track, cell.Track)?.Name).Distinct(StringComparer.Ordinal)));
+    public override string Describe(Season season, Setup setup) => Sentences.Say(
+        (Cells.All(cell => string.IsNullOrWhiteSpace(cell.Value)), Cells.Count) switch
+        {
+            (true, 1) => "did.clear-cell",
+            (true, _) => "did.clear-cells",
+            (_, 1) => "did.set-cell",
+            _ => "did.set-cells",
+        }, Cells.Count, string.Join(", ", Cells.Select(cell => season.Facts.Find(SeasonFacets.Track, cell.Track)?.Name).Distinct(StringComparer.Ordinal)));
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,13 +1,14 @@
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Sets how much a quality gets in weeks, first and last inside.</summary>
 public sealed record SetEmphasis(WeekId First, WeekId Last, QualityId Quality, Emphasis Emphasis) : SeasonEdit
 {
-    public override string Describe(Season season) =>
-        Sentences.Say("did.set-emphasis", Quality, Sentences.Say($"emphasis.{Emphasis}"), WeekWords.Of(season, First, Last));
+    public override string Describe(Season season, Setup setup) =>
+        Sentences.Say("did.set-emphasis", setup.NameOf(Quality), Sentences.Say($"emphasis.{Emphasis}"), WeekWords.Of(season, First, Last));
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,5 +1,6 @@
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -8,7 +9,7 @@ public sealed record SetEvent(Event Event) : SeasonEdit
 {
     public const int MostTraining = 130;
 
-    public override string Describe(Season season) =>
+    public override string Describe(Season season, Setup setup) =>
         Sentences.Say(season.Facts.Find(SeasonFacets.Event, Event.Id) is null ? "did.add-event" : "did.change-event", Event.Title, Event.Days.First, Event.Days.Last);
 
     internal override void Decide(SeasonDraft draft)

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -7,7 +8,7 @@ public sealed record SetGoal(Goal Goal) : SeasonEdit
 {
     public const int Most = 3;
 
-    public override string Describe(Season season) => Sentences.Say("did.set-goal", Goal.Measure);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.set-goal", Goal.Measure);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,11 +1,12 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Adds or changes a group line.</summary>
 public sealed record SetGroup(GroupLine Group) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.set-group", Group.Name);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.set-group", Group.Name);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,14 +1,16 @@
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Says how a group's load differs in weeks, first and last inside; no factor takes the difference back.</summary>
 public sealed record SetGroupWeek(GroupId Group, WeekId First, WeekId Last, Percent? LoadFactor) : SeasonEdit
 {
-    public override string Describe(Season season) =>
-        Sentences.Say("did.set-group-week", season.Facts.Find(SeasonFacets.Group, Group)?.Name, LoadFactor?.ToString() ?? "-", WeekWords.Of(season, First, Last));
+    public override string Describe(Season season, Setup setup) =>
+        Sentences.Say(LoadFactor is null ? "did.clear-group-week" : "did.set-group-week",
+            season.Facts.Find(SeasonFacets.Group, Group)?.Name, LoadFactor, WeekWords.Of(season, First, Last));
 
     internal override void Decide(SeasonDraft draft)
     {

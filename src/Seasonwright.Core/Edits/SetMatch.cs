@@ -1,12 +1,13 @@
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Adds a match or changes any of its fields.</summary>
 public sealed record SetMatch(Match Match) : SeasonEdit
 {
-    public override string Describe(Season season) =>
+    public override string Describe(Season season, Setup setup) =>
         Sentences.Say(season.Match(Match.Id) is null ? "did.add-match" : "did.change-match", MatchWords.Of(Match));
 
     internal override void Decide(SeasonDraft draft)

@@ -1,11 +1,12 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Adds or changes a note over any span of days.</summary>
 public sealed record SetNote(Note Note) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.set-note", Note.Days.First);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.set-note", Note.Days.First);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -7,7 +8,7 @@ public sealed record SetPractices(WeekId First, WeekId Last, Practices? Practice
 {
     public const int Most = 14;
 
-    public override string Describe(Season season) => Sentences.Say("did.set-practices", WeekWords.Of(season, First, Last), Practices?.Count);
+    public override string Describe(Season season, Setup setup) => Sentences.Say(Practices is null ? "did.clear-practices" : "did.set-practices", WeekWords.Of(season, First, Last), Practices?.Count);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,11 +1,12 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Adds, moves or changes a test day.</summary>
 public sealed record SetTestDay(TestDay TestDay) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.set-test", TestDay.Battery, MatchWords.Of(TestDay.Day));
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.set-test", TestDay.Battery, MatchWords.Of(TestDay.Day));
 
     internal override void Decide(SeasonDraft draft)
     {

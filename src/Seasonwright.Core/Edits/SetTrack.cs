@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -7,7 +8,7 @@ public sealed record SetTrack(Track Track) : SeasonEdit
 {
     public const int Most = 40;
 
-    public override string Describe(Season season) =>
+    public override string Describe(Season season, Setup setup) =>
         Sentences.Say(season.Facts.Find(SeasonFacets.Track, Track.Id) is null ? "did.add-track" : "did.change-track", Track.Name);
 
     internal override void Decide(SeasonDraft draft)

@@ -1,12 +1,13 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Says what weeks are for, first and last inside; no kind takes it back.</summary>
 public sealed record SetWeekKind(WeekId First, WeekId Last, WeekKind? Kind) : SeasonEdit
 {
-    public override string Describe(Season season) =>
-        Sentences.Say("did.set-kind", WeekWords.Of(season, First, Last), Kind is { } kind ? Sentences.Say($"kind.{kind}") : "-");
+    public override string Describe(Season season, Setup setup) =>
+        Kind is { } kind ? Sentences.Say("did.set-kind", WeekWords.Of(season, First, Last), Sentences.Say($"kind.{kind}")) : Sentences.Say("did.clear-kind", WeekWords.Of(season, First, Last));
 
     internal override void Decide(SeasonDraft draft)
     {

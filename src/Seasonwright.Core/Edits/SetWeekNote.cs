@@ -1,11 +1,12 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>Writes a week's note; an empty one takes it away. No health details belong here.</summary>
 public sealed record SetWeekNote(WeekId Week, string? Text) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.set-week-note", WeekWords.Of(season, Week, Week));
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.set-week-note", WeekWords.Of(season, Week, Week));
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
@@ -8,7 +9,7 @@ namespace Seasonwright.Core.Edits;
 /// </summary>
 public sealed record SettleMatch(MatchId Match, Outcome Outcome) : SeasonEdit
 {
-    public override string Describe(Season season) =>
+    public override string Describe(Season season, Setup setup) =>
         Sentences.Say(Outcome == Outcome.Won ? "did.settle-won" : "did.settle-lost", season.Match(Match) is { } match ? MatchWords.Of(match) : Match);
 
     internal override void Decide(SeasonDraft draft)

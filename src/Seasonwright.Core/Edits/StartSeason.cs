@@ -1,11 +1,12 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>The first edit of a season: where its weeks lie and whose it is.</summary>
 public sealed record StartSeason(DateOnly FirstDay, DayOfWeek WeekStart, ValueList<WeekId> Weeks, TeamCard Team) : SeasonEdit
 {
-    public override string Describe(Season season) => Sentences.Say("did.start", Team.Name, Weeks.Count, FirstDay);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.start", Team.Name, Weeks.Count, FirstDay);
 
     internal override void Decide(SeasonDraft draft)
     {

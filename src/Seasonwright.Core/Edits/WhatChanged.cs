@@ -39,7 +39,9 @@ public static class WhatChanged
     {
         (null, T added) => Sentences.Say("changed.added", words(added)),
         (T removed, null) => Sentences.Say("changed.removed", words(removed)),
-        (T was, T becomes) when words(was) != words(becomes) => Sentences.Say("changed.became", words(was), words(becomes)),
+        (T was, T becomes) when words(was) != words(becomes) =>
+            string.Join("; ", DetailWords.Of(was, becomes).Prepend(Sentences.Say("changed.became", words(was), words(becomes)))),
+        (T was, T becomes) when string.Join("; ", DetailWords.Of(was, becomes)) is { Length: > 0 } details => Sentences.Say("changed.which", words(becomes), details),
         (_, T becomes) => Sentences.Say("changed.details", words(becomes)),
         _ => throw new InvalidOperationException($"A change of {change.Key} holds no {typeof(T).Name}."),
     };

@@ -22,6 +22,10 @@ public sealed class Setup(TeamId id, FactSet facts) : IEquatable<Setup>
 
     public ImmutableArray<Quality> Qualities => qualities;
 
+    /// <summary>What the team calls a quality; one it plans no longer has the name a team starts with, if any.</summary>
+    public string NameOf(QualityId quality) =>
+        Qualities.Concat(Quality.Defaults).FirstOrDefault(q => q.Id == quality)?.Name ?? Sentences.Say("quality.gone");
+
     public UsualWeek UsualWeek => Facts.Find(SetupFacets.UsualWeek, default) ?? UsualWeek.Default;
 
     public MatchLoad MatchLoad => Facts.Find(SetupFacets.MatchLoad, default) ?? MatchLoad.Default;

@@ -25,17 +25,18 @@ public static class SeasonBirth
         // The gesture's own id names the season, so that a gesture sent twice cannot make two.
         var season = new SeasonId(gesture.ToString());
         var teamId = team ?? new TeamId(TeamOf(gesture).ToString());
-        var seasonEntries = Entries(Trades.Of(season), edits, out var seasonFacts, out var refused);
+        var (seasonTrade, teamTrade) = (Trades.Of(season, () => Setup.Empty(teamId)), Trades.Of(teamId));
+        var seasonEntries = Entries(seasonTrade, edits, out var seasonFacts, out var refused);
         if (refused is not null) return (new NotDone(refused), null);
         IReadOnlyList<SetupEdit> firstSetup = team is null ? [new SetTeamName(new Season(season, seasonFacts).Team.Name), .. setup] : [];
-        var setupEntries = Entries(Trades.Of(teamId), firstSetup, out var setupFacts, out refused);
+        var setupEntries = Entries(teamTrade, firstSetup, out var setupFacts, out refused);
         if (refused is not null) return (new NotDone(refused), null);
 
         var teamStream = new StreamId(Guid.Parse(teamId.Text));
         var appends = ImmutableArray.CreateBuilder<StreamAppend>();
         var seasonStream = new StreamId(gesture);
-        if (team is null) appends.Add(new StreamAppend(teamStream, 0, setupEntries) { Creates = new NewStream(StreamKind.Team, Trades.Of(teamId).TitleOf(setupFacts)) });
-        appends.Add(new StreamAppend(seasonStream, 0, seasonEntries) { Creates = new NewStream(StreamKind.Season, Trades.Of(season).TitleOf(seasonFacts), teamStream) });
+        if (team is null) appends.Add(new StreamAppend(teamStream, 0, setupEntries) { Creates = new NewStream(StreamKind.Team, teamTrade.TitleOf(setupFacts)) });
+        appends.Add(new StreamAppend(seasonStream, 0, seasonEntries) { Creates = new NewStream(StreamKind.Season, seasonTrade.TitleOf(seasonFacts), teamStream) });
         try
         {
             switch (await workspace.Folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, appends.ToImmutable())))

@@ -8,8 +8,9 @@ namespace Seasonwright.Desk.Seasons;
 /// <summary>The kinds of stream there are.</summary>
 internal static class Trades
 {
-    public static IStreamTrade Of(SeasonId id) => new StreamTrade<Season, SeasonEdit>(
-        facts => new Season(id, facts), Decider.Decide, (season, edit) => edit.Describe(season), season => season.Team.Title ?? season.Team.Name);
+    /// <param name="setup">The setup of the season's team as it stands, for the words of the history.</param>
+    public static IStreamTrade Of(SeasonId id, Func<Setup> setup) => new StreamTrade<Season, SeasonEdit>(
+        facts => new Season(id, facts), Decider.Decide, (season, edit) => edit.Describe(season, setup()), season => season.Team.Title ?? season.Team.Name);
 
     public static IStreamTrade Of(TeamId id) => new StreamTrade<Setup, SetupEdit>(
         facts => new Setup(id, facts), Decider.Decide, (setup, edit) => edit.Describe(setup), setup => setup.TeamName);

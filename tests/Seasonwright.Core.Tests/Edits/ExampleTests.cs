@@ -32,6 +32,9 @@ public class ExampleTests
         new LockWeeks(new("w9"), new("w9"), true),
         new MarkReady(new("w9"), new("w9"), true));
 
+    /// <summary>A normal hard week of 3150 AU: 2432 AU are 77.2 % of it.</summary>
+    private static readonly Setup TeamSetup = Setup.Empty(new("team")).With(Assert.IsType<Accepted>(Decider.Decide(Setup.Empty(new("team")), new SetReferenceWeek(new Load(3150)))).Step);
+
     private sealed record Example(SeasonEdit Edit, string Description, string Places);
 
     private static IEnumerable<Example> OfSeason() =>
@@ -64,10 +67,12 @@ public class ExampleTests
         new(new RenamePhase(new("p"), "Summer"), "Renamed the phase General preparation to Summer", "phase/p"),
         new(new RenameBlock(new("b"), ""), "Renamed the block Engine to Base", "block/b"),
         new(new SetWeekKind(new("w1"), new("w2"), WeekKind.ReEntry), "Made weeks 1 to 2: re-entry", "week.kind/w1 week.kind/w2"),
-        new(new SetWeekKind(new("w1"), new("w1"), null), "Made week 1: -", ""),
-        new(new SetWeekLoad(new("w2"), new("w2"), new Load(2432)), "Set the load of week 2: 2432 AU", "week.load/w2"),
-        new(new SetEmphasis(new("w1"), new("w1"), new("power"), Emphasis.Focus), "Set power to focus in week 1", "week.emphasis/w1:power"),
+        new(new SetWeekKind(new("w1"), new("w1"), null), "Took back the kind of week 1", ""),
+        new(new SetWeekLoad(new("w2"), new("w2"), new Load(2432)), "Set the load of week 2: 77 %", "week.load/w2"),
+        new(new SetWeekLoad(new("w2"), new("w3"), null), "Took back the load of weeks 2 to 3", ""),
+        new(new SetEmphasis(new("w1"), new("w1"), new("power"), Emphasis.Focus), "Set Power to focus in week 1", "week.emphasis/w1:power"),
         new(new SetPractices(new("w1"), new("w2"), new Practices(4)), "Entered practices of weeks 1 to 2: 4", "week.practices/w1 week.practices/w2"),
+        new(new SetPractices(new("w1"), new("w1"), null), "Took back the practices of week 1", ""),
         new(new SetWeekNote(new("w1"), " Hall B "), "Wrote the note of week 1", "week.note/w1"),
         new(new LockWeeks(new("w8"), new("w9"), true), "Locked weeks 8 to 9", "week.lock/w8"),
         new(new LockWeeks(new("w8"), new("w9"), false), "Unlocked weeks 8 to 9", "week.lock/w9"),
@@ -77,10 +82,15 @@ public class ExampleTests
         new(new SetTrack(new Track(new("t"), "Gym room", TrackForm.Text)), "Changed the track Gym room", "track/t"),
         new(new RemoveTrack(new("t")), "Removed the track Room", "track/t track.cell/t:w=w1"),
         new(new SetCells(new([new(new("t"), CellPlace.Of(new WeekId("w1")), ""), new(new("i"), CellPlace.Of(new WeekId("w2")), "yes")])), "Filled 2 cells of Room, Sauna", "track.cell/i:w=w2 track.cell/t:w=w1"),
+        new(new SetCells(new([new(new("t"), CellPlace.Of(new WeekId("w2")), "large")])), "Filled a cell of Room", "track.cell/t:w=w2"),
+        new(new SetCells(new([new(new("t"), CellPlace.Of(new WeekId("w1")), null)])), "Emptied a cell of Room", "track.cell/t:w=w1"),
+        new(new SetCells(new([new(new("t"), CellPlace.Of(new WeekId("w1")), null), new(new("t"), CellPlace.Of(new WeekId("w2")), "")])), "Emptied 2 cells of Room", "track.cell/t:w=w1"),
         new(new SetGroup(new GroupLine(new("r2"), "Backs", -1)), "Set the group Backs", "group/r2"),
         new(new RemoveGroup(new("r")), "Removed the group Rookies", "group/r group.week/r:w1"),
         new(new SetGroupWeek(new("r"), new("w1"), new("w2"), new Percent(70)), "Set the load of Rookies to 70 % in weeks 1 to 2", "group.week/r:w1 group.week/r:w2"),
-        new(new SetGroupEmphasis(new("r"), new("w1"), new("w1"), new("power"), Emphasis.None), "Set power for Rookies in week 1", "group.emphasis/r:w1:power"),
+        new(new SetGroupWeek(new("r"), new("w1"), new("w1"), null), "Took back the load of Rookies in week 1", "group.week/r:w1"),
+        new(new SetGroupEmphasis(new("r"), new("w1"), new("w1"), new("power"), Emphasis.None), "Set Power to none for Rookies in week 1", "group.emphasis/r:w1:power"),
+        new(new SetGroupEmphasis(new("r"), new("w1"), new("w1"), new("gliding"), null), "Took back a quality the team no longer plans for Rookies in week 1", ""),
         new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Moves, ValueList<WeekId>.Empty), "Moved the season to start on 12 Jul 2027, the plan with it", "frame test/d"),
         new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Stays, new([new("w21")])), "Moved the season's start to 12 Jul 2027, the plan stayed", "frame"),
         new(new Resize(18, ValueList<WeekId>.Empty), "Changed the season from 20 to 18 weeks", "frame"),
@@ -93,12 +103,12 @@ public class ExampleTests
         foreach (var (edit, description, places) in OfSeason())
         {
             var accepted = Assert.IsType<Accepted>(Decider.Decide(Season, edit));
-            Assert.Equal((description, places), (accepted.Description, string.Join(' ', accepted.Step.Changes.Select(change => change.Key))));
+            Assert.Equal((description, places), (edit.Describe(Season, TeamSetup), string.Join(' ', accepted.Step.Changes.Select(change => change.Key))));
         }
-        var start = Assert.IsType<Accepted>(Decider.Decide(History.Nothing, Start));
-        Assert.Equal("Started the season of Harbour Vale: 20 weeks from 5 Jul 2027", start.Description);
-        var adopt = Assert.IsType<Accepted>(Decider.Decide(History.Nothing, new AdoptSeason(Season.Facts, "2026-27")));
-        Assert.Equal("Filled the season from 2026-27", adopt.Description);
+        Assert.Equal("Started the season of Harbour Vale: 20 weeks from 5 Jul 2027", Start.Describe(History.Nothing, TeamSetup));
+        var adopt = new AdoptSeason(Season.Facts, "2026-27");
+        Assert.IsType<Accepted>(Decider.Decide(History.Nothing, adopt));
+        Assert.Equal("Filled the season from 2026-27", adopt.Describe(History.Nothing, TeamSetup));
         Assert.Equal(AnyEdit.OfSeason.Keys.Order(StringComparer.Ordinal),
             OfSeason().Select(example => example.Edit.GetType().Name).Concat([nameof(StartSeason), nameof(AdoptSeason)]).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
@@ -121,7 +131,7 @@ public class ExampleTests
         foreach (var (edit, description, places) in examples)
         {
             var accepted = Assert.IsType<Accepted>(Decider.Decide(Setup.Empty(new("team")), edit));
-            Assert.Equal((description, places), (accepted.Description, string.Join(' ', accepted.Step.Changes.Select(change => change.Key))));
+            Assert.Equal((description, places), (edit.Describe(Setup.Empty(new("team"))), string.Join(' ', accepted.Step.Changes.Select(change => change.Key))));
         }
         Assert.Equal(AnyEdit.OfSetup.Keys.Order(StringComparer.Ordinal), examples.Select(example => example.Edit.GetType().Name).Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }

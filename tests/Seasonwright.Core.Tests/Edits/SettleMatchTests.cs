@@ -107,7 +107,7 @@ public class SettleMatchTests
         var season = History.After(Start, new Publish("First draft"), new Publish(), new Publish("Final"));
         Assert.Equal(new Publication(3, "Final"), season.LastPublication);
         var accepted = Assert.IsType<Accepted>(Decider.Decide(season, new Publish("Agreed")));
-        Assert.Equal("Published version 4 (Agreed)", accepted.Description);
+        Assert.Equal("Published version 4 (Agreed)", new Publish("Agreed").Describe(season, Core.Setups.Setup.Empty(new("team"))));
         Assert.Equal([new Publication(1, "First draft"), new Publication(2), new Publication(3, "Final"), new Publication(4, "Agreed")],
             season.With(accepted.Step).Facts.All(SeasonFacets.Publication).Select(version => version.Value));
     }

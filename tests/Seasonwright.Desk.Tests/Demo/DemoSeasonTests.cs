@@ -18,15 +18,15 @@ public class DemoSeasonTests
 
     internal static (Season Season, Setup Setup) Played(DemoSeason demo)
     {
-        var setup = demo.Setup.Aggregate(Setup.Empty(new("t1")), (now, edit) => now.With(StepOf(Decider.Decide(now, edit))));
-        var season = demo.Edits.Aggregate(Season.Empty(demo.Id), (now, edit) => now.With(StepOf(Decider.Decide(now, edit))));
+        var setup = demo.Setup.Aggregate(Setup.Empty(new("t1")), (now, edit) => now.With(StepOf(Decider.Decide(now, edit), edit)));
+        var season = demo.Edits.Aggregate(Season.Empty(demo.Id), (now, edit) => now.With(StepOf(Decider.Decide(now, edit), edit)));
         return (season, setup);
     }
 
-    private static Step StepOf(Decision decision)
+    private static Step StepOf(Decision decision, Edit edit)
     {
         var accepted = Assert.IsType<Accepted>(decision);
-        Assert.False(accepted.Step.IsNothing, $"does nothing: {accepted.Description}");
+        Assert.False(accepted.Step.IsNothing, $"does nothing: {edit}");
         return accepted.Step;
     }
 
@@ -62,7 +62,7 @@ public class DemoSeasonTests
             var anchor = DemoSeason.AnchorFor(today);
             Assert.Equal(DayOfWeek.Monday, anchor.DayOfWeek);
             var demo = DemoSeason.Make(anchor);
-            var started = Season.Empty(demo.Id).With(StepOf(Decider.Decide(Season.Empty(demo.Id), demo.Edits[0])));
+            var started = Season.Empty(demo.Id).With(StepOf(Decider.Decide(Season.Empty(demo.Id), demo.Edits[0]), demo.Edits[0]));
             Assert.Equal(16, started.WeekOf(today)!.Number);
         }, iter: 1000);
 

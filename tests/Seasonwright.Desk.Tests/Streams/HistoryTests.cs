@@ -1,4 +1,7 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 using Seasonwright.Desk.Demo;
 using Seasonwright.Desk.Streams;
 
@@ -21,10 +24,22 @@ public class HistoryTests
         Assert.Equal([started.AddMinutes(5), started], lines.Select(line => line.Instant));
         Assert.Equal([(2L, 3L), (1L, 1L)], lines.Select(line => (line.First, line.Last)));
         Assert.Contains("week 3", lines[0].Words, StringComparison.Ordinal);
-        Assert.Contains("2000 AU", lines[0].Words, StringComparison.Ordinal);
+        Assert.Contains(Desk.PercentOf(open, 2000), lines[0].Words, StringComparison.Ordinal);
         Assert.Contains("; ", lines[0].Words, StringComparison.Ordinal);
         Assert.Contains("Harbour Vale", lines[1].Words, StringComparison.Ordinal);
         Assert.Contains(SeasonFacets.WeekLoad.Of(Desk.Weeks[2]), lines[0].Wrote);
+    }
+
+    /// <summary>The normal hard week of 2500 AU is by definition 100 %.</summary>
+    [Fact]
+    public async Task Loads_are_told_in_per_cent_of_the_normal_hard_week_and_qualities_by_the_teams_names()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var open = await desk.SeasonAsync(await desk.StartAsync());
+        Edit[] team = [new SetReferenceWeek(new Load(2500)), new SetQuality(new Quality(new("power"), "Jump and throw", QualityKind.Power, 3))];
+        await open.TeamStream.ApplyAsync(desk.Runa, new Gesture(Guid.NewGuid(), open.TeamStream.State.Number, team));
+        await open.Stream.ApplyAsync(desk.Tove, Desk.Gesture(open, Desk.Load(3, 2000), new SetEmphasis(Desk.Weeks[1], Desk.Weeks[2], new("power"), Emphasis.Focus)));
+        Assert.Equal("Set the load of week 3: 80 %; Set Jump and throw to focus in weeks 2 to 3", (await open.Stream.HistoryAsync())[0].Words);
     }
 
     [Fact]
