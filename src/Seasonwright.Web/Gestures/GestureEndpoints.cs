@@ -27,7 +27,7 @@ internal static class GestureEndpoints
             case "redo": return Of(await stream.RedoAsync(actor, request.Id));
         }
         if (request.Edits.ValueKind != System.Text.Json.JsonValueKind.Array) return Json(new(Refused: [Words.Say("gesture.unreadable")]), StatusCodes.Status400BadRequest);
-        if (GestureText.TryRead(request.Edits.GetRawText(), out var problem) is not { } edits) return Json(new(Refused: [problem!]), StatusCodes.Status400BadRequest);
+        if (GestureText.TryRead(request.Edits.GetRawText(), out var problem) is not { } edits) return Json(new(Refused: [FormFields.Sentence(problem!)]), StatusCodes.Status400BadRequest);
         return Of(await stream.ApplyAsync(actor, new Gesture(request.Id, request.BasedOn, edits) { Knows = (request.Knows ?? []).ToHashSet() }));
     }
 
