@@ -166,6 +166,9 @@ public sealed class YearPageTests(BrowserFixture browser)
         }
         await year.Page.GetByRole(AriaRole.Button, new() { Name = "Undo a team change" }).ClickAsync();
         await Assertions.Expect(year.Page.Locator("#l-min")).ToHaveValueAsync("52");
+        await year.Page.Locator("header").GetByRole(AriaRole.Button, new() { Name = "History", Exact = true }).ClickAsync();
+        await Assertions.Expect(year.Page.Locator(".history li").First).ToContainTextAsync("Team: ");
+        await Assertions.Expect(year.Page.Locator(".history .taken-back").First).ToContainTextAsync("Team: ");
         Assert.Empty(year.Window.Complaints);
     }
 
