@@ -25,11 +25,14 @@ internal sealed record EventChangeLine(string Change, int? Line, DateOnly? From,
         where TEntry : class =>
         new(ChangeLine.Word(change.Kind), line, days?.First, days?.Last, kind, title, [.. change.Fields.Select(Column)], change.Ask);
 
-    // By the columns' names.
+    private static string KindOf(string kind) => EventLine.KindOf(Enum.Parse<EventKind>(kind));
+
+    // By the columns' names and words.
     private static FieldChange Column(FieldChange field) => field.Field switch
     {
         "day" => field with { Field = "from" },
         "lastDay" => field with { Field = "to" },
+        "kind" => field with { Before = KindOf(field.Before), After = KindOf(field.After) },
         _ => field,
     };
 }

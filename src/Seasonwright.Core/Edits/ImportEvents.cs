@@ -15,7 +15,15 @@ public sealed record ImportEvents(ValueList<Event> Events, ValueList<TestDay> Te
         if (Events.DistinctBy(item => item.Id).Count() != Events.Count || TestDays.DistinctBy(test => test.Id).Count() != TestDays.Count) draft.Refuse("entry-twice", "events");
         draft.Limit(From, "from", SeasonDraft.LongestName);
         if (draft.IsRefused) return;
-        foreach (var item in Events) new SetEvent(item).Decide(draft);
-        foreach (var test in TestDays) new SetTestDay(test).Decide(draft);
+        foreach (var item in Events)
+        {
+            SetEvent.Check(draft, item);
+            draft.Set(SeasonFacets.Event, item.Id, item);
+        }
+        foreach (var test in TestDays)
+        {
+            SetTestDay.Check(draft, test);
+            draft.Set(SeasonFacets.TestDay, test.Id, test);
+        }
     }
 }

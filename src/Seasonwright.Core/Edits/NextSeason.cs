@@ -36,10 +36,11 @@ public static class NextSeason
         facts = facts
             .With(SeasonFacets.Frame.Of(default), last.Frame with { FirstDay = last.Frame.FirstDay.AddDays(shift) })
             .With(SeasonFacets.Team.Of(default), last.Team with { Title = title });
+        // They keep their list, which has not said anything of the new year yet.
         foreach (var (id, item) in facts.All(SeasonFacets.Event))
-            facts = facts.With(SeasonFacets.Event.Of(id), new Event(id, item.Kind, item.Title, item.Days.Shift(shift), For: item.For, Training: item.Training, Provisional: true, Source: item.Source));
+            facts = facts.With(SeasonFacets.Event.Of(id), new Event(id, item.Kind, item.Title, item.Days.Shift(shift), For: item.For, Training: item.Training, Provisional: true, Source: item.AsListed().Source));
         foreach (var (id, test) in facts.All(SeasonFacets.TestDay))
-            facts = facts.With(SeasonFacets.TestDay.Of(id), test with { Day = test.Day.AddDays(shift) });
+            facts = facts.With(SeasonFacets.TestDay.Of(id), test with { Day = test.Day.AddDays(shift), Source = test.AsListed().Source });
         foreach (var (id, goal) in facts.All(SeasonFacets.Goal))
             facts = facts.With(SeasonFacets.Goal.Of(id), goal with { From = null, By = goal.By?.AddDays(shift) });
         // All day cells go before any comes back, for a shifted day may be another cell's old one.

@@ -59,7 +59,7 @@ public sealed record Redate(DateOnly FirstDay, DayOfWeek WeekStart, RedatePlan P
         {
             var day = test.Day.AddDays(-7 * columns);
             draft.RequirePossible(day, $"test/{id}.day");
-            draft.Set(SeasonFacets.TestDay, id, test with { Day = day });
+            SetTestDay.Write(draft, test with { Day = day });
         }
     }
 }

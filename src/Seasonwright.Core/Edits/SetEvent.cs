@@ -15,7 +15,8 @@ public sealed record SetEvent(Event Event) : SeasonEdit
     internal override void Decide(SeasonDraft draft)
     {
         Check(draft, Event);
-        draft.Set(SeasonFacets.Event, Event.Id, Event);
+        // Changed by hand: where it came from and what its list said of it stay known.
+        draft.Set(SeasonFacets.Event, Event.Id, draft.Find(SeasonFacets.Event, Event.Id) is { Source: not null } before ? Event.ListedAs(before.AsListed()) : Event);
     }
 
     internal static void Check(Draft draft, Event item)
@@ -37,6 +38,7 @@ public sealed record SetEvent(Event Event) : SeasonEdit
             draft.Limit(leg.To, $"{subject}.leg", SeasonDraft.LongestText);
             if (leg.ZoneShift is < -26 or > 26) draft.Refuse("zone-shift", $"{subject}.leg", leg.ZoneShift);
         }
+        if (item.Source?.Listed is not null) Check(draft, item.AsListed());
     }
 
     internal static void CheckSource(Draft draft, EventSource? source, string subject)

@@ -11,8 +11,12 @@ public sealed record SetTestDay(TestDay TestDay) : SeasonEdit
     internal override void Decide(SeasonDraft draft)
     {
         Check(draft, TestDay);
-        draft.Set(SeasonFacets.TestDay, TestDay.Id, TestDay);
+        Write(draft, TestDay);
     }
+
+    /// <summary>Writes a test day that was changed by hand: where it came from and what its list said of it stay known.</summary>
+    internal static void Write(SeasonDraft draft, TestDay test) =>
+        draft.Set(SeasonFacets.TestDay, test.Id, draft.Find(SeasonFacets.TestDay, test.Id) is { Source: not null } before ? test.ListedAs(before.AsListed()) : test);
 
     internal static void Check(Draft draft, TestDay test)
     {
@@ -21,5 +25,6 @@ public sealed record SetTestDay(TestDay TestDay) : SeasonEdit
         draft.Limit(test.Part, $"test/{test.Id}.part", SeasonDraft.LongestName);
         draft.Limit(test.For, $"test/{test.Id}.for", SeasonDraft.LongestName);
         SetEvent.CheckSource(draft, test.Source, $"test/{test.Id}");
+        if (test.Source?.Listed is not null) Check(draft, test.AsListed());
     }
 }

@@ -36,7 +36,15 @@ public sealed record Event(
     int? Nights = null,
     ValueList<Leg>? Legs = null,
     string? Note = null,
-    EventSource? Source = null);
+    EventSource? Source = null)
+{
+    /// <summary>The event as its list last had it; as it stands where no list has it otherwise.</summary>
+    public Event AsListed() => Source is { Listed: { } listed } source ? listed.On(this) with { Source = source with { Listed = null } } : this;
+
+    /// <summary>This event, which remembers how a list has it wherever it stands otherwise.</summary>
+    /// <param name="listed">The event as the list has it, with its source.</param>
+    public Event ListedAs(Event listed) => this with { Source = (Source ?? listed.Source)?.Saying(EventListing.Of(listed), EventListing.Of(this)) };
+}
 
 /// <summary>One leg of a journey. Times are local to their place; null where unknown.</summary>
 /// <param name="ArrivalDay">When it differs from <paramref name="Day"/>.</param>

@@ -4,4 +4,9 @@ namespace Seasonwright.Core.Seasons;
 /// <param name="List">The list's name when it was first read.</param>
 /// <param name="Entry">What the list calls it; the coach may have given it another name.</param>
 /// <param name="Vanished">A later state of the list no longer holds it. It is marked, never deleted.</param>
-public sealed record EventSource(string List, string Entry, bool Vanished = false);
+/// <param name="Listed">What the list last said; null where the entry stands as listed.</param>
+public sealed record EventSource(string List, string Entry, bool Vanished = false, EventListing? Listed = null)
+{
+    /// <summary>The source of an entry that stands as <paramref name="stands"/>, of which the list has said <paramref name="said"/>.</summary>
+    internal EventSource Saying(EventListing said, EventListing stands) => this with { Listed = said == stands ? null : said };
+}

@@ -18,6 +18,7 @@ internal static class FieldSentence
     {
         _ when text.Length == 0 => Words.Say("field.nothing"),
         "day" or "lastDay" => DateOnly.ParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture).Short(locale),
+        "kind" => Words.Say($"event.{text}"),
         "venue" => Words.Say($"venue.{text}"),
         "status" => Words.Say($"status.{text}"),
         _ => text,

@@ -54,7 +54,10 @@ internal static class AnyThing
     private static readonly Gen<Leg> Legs = Gen.Select(AnyDay, MaybeTexts, MaybeTexts, Gen.Nullable(AnyTime), Gen.Nullable(AnyDay), Gen.Nullable(Gen.Int[-30, 30].Select(n => n / 2m)),
         (day, from, to, departs, arrival, shift) => new Leg(day, from, to, departs, null, arrival, shift));
 
-    private static readonly Gen<EventSource> EventSources = Gen.Select(Texts, Texts, Gen.Bool, (list, entry, vanished) => new EventSource(list, entry, vanished));
+    private static readonly Gen<EventListing> EventListings = Gen.Select(DaySpans, Gen.Nullable(Gen.Enum<EventKind>()), Gen.Select(MaybeTexts, MaybeTexts, MaybeTexts), Gen.Nullable(Gen.Int[0, 135].Select(n => new Core.Quantities.Percent(n))), Gen.Bool, Gen.Null(ListOf(Legs, 2)),
+        (days, kind, texts, training, provisional, legs) => new EventListing(days, kind, texts.Item1, texts.Item2, training, provisional, Legs: legs, Note: texts.Item3));
+
+    private static readonly Gen<EventSource> EventSources = Gen.Select(Texts, Texts, Gen.Bool, Gen.Null(EventListings), (list, entry, vanished, listed) => new EventSource(list, entry, vanished, listed));
 
     public static readonly Gen<Event> Events = Gen.Select(
         Gen.Select(EventIds, Gen.Enum<EventKind>(), Texts, DaySpans),
@@ -63,8 +66,11 @@ internal static class AnyThing
         Gen.Null(EventSources),
         (what, how, journey, source) => new Event(what.Item1, what.Item2, what.Item3, what.Item4, how.Item1, how.Item2, how.Item3, how.Item4, journey.Item1, journey.Item2, journey.Item3, journey.Item4, source));
 
-    public static readonly Gen<TestDay> TestDays = Gen.Select(TestDayIds, AnyDay, Texts, MaybeTexts, MaybeTexts, Gen.Null(EventSources),
-        (id, day, battery, part, whom, source) => new TestDay(id, day, battery, part, whom, source));
+    private static readonly Gen<TestDay> TestDaysAsListed = Gen.Select(TestDayIds, AnyDay, Texts, MaybeTexts, MaybeTexts, Gen.Null(EventSources),
+        (id, day, battery, part, whom, source) => new TestDay(id, day, battery, part, whom, source is null ? null : source with { Listed = null }));
+
+    /// <summary>As listed, or with what a list said of a day of its own.</summary>
+    public static readonly Gen<TestDay> TestDays = Gen.Select(TestDaysAsListed, Gen.Null(TestDaysAsListed), (test, listed) => listed is null ? test : test.ListedAs(listed with { Source = test.Source }));
 
     public static readonly Gen<Note> Notes = Gen.Select(NoteIds, DaySpans, Texts, (id, days, text) => new Note(id, days, text));
 

@@ -34,7 +34,7 @@ public class FrameLaws
         if (Done(season, edit) is not { } moved) return;
         Assert.Equal(season.Weeks.Select(week => (week.Number, week.Id, week.Days.Shift(7 * weeks))), moved.Weeks.Select(week => (week.Number, week.Id, week.Days)));
         Assert.Equal(
-            season.Facts.All(SeasonFacets.TestDay).Select(test => test.Value with { Day = test.Value.Day.AddDays(7 * weeks) }),
+            season.Facts.All(SeasonFacets.TestDay).Select(test => (test.Value with { Day = test.Value.Day.AddDays(7 * weeks) }).ListedAs(test.Value.AsListed())),
             moved.Facts.All(SeasonFacets.TestDay).Select(test => test.Value));
         Assert.All(Step.Between(season.Facts, moved.Facts).Changes, change => Assert.True(change.Key.Facet is "frame" or "test"));
         Assert.Equal(season, Done(moved, edit with { FirstDay = season.Frame.FirstDay }));

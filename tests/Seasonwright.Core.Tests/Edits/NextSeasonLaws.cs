@@ -41,7 +41,7 @@ public class NextSeasonLaws
             Assert.Empty(next.AllMatches);
             Assert.Equal(Carried(last), Carried(next));
             Assert.Equal(
-                last.AllEvents.Where(item => Recurring.Contains(item.Kind) && item.Source?.Vanished != true).Select(item => (item.Id, item.Title, item.Days.Shift(days), item.For, item.Training, item.Source, true)),
+                last.AllEvents.Where(item => Recurring.Contains(item.Kind) && item.Source?.Vanished != true).Select(item => (item.Id, item.Title, item.Days.Shift(days), item.For, item.Training, item.AsListed().Source, true)),
                 next.AllEvents.Select(item => (item.Id, item.Title, item.Days, item.For, item.Training, item.Source, item.Provisional)));
             Assert.All(next.AllEvents, item => Assert.Equal((null, null, null, null, null), (item.Part, item.Place, item.Nights, item.Legs, item.Note)));
             Assert.Equal(last.Facts.All(SeasonFacets.WeekKind).Where(kind => kind.Value is not (WeekKind.Competition or WeekKind.Congested)), next.Facts.All(SeasonFacets.WeekKind));

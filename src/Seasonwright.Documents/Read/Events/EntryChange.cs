@@ -13,6 +13,6 @@ public sealed record EntryChange<TRow, TEntry>(ChangeKind Kind, TRow? Row, TEntr
     where TRow : class
     where TEntry : class
 {
-    /// <summary>Whether the season is to be changed for it.</summary>
-    public bool IsWritten => Entry is not null && Kind != ChangeKind.Unchanged;
+    /// <summary>Whether the season is to be changed for it; an unchanged entry may still have to remember what the list says now.</summary>
+    public bool IsWritten => Entry is not null && !Entry.Equals(Known);
 }

@@ -18,6 +18,7 @@ internal static class EntryFields
     [
         ("day", Day(item.Days.First)),
         ("lastDay", Day(item.Days.Last)),
+        ("kind", item.Kind.ToString()),
         ("part", item.Part ?? ""),
         ("for", item.For ?? ""),
         ("training", item.Training?.ToString() ?? ""),

@@ -12,6 +12,9 @@ namespace Seasonwright.Documents.Read.Events;
 /// <param name="Line">A row's physical line.</param>
 internal sealed record Entry<T>(T Of, string Name, EventKind? Kind, DaySpan? Days, string? For, EventSource? Source = null, int Line = 0)
 {
+    /// <summary>As its list last had it.</summary>
+    public Entry<T> AsListed => Source?.Listed is { } listed ? this with { Kind = listed.Kind, Days = listed.Days, For = listed.For } : this;
+
     public bool IsNamed(string name) => Spelling.Same(Name, name);
 }
 
@@ -31,21 +34,27 @@ internal static class EntryIdentity
     {
         var pairs = rows.Select(row => new EntryPair<TRow, TKnown>(row, null, null, [])).ToList();
         var open = known.ToList();
-        // Equal days first, whoever entered them; then what a list had on days nearby.
-        Pair(pairs, open, (row, entry) => row.Days == entry.Days && AreOneGroup(row.For, entry.For));
-        Pair(pairs, open, (row, entry) => entry.Source is not null && Apart(row.Days!.Value, entry.Days!.Value) <= FarDays);
+        // Equal days first, whoever entered them; then what a list had on days nearby. Each as its list last had it, then as it stands.
+        Pair(pairs, open, entry => entry.AsListed, HasDays);
+        Pair(pairs, open, entry => entry, HasDays);
+        Pair(pairs, open, entry => entry.AsListed, IsNear);
+        Pair(pairs, open, entry => entry, IsNear);
         for (var i = 0; i < pairs.Count; i++)
             if (pairs[i].Known is null) pairs[i] = Asked(pairs[i].Row, open, asker);
         return pairs;
     }
 
+    private static bool HasDays<TRow, TKnown>(Entry<TRow> row, Entry<TKnown> known) => row.Days == known.Days && AreOneGroup(row.For, known.For);
+
+    private static bool IsNear<TRow, TKnown>(Entry<TRow> row, Entry<TKnown> known) => known.Source is not null && Apart(row.Days!.Value, known.Days!.Value) <= FarDays;
+
     // Of several that fit the nearest, then the one of a list, then the one of its kind.
-    private static void Pair<TRow, TKnown>(List<EntryPair<TRow, TKnown>> pairs, List<Entry<TKnown>> open, Func<Entry<TRow>, Entry<TKnown>, bool> fits)
+    private static void Pair<TRow, TKnown>(List<EntryPair<TRow, TKnown>> pairs, List<Entry<TKnown>> open, Func<Entry<TKnown>, Entry<TKnown>> state, Func<Entry<TRow>, Entry<TKnown>, bool> fits)
     {
         var fitting = pairs.Select((pair, index) => (pair, index)).Where(p => p.pair.Known is null && p.pair.Row.Days is not null)
-            .SelectMany(p => open.Where(entry => entry.IsNamed(p.pair.Row.Name) && fits(p.pair.Row, entry)).Select(entry => (p.pair.Row, p.index, entry)))
-            .OrderBy(p => Math.Abs(p.Row.Days!.Value.First.DayNumber - p.entry.Days!.Value.First.DayNumber)).ThenBy(p => p.entry.Source is null).ThenBy(p => p.Row.Kind != p.entry.Kind).ToList();
-        foreach (var (row, index, entry) in fitting)
+            .SelectMany(p => open.Where(entry => entry.IsNamed(p.pair.Row.Name) && fits(p.pair.Row, state(entry))).Select(entry => (p.pair.Row, p.index, entry, State: state(entry))))
+            .OrderBy(p => Math.Abs(p.Row.Days!.Value.First.DayNumber - p.State.Days!.Value.First.DayNumber)).ThenBy(p => p.entry.Source is null).ThenBy(p => p.Row.Kind != p.State.Kind).ToList();
+        foreach (var (_, index, entry, _) in fitting)
             if (pairs[index].Known is null && open.Remove(entry)) pairs[index] = pairs[index] with { Known = entry };
     }
 
@@ -57,7 +66,7 @@ internal static class EntryIdentity
     private static EntryPair<TRow, TKnown> Asked<TRow, TKnown>(Entry<TRow> row, List<Entry<TKnown>> open, Asker asker)
     {
         if (row.Days is not { } days) return new(row, null, null, [.. open.Where(entry => entry.IsNamed(row.Name))]);
-        var candidates = open.Where(entry => entry.IsNamed(row.Name) || row.Kind is not null && entry.Kind == row.Kind && entry.Days == days).Take(10).ToList();
+        var candidates = open.Where(entry => entry.IsNamed(row.Name) || IsAlike(row, entry.AsListed) || IsAlike(row, entry)).Take(10).ToList();
         if (candidates.Count == 0) return new(row, null, null, []);
         var options = candidates.Select((entry, i) => new AnswerOption(string.Create(CultureInfo.InvariantCulture, $"same-{i + 1}"), Sentences.Say("ask.entry.same", entry.Name, entry.Days!.Value.First, entry.Days.Value.Last)));
         var asked = asker.Ask("entry", $"{Spelling.Fold(row.Name)}|{days}", [row.Line], options.Prepend(Asker.Option("entry", "new")), [row.Name, days.First, days.Last], name: "Q-identity");
@@ -67,4 +76,6 @@ internal static class EntryIdentity
         open.Remove(chosen);
         return new(row, chosen, null, []);
     }
+
+    private static bool IsAlike<TRow, TKnown>(Entry<TRow> row, Entry<TKnown> known) => row.Kind is not null && known.Kind == row.Kind && known.Days == row.Days;
 }

@@ -6,7 +6,7 @@ namespace Seasonwright.Documents.Read.Events;
 /// <summary>
 /// A list compared with the events and test days a season knows. The same entry is found by its name and days, whoever entered it; then by its name
 /// on days nearby if a list brought it; what else may be the same is asked. Moved entries are moved, none is doubled or deleted, and a list read a
-/// second time changes nothing. What a list no longer holds is marked, once more than half of that list is found again: anything else is another list.
+/// second time changes nothing: what it says is compared with what it said last, not with what the coach has done since. What a list no longer holds is marked, once more than half of that list is found again: anything else is another list.
 /// </summary>
 /// <param name="Changes">Events of the list, in its order, one for each run of days; then the vanished ones by day.</param>
 /// <param name="TestDays">The same for test days.</param>
@@ -29,19 +29,25 @@ public sealed record EventUpdate(ValueList<EntryChange<EventRow, Event>> Changes
         var (foundEvents, foundTests) = (Found(eventPairs), Found(testPairs));
         var later = LaterStates([.. events.Select(entry => (entry.Source, foundEvents.Contains(entry))), .. tests.Select(entry => (entry.Source, foundTests.Contains(entry)))]);
         return new(
-            eventPairs.Select(pair => Change(pair, EventImport.Event, Merge, EntryFields.Between, list)).Concat(Vanished<EventRow, Event>(events, foundEvents, later, (item, source) => item with { Source = source })).ToValueList(),
-            testPairs.Select(pair => Change(pair, EventImport.TestDay, Merge, EntryFields.Between, list)).Concat(Vanished<TestDayRow, TestDay>(tests, foundTests, later, (test, source) => test with { Source = source })).ToValueList(),
+            eventPairs.Select(pair => Change(pair, EventImport.Event, EntryMerge.Of, EntryFields.Between, list, asker)).Concat(Vanished<EventRow, Event>(events, foundEvents, later, (item, source) => item with { Source = source })).ToValueList(),
+            testPairs.Select(pair => Change(pair, EventImport.TestDay, EntryMerge.Of, EntryFields.Between, list, asker)).Concat(Vanished<TestDayRow, TestDay>(tests, foundTests, later, (test, source) => test with { Source = source })).ToValueList(),
             asker.Open, asker.Answered);
     }
 
-    private static EntryChange<TRow, TEntry> Change<TRow, TEntry>(EntryPair<TRow, TEntry> pair, Func<Entry<TRow>, string, TEntry> write, Func<TEntry, TEntry, TEntry> merge, Func<TEntry, TEntry, ValueList<FieldChange>> between, EventList list)
+    private static EntryChange<TRow, TEntry> Change<TRow, TEntry>(EntryPair<TRow, TEntry> pair, Func<Entry<TRow>, string, TEntry> write, Func<TEntry, TEntry, (TEntry Ours, TEntry Theirs)> merge, Func<TEntry, TEntry, ValueList<FieldChange>> between, EventList list, Asker asker)
         where TRow : class
         where TEntry : class
     {
         if (pair.Ask is not null || pair.Row.Days is null) return Waits(pair.Row.Of, pair.Candidates is [var only] ? only.Of : null, pair.Ask is { } id ? [id] : []);
         var written = write(pair.Row, list.Name);
         if (pair.Known?.Of is not { } known) return new(ChangeKind.Added, pair.Row.Of, null, written, ValueList<FieldChange>.Empty, ValueList<string>.Empty);
-        var merged = merge(known, written);
+        var (ours, merged) = merge(known, written);
+        if (!ours.Equals(merged))
+        {
+            var both = BothChanged.Ask(asker, "both-changed-entry", Spelling.Fold(pair.Row.Name), between(ours, merged), pair.Row.Line, pair.Row.Name);
+            if (both.IsOpen) return Waits(pair.Row.Of, known, [both.Id]);
+            if (both.Answer == "ours") merged = ours;
+        }
         var fields = between(known, merged);
         var kind = fields.Count == 0 ? ChangeKind.Unchanged : fields.Any(field => field.Field is "day" or "lastDay") ? ChangeKind.Moved : ChangeKind.Changed;
         return new(kind, pair.Row.Of, known, merged, fields, ValueList<string>.Empty);
@@ -50,26 +56,6 @@ public sealed record EventUpdate(ValueList<EntryChange<EventRow, Event>> Changes
     private static EntryChange<TRow, TEntry> Waits<TRow, TEntry>(TRow row, TEntry? known, IEnumerable<string> ask)
         where TRow : class
         where TEntry : class => new(ChangeKind.Asked, row, known, null, ValueList<FieldChange>.Empty, ask.ToValueList());
-
-    // What the list says wins; what it leaves out stays as it is, and so do title, kind, nights and note, which the coach may have put right.
-    private static Event Merge(Event known, Event written) => known with
-    {
-        Days = written.Days,
-        Part = written.Part ?? known.Part,
-        For = written.For ?? known.For,
-        Training = written.Training ?? known.Training,
-        // Days the coach has settled stay settled while the list repeats its doubt about them.
-        Provisional = written.Provisional && (known.Provisional || written.Days != known.Days),
-        Place = written.Place ?? known.Place,
-        Legs = written.Legs ?? known.Legs,
-        Note = known.Note ?? written.Note,
-        Source = Listed(known.Source, written.Source),
-    };
-
-    private static TestDay Merge(TestDay known, TestDay written) =>
-        known with { Day = written.Day, Part = written.Part ?? known.Part, For = written.For ?? known.For, Source = Listed(known.Source, written.Source) };
-
-    private static EventSource? Listed(EventSource? known, EventSource? written) => known is null ? written : known with { Vanished = false };
 
     private static HashSet<Entry<TEntry>> Found<TRow, TEntry>(List<EntryPair<TRow, TEntry>> pairs) =>
         [.. pairs.Select(pair => pair.Known).OfType<Entry<TEntry>>(), .. pairs.SelectMany(pair => pair.Candidates)];

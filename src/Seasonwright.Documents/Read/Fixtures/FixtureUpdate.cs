@@ -56,13 +56,11 @@ public sealed record FixtureUpdate(ValueList<FixtureChange> Changes, ValueList<Q
     {
         var before = known.AsListed();
         var says = Said(before, written);
-        var (ours, theirs) = (Joined(before, says, known, listFirst: false), Joined(before, says, known, listFirst: true));
+        var (ours, theirs) = (Joined(new(before, says, known, ListFirst: false)), Joined(new(before, says, known, ListFirst: true)));
         var merged = theirs;
         if (ours != theirs)
         {
-            var between = FieldChanges.Between(ours, theirs);
-            var both = asker.Ask("both-changed", string.Join('|', between.Select(field => $"{field.Before} {field.After}").Prepend(known.Source?.Id ?? row.NaturalKey)), [row.Line],
-                [Asker.Option("both-changed", "ours", Values(between, field => field.Before)), Asker.Option("both-changed", "list", Values(between, field => field.After))], [row.Line, row.Opponent ?? "?"]);
+            var both = BothChanged.Ask(asker, "both-changed", known.Source?.Id ?? row.NaturalKey, FieldChanges.Between(ours, theirs), row.Line, row.Opponent ?? "?");
             if (both.IsOpen) return (null, both.Id);
             if (both.Answer == "ours") merged = ours;
         }
@@ -75,8 +73,6 @@ public sealed record FixtureUpdate(ValueList<FixtureChange> Changes, ValueList<Q
         }
         return (merged.ListedAs(says), ask);
     }
-
-    private static string Values(IEnumerable<FieldChange> fields, Func<FieldChange, string> value) => string.Join(", ", fields.Select(value).Select(text => text.Length > 0 ? text : "-"));
 
     // What a list leaves out stays as the list had it, and so does what only the coach can say.
     private static Match Said(Match listed, Match written)
@@ -104,36 +100,30 @@ public sealed record FixtureUpdate(ValueList<FixtureChange> Changes, ValueList<Q
     }
 
     /// <summary>The match as it stands, with what the list says otherwise than it did.</summary>
-    /// <param name="listFirst">Whose word holds where both differ from what the list said.</param>
-    private static Match Joined(Match said, Match says, Match stands, bool listFirst)
+    private static Match Joined(Hands<Match> hands)
     {
-        // Day, clock and state belong together: once both have moved the match, they are one side's.
-        var areBothMoved = Days(says) != Days(said) && Days(stands) != Days(said) && Days(says) != Days(stands);
         var status = When(match => match.Status);
-        return stands with
+        var condition = hands.Stands.Condition;
+        return hands.Stands with
         {
             Day = When(match => match.Day),
             LastDay = When(match => match.LastDay),
             KickOff = When(match => match.KickOff),
-            Opponent = Of(match => match.Opponent),
-            Venue = Of(match => match.Venue),
-            Competition = Of(match => match.Competition),
-            Round = Of(match => match.Round),
-            Place = Of(match => match.Place),
+            Opponent = hands.Of(match => match.Opponent),
+            Venue = hands.Of(match => match.Venue),
+            Competition = hands.Of(match => match.Competition),
+            Round = hands.Of(match => match.Round),
+            Place = hands.Of(match => match.Place),
             Status = status,
-            Condition = status == MatchStatus.Conditional ? stands.Condition ?? says.Condition : stands.Condition,
-            Series = Of(match => match.Series),
-            Result = Of(match => match.Result),
-            Source = says.Source,
+            Condition = status == MatchStatus.Conditional ? condition ?? hands.Says.Condition : condition,
+            Series = hands.Of(match => match.Series),
+            Result = hands.Of(match => match.Result),
+            Source = hands.Says.Source,
         };
 
-        T When<T>(Func<Match, T> field) => areBothMoved ? field(listFirst ? says : stands) : Of(field);
-        T Of<T>(Func<Match, T> field) => IsSame(field, says, said) ? field(stands) : listFirst || IsSame(field, stands, said) ? field(says) : field(stands);
+        // Day, clock and state belong together.
+        T When<T>(Func<Match, T> field) => hands.Of(field, match => (match.Day, match.LastDay));
     }
-
-    private static (DateOnly?, DateOnly?) Days(Match match) => (match.Day, match.LastDay);
-
-    private static bool IsSame<T>(Func<Match, T> field, Match one, Match other) => EqualityComparer<T>.Default.Equals(field(one), field(other));
 
     // A chain the coach has settled stays settled however often the list repeats its condition.
     private static MatchStatus Status(Match known, Match written)
