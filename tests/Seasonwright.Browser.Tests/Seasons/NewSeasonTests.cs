@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace Seasonwright.Browser.Tests.Seasons;
 
-public sealed class NewSeasonTests(BrowserFixture browser)
+public sealed class NewSeasonTests(BrowserFixture browser, UnchangedDemo demo)
 {
     [Fact]
     public async Task The_year_is_drawn_as_answers_come_and_a_double_click_starts_one_season()
@@ -32,9 +32,9 @@ public sealed class NewSeasonTests(BrowserFixture browser)
     [InlineData("last", "2020-01-01", "before the first")]
     public async Task What_cannot_be_is_told_beside_the_field_and_everything_typed_stays(string field, string typed, string told)
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
-        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        await using var window = await browser.OpenAsync(demo.Workspace, "/seasons/new");
         var page = window.Page;
+        await page.SelectOptionAsync("#f-team", "");
         await page.FillAsync("#f-name", "Harbour Vale");
         await page.FillAsync("#f-title", "Centenary");
         await page.FillAsync($"#f-{field}", typed);

@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace Seasonwright.Browser.Tests.Seasons;
 
-public sealed class SeasonListTests(BrowserFixture browser)
+public sealed class SeasonListTests(BrowserFixture browser, UnchangedDemo demo)
 {
     [Fact]
     public async Task The_demo_says_it_is_invented_gives_a_next_season_and_goes_after_one_question()
@@ -32,8 +32,7 @@ public sealed class SeasonListTests(BrowserFixture browser)
     [InlineData(1440, true)]
     public async Task Published_versions_can_be_looked_at(int width, bool dark)
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
-        await using var window = await browser.OpenAsync(workspace, "/year", width, dark: dark);
+        await using var window = await browser.OpenAsync(demo.Workspace, "/year", width, dark: dark);
         var page = window.Page;
         await page.WaitForSelectorAsync(".year[data-live]");
         await page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
@@ -59,8 +58,7 @@ public sealed class SeasonListTests(BrowserFixture browser)
     [InlineData("/seasons/new", 1440, true)]
     public async Task Pages_fit_and_can_be_read_by_everyone(string path, int width, bool dark)
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
-        await using var window = await browser.OpenAsync(workspace, path, width, dark: dark);
+        await using var window = await browser.OpenAsync(demo.Workspace, path, width, dark: dark);
         await window.AssertFitsAsync();
         await window.AssertAccessibleAsync();
         Assert.Empty(window.Complaints);

@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Seasonwright.Browser.Tests.Year;
 
 /// <summary>The panel beside the chart, and the menus over it.</summary>
-public sealed class PanelTests(BrowserFixture browser)
+public sealed class PanelTests(BrowserFixture browser, UnchangedDemo demo)
 {
     [Fact]
     public async Task Of_several_weeks_only_the_field_that_was_changed_changes()
@@ -57,8 +57,7 @@ public sealed class PanelTests(BrowserFixture browser)
     [Fact]
     public async Task A_menu_of_figures_begins_with_what_was_entered()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
-        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        await using var year = await YearWindow.OpenAsync(browser, demo.Workspace);
         var load = await LoadAsync(year, 20);
         await year.Page.ClickAsync("#load-w20");
         await year.Page.Keyboard.PressAsync("Enter");

@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace Seasonwright.Browser.Tests.Year;
 
-public sealed class YearPageTests(BrowserFixture browser)
+public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
 {
     [Fact]
     public async Task Weeks_are_painted_by_pointer_and_undone_by_key()
@@ -319,8 +319,7 @@ public sealed class YearPageTests(BrowserFixture browser)
     [InlineData(768, true, "Whole season")]
     public async Task The_page_fits_and_can_be_read_by_everyone(int width, bool dark, string zoom)
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
-        await using var year = await YearWindow.OpenAsync(browser, workspace, width, dark, touch: width < 1000);
+        await using var year = await YearWindow.OpenAsync(browser, demo.Workspace, width, dark, touch: width < 1000);
         await year.Page.GetByRole(AriaRole.Button, new() { Name = zoom, Exact = true }).First.ClickAsync();
         await year.Window.AssertFitsAsync();
         await year.Window.AssertAccessibleAsync();
