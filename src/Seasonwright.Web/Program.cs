@@ -26,5 +26,14 @@ if (workspace is null)
 await using (workspace)
 {
     if (options.Demo && (await workspace.AddDemoAsync(workspace.LocalActor, workspace.Today)).Answer is CannotKeep cannot) Console.Error.WriteLine(cannot.Sentence);
-    return await Door.RunAsync(workspace, options);
+    await using var door = await Door.OpenAsync(workspace, options);
+    if (door is null)
+    {
+        Console.Error.WriteLine(Words.Say("start.port-taken", options.Port));
+        return 1;
+    }
+    Console.WriteLine(Words.Say("start.ready", door.Address.GetLeftPart(UriPartial.Authority), workspace.Path));
+    if (options.Browser) Desktop.Open(door.Address);
+    await door.WaitAsync();
+    return 0;
 }

@@ -22,7 +22,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     /// <param name="path">For instance <c>/seasons/new</c>.</param>
     /// <param name="width">CSS px; 360, 768 and 1440 are the widths we promise.</param>
     /// <param name="touch">A finger instead of a mouse.</param>
-    public async Task<BrowserWindow> OpenAsync(WorkspaceProcess workspace, string path = "/", int width = 1440, int height = 900, bool dark = false, bool touch = false)
+    public async Task<BrowserWindow> OpenAsync(RunningWorkspace workspace, string path = "/", int width = 1440, int height = 900, bool dark = false, bool touch = false)
     {
         var context = await browser!.NewContextAsync(new BrowserNewContextOptions
         {

@@ -5,11 +5,11 @@ namespace Seasonwright.Browser.Tests;
 /// <summary>A workspace with the demo for all tests that only look: none of them may change a season.</summary>
 public sealed class UnchangedDemo : IAsyncLifetime
 {
-    private WorkspaceProcess? workspace;
+    private RunningWorkspace? workspace;
 
-    public WorkspaceProcess Workspace => workspace ?? throw new InvalidOperationException("Not started yet.");
+    public RunningWorkspace Workspace => workspace ?? throw new InvalidOperationException("Not started yet.");
 
-    public async ValueTask InitializeAsync() => workspace = await WorkspaceProcess.StartAsync(demo: true);
+    public async ValueTask InitializeAsync() => workspace = await WorkspaceHere.OpenAsync(demo: true);
 
     public ValueTask DisposeAsync() => workspace?.DisposeAsync() ?? ValueTask.CompletedTask;
 }

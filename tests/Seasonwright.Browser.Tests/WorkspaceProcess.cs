@@ -5,23 +5,14 @@ using System.Text.RegularExpressions;
 namespace Seasonwright.Browser.Tests;
 
 /// <summary>The built program as a person starts it: a process of its own, on a free port, with a data folder that goes with it.</summary>
-public sealed partial class WorkspaceProcess : IAsyncDisposable
+public sealed partial class WorkspaceProcess : RunningWorkspace
 {
-    /// <summary>The day every started workspace takes for today.</summary>
-    public static DateOnly Today { get; } = new(2027, 10, 18);
-
     private readonly Process process;
     private readonly ConcurrentQueue<string> said;
     private readonly bool ownsData;
 
     private WorkspaceProcess(Process process, Uri address, string data, bool ownsData, ConcurrentQueue<string> said)
-    {
-        (this.process, Address, Data, this.ownsData, this.said) = (process, address, data, ownsData, said);
-    }
-
-    public Uri Address { get; }
-
-    public string Data { get; }
+        : base(address, data) => (this.process, this.ownsData, this.said) = (process, ownsData, said);
 
     public int Id => process.Id;
 
@@ -71,14 +62,14 @@ public sealed partial class WorkspaceProcess : IAsyncDisposable
         if (limit.ExitCode != 0) throw new InvalidOperationException("prlimit refused.");
     }
 
-    /// <summary>Ends the process at once, as a power cut would; the data folder stays until <see cref="DisposeAsync"/>.</summary>
+    /// <summary>Ends the process at once, as a power cut would; the data folder stays until the workspace is disposed.</summary>
     public async Task KillAsync()
     {
         if (!process.HasExited) process.Kill(entireProcessTree: true);
         await process.WaitForExitAsync();
     }
 
-    public async ValueTask DisposeAsync()
+    public override async ValueTask DisposeAsync()
     {
         await KillAsync();
         process.Dispose();

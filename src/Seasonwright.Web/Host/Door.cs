@@ -10,38 +10,60 @@ using Seasonwright.Web.Seasons;
 
 namespace Seasonwright.Web.Host;
 
-/// <summary>The door for people: a web server on this machine's loopback address and nowhere else.</summary>
-internal static class Door
+/// <summary>The door for people: a web server on this machine's loopback address and nowhere else. Disposing closes it.</summary>
+public sealed class Door : IAsyncDisposable
 {
     // Above what a reader takes (SourceText), so that a list too large is told beside the box it was pasted into.
     private const int LargestForm = 16 << 20;
 
-    /// <summary>Serves the workspace until the process is asked to end.</summary>
-    /// <returns>The exit code: 0 after a proper end, 1 when the port is taken.</returns>
-    public static async Task<int> RunAsync(Workspace workspace, StartOptions options)
+    private readonly WebApplication server;
+
+    private Door(WebApplication server)
     {
-        await using var app = Build(workspace, options);
+        this.server = server;
+        Address = new Uri(server.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+    }
+
+    public Uri Address { get; }
+
+    /// <summary>Serves the workspace from now on.</summary>
+    /// <returns>Null when the port is taken.</returns>
+    public static async Task<Door?> OpenAsync(Workspace workspace, StartOptions options)
+    {
+        var app = Build(workspace, options);
         try
         {
             await app.StartAsync();
         }
         catch (Exception fault) when (fault is IOException or System.Net.Sockets.SocketException)
         {
-            await Console.Error.WriteLineAsync(Words.Say("start.port-taken", options.Port));
-            return 1;
+            await app.DisposeAsync();
+            return null;
         }
-        var address = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
-        workspace.Announce(address);
-        Console.WriteLine(Words.Say("start.ready", address.GetLeftPart(UriPartial.Authority), workspace.Path));
-        if (options.Browser) Desktop.Open(address);
-        await app.WaitForShutdownAsync();
-        return 0;
+        var door = new Door(app);
+        workspace.Announce(door.Address);
+        return door;
+    }
+
+    /// <summary>Waits until the process is asked to end.</summary>
+    public Task WaitAsync() => server.WaitForShutdownAsync();
+
+    public async ValueTask DisposeAsync()
+    {
+        // Pages that are leaving are seen out first.
+        await server.StopAsync(TimeSpan.FromSeconds(2));
+        await server.DisposeAsync();
     }
 
     private static WebApplication Build(Workspace workspace, StartOptions options)
     {
         // The program's own folder holds the pages' files, wherever it was started from.
-        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, EnvironmentName = Environments.Production });
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            ApplicationName = typeof(Door).Assembly.GetName().Name,
+            ContentRootPath = AppContext.BaseDirectory,
+            EnvironmentName = Environments.Production,
+        });
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(kestrel =>
         {

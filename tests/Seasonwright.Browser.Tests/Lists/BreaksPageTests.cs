@@ -10,7 +10,7 @@ public sealed class BreaksPageTests(BrowserFixture browser)
     [Fact]
     public async Task The_last_question_takes_lines_as_people_write_them_and_ends_on_the_year()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new");
         var page = window.Page;
         await OpenAsync(page, "2026-08-03");
@@ -26,7 +26,7 @@ public sealed class BreaksPageTests(BrowserFixture browser)
     [Fact]
     public async Task Days_that_the_list_leaves_open_are_typed_and_a_wrong_answer_is_told_and_kept()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new");
         var page = window.Page;
         await OpenAsync(page, "2026-08-03");
@@ -46,7 +46,7 @@ public sealed class BreaksPageTests(BrowserFixture browser)
     [InlineData(768, false)]
     public async Task It_fits_and_can_be_read_by_everyone(int width, bool dark)
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new", width, dark: dark);
         var page = window.Page;
         await OpenAsync(page, "2026-08-03");

@@ -31,7 +31,7 @@ public sealed class FixturesPageTests(BrowserFixture browser)
     [Fact]
     public async Task A_later_state_of_the_list_shows_what_changed_and_a_third_reading_nothing()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new");
         var page = window.Page;
         await StartAsync(page);
@@ -51,7 +51,7 @@ public sealed class FixturesPageTests(BrowserFixture browser)
     [Fact]
     public async Task The_order_of_day_and_month_is_never_taken_for_granted()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new");
         var page = window.Page;
         await StartAsync(page);
@@ -66,7 +66,7 @@ public sealed class FixturesPageTests(BrowserFixture browser)
     [Fact]
     public async Task A_list_that_names_another_club_is_asked_about_and_a_no_can_be_taken_back()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new");
         var page = window.Page;
         await StartAsync(page);
@@ -88,7 +88,7 @@ public sealed class FixturesPageTests(BrowserFixture browser)
     [InlineData("dear coach,\nsee you on Monday\n", "No match was found in it.")]
     public async Task What_cannot_be_read_is_told_changes_nothing_and_stays_in_the_box(string typed, string told)
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new");
         var page = window.Page;
         await StartAsync(page);
@@ -103,7 +103,7 @@ public sealed class FixturesPageTests(BrowserFixture browser)
     [Fact]
     public async Task A_heading_that_is_not_known_is_mapped_by_hand()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new");
         var page = window.Page;
         await StartAsync(page);
@@ -139,7 +139,7 @@ public sealed class FixturesPageTests(BrowserFixture browser)
     [InlineData(1440, false)]
     public async Task It_fits_and_can_be_read_by_everyone(int width, bool dark)
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new", width, dark: dark);
         var page = window.Page;
         await StartAsync(page);

@@ -7,7 +7,7 @@ public sealed class NewSeasonTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task The_year_is_drawn_as_answers_come_and_a_double_click_starts_one_season()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/seasons/new");
         var page = window.Page;
         await page.FillAsync("#f-name", "Harbour Vale");

@@ -7,7 +7,7 @@ public sealed class SeasonListTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task The_demo_says_it_is_invented_gives_a_next_season_and_goes_after_one_question()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var window = await browser.OpenAsync(workspace);
         var page = window.Page;
         await Assertions.Expect(page.Locator(".invented")).ToContainTextAsync("Invented");
@@ -67,8 +67,8 @@ public sealed class SeasonListTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task Year_in_the_rail_leads_to_the_season_or_to_the_list_while_there_is_none()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
-        await using var empty = await WorkspaceProcess.StartAsync();
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var empty = await WorkspaceHere.OpenAsync();
         await using var window = await browser.OpenAsync(workspace, "/year");
         await using var other = await browser.OpenAsync(empty, "/year");
         Assert.StartsWith("/season/", new Uri(window.Page.Url).AbsolutePath, StringComparison.Ordinal);

@@ -11,7 +11,7 @@ public sealed class FormRefusalTests
     [InlineData("""{"edit":"setTestDay","testDay":{"id":"t","day":null,"battery":"Jump"}}""", "Day: nothing that can be read is filled in. Fill it in and save again; nothing was changed.")]
     public async Task The_field_is_named_as_on_the_page(string edit, string sentence)
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         using var client = new HttpClient { BaseAddress = workspace.Address };
         using var year = await client.GetAsync("/year");
         var season = year.RequestMessage!.RequestUri!.AbsolutePath;

@@ -8,7 +8,7 @@ public sealed class PanelTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task Of_several_weeks_only_the_field_that_was_changed_changes()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         await EnterAsync(year, 21, "practices.count", "2");
         await EnterAsync(year, 22, "practices.count", "5");
@@ -34,7 +34,7 @@ public sealed class PanelTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task The_run_under_the_cursor_is_the_one_renamed()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         var first = await year.SaysAsync("phases-w1");
         await year.DragAsync("phases-w30", "phases-w30");
@@ -71,7 +71,7 @@ public sealed class PanelTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task What_was_added_is_shown_and_not_added_twice()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         await year.Page.ClickAsync("#notes-w20");
         await year.Page.Keyboard.PressAsync("n");

@@ -28,7 +28,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task Everything_on_the_chart_can_be_done_without_a_mouse()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         var keys = year.Page.Keyboard;
         await year.Page.FocusAsync("svg.drawing");
@@ -72,7 +72,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task A_load_is_dragged_and_a_match_moved_to_another_day()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         var number = await year.NumberAsync();
         await year.DragAsync("load-w20", "load-w20", 0.8, 0.3);
@@ -97,7 +97,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task A_level_drawn_in_one_of_several_chosen_weeks_is_for_all_of_them()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         await year.Page.ClickAsync("#load-w18");
         await year.Page.Keyboard.PressAsync("Shift+ArrowRight");
@@ -115,7 +115,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task On_a_fresh_page_the_panel_changes_the_week_it_names()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         await Assertions.Expect(year.Page.Locator(".panel h2")).ToHaveTextAsync("Week 16");
         var (first, before) = (await year.SaysAsync("load-w0"), await year.NumberAsync());
@@ -132,7 +132,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task In_week_zoom_an_end_in_sight_leaves_what_is_out_of_sight()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         var (far, number) = (await year.SaysAsync("phases-w9"), await year.NumberAsync());
         await year.Page.GetByRole(AriaRole.Group, new() { Name = "Zoom" }).GetByText("Weeks", new() { Exact = true }).ClickAsync();
@@ -152,7 +152,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task A_change_of_the_team_is_kept_and_taken_back_on_its_own()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         await year.Page.Locator("header").GetByRole(AriaRole.Button, new() { Name = "Team", Exact = true }).ClickAsync();
         for (var minutes = 51; minutes <= 53; minutes++)
@@ -175,7 +175,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task A_match_won_settles_those_that_wait_for_it_in_one_step_and_says_so()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         var next = year.Page.Locator("[data-track=matches] [data-item][aria-label*='Cup, Quarter-final']");
         Assert.Contains("conditional", (await next.GetAttributeAsync("aria-label"))!, StringComparison.Ordinal);
@@ -195,7 +195,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task A_phase_grows_and_shrinks_by_its_end()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         // Competition II ends with week 39; the peak begins in week 40. The first weeks of the demo are locked.
         var (last, next) = (await year.SaysAsync("phases-w38"), await year.SaysAsync("phases-w39"));
@@ -223,7 +223,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task Two_windows_agree_and_the_slower_hand_is_told_who_changed_what()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var one = await YearWindow.OpenAsync(browser, workspace);
         await using var two = await YearWindow.OpenAsync(browser, workspace);
         var number = await one.NumberAsync();
@@ -264,7 +264,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task What_is_typed_in_a_panel_outlives_a_reload()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         await year.Page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
         await year.Page.FillAsync("#p-name", "Second half");
@@ -281,7 +281,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     [Fact]
     public async Task What_was_set_can_be_taken_away_again()
     {
-        await using var workspace = await WorkspaceProcess.StartAsync(demo: true);
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace);
         async Task ClearAsync(string cell)
         {

@@ -10,7 +10,7 @@ internal sealed class YearWindow(BrowserWindow window) : IAsyncDisposable
 
     public BrowserWindow Window => window;
 
-    public static async Task<YearWindow> OpenAsync(BrowserFixture browser, WorkspaceProcess workspace, int width = 1440, bool dark = false, bool touch = false)
+    public static async Task<YearWindow> OpenAsync(BrowserFixture browser, RunningWorkspace workspace, int width = 1440, bool dark = false, bool touch = false)
     {
         var opened = new YearWindow(await browser.OpenAsync(workspace, "/year", width, dark: dark, touch: touch));
         await opened.LiveAsync();
