@@ -1,3 +1,4 @@
+using System.Globalization;
 using Seasonwright.Core;
 using Seasonwright.Documents.Read;
 using Seasonwright.Wire;
@@ -79,7 +80,7 @@ internal static class ListFiles
         terminal.Complain(isBlocked ? "questions.blocked" : questions.Count == 1 ? "questions.one" : "questions.some", name, questions.Count, questions[0].Id, example);
         foreach (var question in questions)
         {
-            terminal.Complain(question.Lines.Count == 0 ? "question" : question.Lines.Count == 1 ? "question.line" : "question.lines", question.Id, question.Text, Numbers(question.Lines));
+            terminal.Complain(question.Lines.All(line => NamesLine(question.Text, line)) ? "question" : question.Lines.Count == 1 ? "question.line" : "question.lines", question.Id, question.Text, Numbers(question.Lines));
             foreach (var option in question.Options)
                 terminal.Complain((option.Id == option.Text, option.Id == question.Offered) switch
                 {
@@ -93,6 +94,10 @@ internal static class ListFiles
             if (answers.Find(question.Key, question.Id) is { } given) terminal.Complain("question.unfit", given);
         }
     }
+
+    // "Line 7: ...", "Is line 10 the postponed match of line 5?": not said twice.
+    private static bool NamesLine(string text, int line) => text.Split([' ', ':', '(', ')', '.', '?'], StringSplitOptions.RemoveEmptyEntries) is var words
+        && words.Zip(words.Skip(1)).Any(pair => string.Equals(pair.First, "line", StringComparison.OrdinalIgnoreCase) && pair.Second == line.ToString(CultureInfo.InvariantCulture));
 
     /// <summary>The first lines that a question concerns; a reader finds the others with the format for scripts.</summary>
     private static string Numbers(ValueList<int> lines)

@@ -13,7 +13,7 @@ internal readonly record struct TextDecoding(string Text, string Encoding, strin
     // Below this the detector's choice among code pages is a guess; then the one most lists are written in is taken.
     private const float Sure = 0.9f;
 
-    private const int Western = 1252;
+    private const int Western = 1252, Central = 1250;
 
     public static TextDecoding Of(ReadOnlySpan<byte> bytes)
     {
@@ -65,8 +65,17 @@ internal readonly record struct TextDecoding(string Text, string Encoding, strin
     {
         var detected = CharsetDetector.DetectFromBytes(bytes.ToArray()).Detected;
         var encoding = detected is { Confidence: >= Sure, Encoding: { IsSingleByte: true } told } && IsAnotherScript(told.CodePage)
-            ? told : CodePagesEncodingProvider.Instance.GetEncoding(Western)!;
+            ? told : CodePagesEncodingProvider.Instance.GetEncoding(IsCentral(bytes) ? Central : Western)!;
         return new(encoding.GetString(bytes), encoding.CodePage == Western ? "Windows-1252" : encoding.WebName);
+    }
+
+    // Polish in a Central European page shows in the Western one as signs inside of words: "KS ¯urawie £êczna", "Dwa³a".
+    private static bool IsCentral(ReadOnlySpan<byte> bytes)
+    {
+        var (west, central) = (CodePagesEncodingProvider.Instance.GetEncoding(Western)!.GetString(bytes), CodePagesEncodingProvider.Instance.GetEncoding(Central)!.GetString(bytes));
+        for (var i = 0; i + 1 < west.Length; i++)
+            if ("¹³¿£¯¥¼¾".Contains(west[i], StringComparison.Ordinal) && char.IsLetter(central[i]) && char.IsLetter(west[i + 1]) && (i > 0 && char.IsLetter(west[i - 1]) || west[i] is '£' or '¯' or '¥')) return true;
+        return false;
     }
 
     // Cyrillic, Greek and Central European pages; the Western ones differ from Windows-1252 only in characters no list holds.

@@ -27,6 +27,15 @@ public class SourceTextTests
         Assert.Equal((encoding, List), (source.Encoding, source.Text));
     }
 
+    /// <summary>Read as Windows-1252 it would be "Sokó³ £êczna". No source: common practice.</summary>
+    [Fact]
+    public void Polish_letters_tell_their_page()
+    {
+        const string list = "Gospodarz;Gość\nSokół Łęczna;Żurawie Dębina\n";
+        var source = SourceText.OfBytes("list.csv", CodePagesEncodingProvider.Instance.GetEncoding(1250)!.GetBytes(list));
+        Assert.Equal(("windows-1250", list), (source.Encoding, source.Text));
+    }
+
     [Theory]
     [InlineData("\r\n")]
     [InlineData("\r")]

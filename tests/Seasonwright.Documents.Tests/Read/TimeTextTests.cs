@@ -25,6 +25,8 @@ public class TimeTextTests
     [InlineData("Mittag", 12, 0)]
     [InlineData("+17:00", 17, 0)]
     [InlineData("18:00–19:30", 18, 0)]
+    [InlineData("3-4pm", 15, 0)]
+    [InlineData("11-1pm", 11, 0)]
     public void A_time_is_read(string cell, int hour, int minute)
     {
         var reading = TimeText.Read(cell);
@@ -40,6 +42,10 @@ public class TimeTextTests
     [InlineData("7:30 AM?", TimeSense.Doubtful)]
     [InlineData("ca. 18:00", TimeSense.Doubtful)]
     [InlineData("12:15 AM", TimeSense.JustAfterMidnight)]
+    [InlineData("n.t.b.", TimeSense.Unknown)]
+    [InlineData("0:00", TimeSense.Midnight)]
+    [InlineData("24:00", TimeSense.Midnight)]
+    [InlineData("=A1", TimeSense.Unreadable)]
     [InlineData("24:30", TimeSense.Unreadable)]
     [InlineData("7", TimeSense.Unreadable)]
     [InlineData("13 pm", TimeSense.Unreadable)]

@@ -17,7 +17,7 @@ public sealed record DateColumn(ValueList<DateReading> Readings, DayOrder? Order
     public static DateColumn Read(IReadOnlyList<LineDate> dates, DateHints hints, Asker asker)
     {
         var (order, lines, askOrder) = OrderOf(dates, hints, asker);
-        var years = YearFill.Of(dates, order ?? DayOrder.DayFirst, hints, askOrder is null ? asker : null);
+        var years = YearFill.Of(dates, order, hints, asker);
         var readings = dates.Select((date, index) => Reading(date, order, askOrder, years.YearOf(index), years.Ask));
         return new(readings.ToValueList(), order, lines, years.Season);
     }
@@ -33,13 +33,25 @@ public sealed record DateColumn(ValueList<DateReading> Readings, DayOrder? Order
         if (swappable.Count == 0) return (DayOrder.DayFirst, ValueList<int>.Empty, null);
         var asked = asker.Ask("order", "", swappable.Select(date => date.Line),
             [Choice("day-first", swappable, DayOrder.DayFirst), Choice("month-first", swappable, DayOrder.MonthFirst)],
-            [swappable.Count], hints.Usual switch { DayOrder.DayFirst => "day-first", DayOrder.MonthFirst => "month-first", _ => null });
+            [swappable.Count], (hints.Usual ?? ByTheirRow(dates)) switch { DayOrder.DayFirst => "day-first", DayOrder.MonthFirst => "month-first", _ => null });
         return asked.Answer switch
         {
             "day-first" => (DayOrder.DayFirst, ValueList<int>.Empty, null),
             "month-first" => (DayOrder.MonthFirst, ValueList<int>.Empty, null),
             _ => (null, ValueList<int>.Empty, asked.Id),
         };
+    }
+
+    // The order under which the dates run on from row to row, over one New Year at most, where the other turns back more often. Only ever offered.
+    private static DayOrder? ByTheirRow(IReadOnlyList<LineDate> dates)
+    {
+        int Backs(DayOrder order)
+        {
+            var days = dates.Where(date => date.Written.Kind is not WrittenKind.Weeks).Select(date => date.Written.First).Select(day => day.MonthOf(order) * 32 + (day.DayOf(order) ?? 1)).ToList();
+            return days.Zip(days.Skip(1)).Count(pair => pair.Second < pair.First);
+        }
+        var (dayFirst, monthFirst) = (Backs(DayOrder.DayFirst), Backs(DayOrder.MonthFirst));
+        return dates.Count < 3 || dayFirst == monthFirst ? null : dayFirst <= 1 && dayFirst < monthFirst ? DayOrder.DayFirst : monthFirst <= 1 && monthFirst < dayFirst ? DayOrder.MonthFirst : null;
     }
 
     // A number above 12 is a day; a weekday in front that only one order fits tells too.

@@ -6,9 +6,9 @@ public static class DateText
     /// <summary>Longer texts are searched only so far.</summary>
     public const int LongestText = 400;
 
-    private static readonly string[] Until = ["-", "–", "—", "→", "to", "bis", "until", "till", "til", "through", "thru", "au", "al", "tot", "hasta"];
+    private static readonly string[] Until = ["-", "–", "—", "→", "to", "bis", "until", "till", "til", "through", "thru", "au", "al", "tot", "hasta", "do"];
 
-    private static readonly string[] Or = ["/", "&", "+", "or", "oder", "ou", "eller", "and", "und", "et", "og", "och"];
+    private static readonly string[] Or = ["/", "&", "+", "or", "oder", "ou", "eller", "and", "und", "et", "og", "och", "y", "e", "u", "o", "en", "i", "lub"];
 
     /// <summary>The first date at or after a character, or null.</summary>
     /// <param name="months">Whether a month without a day ("May") counts as a date.</param>

@@ -22,12 +22,24 @@ internal sealed class YearFill
 
     public int? YearOf(int index) => filled[index];
 
-    /// <param name="asker">Null while the order of day and month is open: then no year can be told either.</param>
-    public static YearFill Of(IReadOnlyList<LineDate> dates, DayOrder order, DateHints hints, Asker? asker)
+    /// <param name="order">Null while the order of day and month is asked: then a year is told only for the dates that do not wait for it.</param>
+    public static YearFill Of(IReadOnlyList<LineDate> dates, DayOrder? order, DateHints hints, Asker asker)
+    {
+        if (order is { } known) return Of(dates, known, hints, asker);
+        var told = Enumerable.Range(0, dates.Count).Where(i => !dates[i].Written.Days.Any(day => day.IsSwappable)).ToList();
+        // Without a single date told, the year can wait for the answer about the order.
+        if (told.Count == 0) return new(new int?[dates.Count], null, null);
+        var part = Of([.. told.Select(i => dates[i])], DayOrder.DayFirst, hints, asker);
+        var years = new int?[dates.Count];
+        foreach (var (i, year) in told.Zip(part.filled)) years[i] = year;
+        return new(years, part.Season, part.Ask);
+    }
+
+    private static YearFill Of(IReadOnlyList<LineDate> dates, DayOrder order, DateHints hints, Asker asker)
     {
         var years = new int?[dates.Count];
         var lacking = Enumerable.Range(0, dates.Count).Where(i => dates[i].Written.LacksYear).ToList();
-        if (lacking.Count == 0 || asker is null) return new(years, null, null);
+        if (lacking.Count == 0) return new(years, null, null);
         var days = dates.Select(date => OfYear(date.Written, order)).ToList();
         var turns = Turns(days);
         var known = Enumerable.Range(0, dates.Count).Except(lacking).Select(i => (Index: i, First: KnownYear(dates[i].Written, order) - turns[i])).ToList();
@@ -107,6 +119,9 @@ internal sealed class YearFill
         var turns = new int[days.Count];
         for (var i = 1; i < days.Count; i++) turns[i] = turns[i - 1] + (days[i] < days[i - 1] - Disorder ? 1 : 0) - (turns[i - 1] > 0 && days[i] > days[i - 1] + 6 * 32 ? 1 : 0);
         var isInOrder = turns.Length == 0 || turns.Max() <= 1 && turns.Zip(turns.Skip(1)).Count(pair => pair.First != pair.Second) <= 1;
+        // Rows that step back, if only a little, and a last one more than a year behind the first: no order either.
+        var at = turns.Select((turn, i) => turn * 12 * 32 + days[i]).ToList();
+        isInOrder = isInOrder && (at.Count == 0 || at.Max() - at.Min() < 12 * 32 || at.Zip(at.Skip(1)).All(pair => pair.First <= pair.Second));
         return isInOrder ? turns : ByLongestPause(days);
     }
 

@@ -30,24 +30,26 @@ internal sealed record EventColumns(IReadOnlyDictionary<EventColumn, int> Places
 {
     private static readonly (EventColumn Column, string[] Words)[] Headings =
     [
-        (EventColumn.Title, ["what", "was", "event", "title", "name", "anlass", "ereignis", "bezeichnung", "titel", "description", "beschreibung", "occasion", "veranstaltung", "activity", "betreff", "subject", "summary"]),
-        (EventColumn.Kind, ["type", "kind", "art", "category", "kategorie", "typ"]),
-        (EventColumn.When, ["when", "wann", "date", "dates", "datum", "termin", "zeitraum", "period", "tage", "days", "span"]),
-        (EventColumn.Start, ["start", "starts", "start date", "from", "von", "beginn", "begin", "begins", "first day", "ab", "erster tag", "anfang", "date from", "from date", "starting"]),
-        (EventColumn.End, ["end", "ends", "end date", "to", "bis", "ende", "until", "till", "last day", "letzter tag", "date to", "to date", "through", "finish"]),
-        (EventColumn.For, ["who", "wer", "for", "fur", "whom", "for whom", "group", "gruppe", "players", "team", "betrifft", "fur wen", "affects", "spieler", "participants", "squad"]),
-        (EventColumn.Remark, ["remark", "remarks", "note", "notes", "comment", "comments", "bemerkung", "bemerkungen", "hinweis", "hinweise", "info", "details", "kommentar", "anmerkung", "notiz", "notizen"]),
-        (EventColumn.Place, ["place", "where", "ort", "wo", "venue", "location"]),
+        (EventColumn.Title, ["what", "was", "event", "title", "name", "anlass", "ereignis", "bezeichnung", "titel", "description", "beschreibung", "occasion", "veranstaltung", "activity", "betreff", "subject", "summary", "hva", "hvad", "vad", "quoi", "que", "wat", "co", "descrizione", "descripcion", "omschrijving", "opis", "libelle", "intitule", "evenement", "evento", "hendelse", "begivenhed", "handelse", "wydarzenie", "titre", "titulo", "titolo", "aktivitet", "gebeurtenis"]),
+        (EventColumn.Kind, ["type", "kind", "art", "category", "kategorie", "typ", "tipo", "soort", "kategori", "categorie", "categoria", "rodzaj", "genre"]),
+        (EventColumn.When, ["when", "wann", "date", "dates", "datum", "termin", "zeitraum", "period", "tage", "days", "span", "nar", "hvornar", "quand", "cuando", "quando", "wanneer", "kiedy", "periodo", "periode", "dato", "datoer", "fecha", "fechas", "data", "date(s)"]),
+        (EventColumn.Start, ["start", "starts", "start date", "from", "von", "beginn", "begin", "begins", "first day", "ab", "erster tag", "anfang", "date from", "from date", "starting", "fra", "fra dato", "debut", "du", "desde", "inicio", "inizio", "dal", "da", "startdato", "startdatum", "van", "vanaf", "fran", "od", "premier jour", "date de debut", "fecha inicio", "data inizio"]),
+        (EventColumn.End, ["end", "ends", "end date", "to", "bis", "ende", "until", "till", "last day", "letzter tag", "date to", "to date", "through", "finish", "til", "til dato", "fin", "au", "hasta", "al", "fine", "slut", "sluttdato", "slutdato", "einddatum", "enddatum", "tot", "t/m", "eind", "do", "koniec", "dernier jour", "date de fin", "fecha fin", "data fine"]),
+        (EventColumn.For, ["who", "wer", "for", "fur", "whom", "for whom", "group", "gruppe", "players", "team", "betrifft", "fur wen", "affects", "spieler", "participants", "squad", "gjelder", "galder", "gaelder", "hvem", "vem", "qui", "quien", "quienes", "chi", "pour", "para", "per", "per chi", "groupe", "groep", "grupo", "gruppo", "voor", "voor wie", "dla", "dla kogo", "concerne"]),
+        (EventColumn.Remark, ["remark", "remarks", "note", "notes", "comment", "comments", "bemerkung", "bemerkungen", "hinweis", "hinweise", "info", "details", "kommentar", "anmerkung", "notiz", "notizen", "merknad", "merknader", "bemaerkning", "bemaerkninger", "remarque", "remarques", "observaciones", "observations", "notas", "opmerking", "opmerkingen", "anmarkning", "anmarkningar", "kommentarer", "uwagi", "osservazioni"]),
+        (EventColumn.Place, ["place", "where", "ort", "wo", "venue", "location", "sted", "plats", "lieu", "lugar", "luogo", "plaats", "miejsce"]),
         (EventColumn.Share, ["training", "training %", "% training", "training possible", "training possible (%)", "share", "anteil", "training moglich", "training moglich (%)", "training (%)", "load %"]),
-        (EventColumn.Part, ["time", "part", "zeit", "tageszeit", "uhrzeit", "hours", "part of day", "times", "am/pm"]),
+        (EventColumn.Part, ["time", "part", "zeit", "tageszeit", "uhrzeit", "hours", "part of day", "times", "am/pm", "tid", "heure", "horaire", "hora", "ora", "orario", "tijd", "klokken", "godzina"]),
         (EventColumn.Leg, ["leg", "etappe", "stage", "abschnitt"]),
         (EventColumn.FromPlace, ["from place", "leaves from", "abfahrtsort", "von ort", "departure place", "origin"]),
         (EventColumn.ToPlace, ["to place", "destination", "ziel", "zielort", "nach", "nach ort"]),
         (EventColumn.Departs, ["dep", "dep.", "departs", "departure", "leave", "leaves", "abfahrt", "abflug", "from time", "start time"]),
         (EventColumn.Arrives, ["arr", "arr.", "arrives", "arrival", "ankunft", "to time", "end time"]),
         (EventColumn.Number, ["no", "no.", "nr", "nr.", "#", "id", "number", "nummer"]),
-        (EventColumn.Weekday, ["day", "tag", "weekday", "wochentag"]),
+        (EventColumn.Weekday, ["day", "tag", "weekday", "wochentag", "jour", "dia", "giorno", "dag", "ukedag", "ugedag", "veckodag", "dzien"]),
     ];
+
+    private const int LongestHeading = 40;
 
     public int? this[EventColumn column] => Places.TryGetValue(column, out var place) ? place : null;
 
@@ -109,22 +111,29 @@ internal sealed record EventColumns(IReadOnlyDictionary<EventColumn, int> Places
     private static EventColumns? OfCells(CellTable table)
     {
         var rows = table.Rows.Where(row => row.Filled.Count() > 1).ToList();
+        // Words alone above the first days are headings, in whatever language.
+        var heading = rows.Count > 2 && !rows[0].Filled.Any(c => Dated(c.Cell) || c.Cell.Any(char.IsAsciiDigit)) && rows[0].Filled.All(c => c.Cell.Length <= LongestHeading) && rows[1].Filled.Any(c => Dated(c.Cell)) ? rows[0] : null;
+        if (heading is not null) rows.RemoveAt(0);
         if (rows.Count == 0) return null;
         var width = rows.Max(row => row.Cells.Count);
         var dated = Enumerable.Range(0, width).Where(column => rows.Count(row => Dated(row[column])) * 2 > rows.Count).ToList();
         if (dated.Count == 0) return null;
         var places = new Dictionary<EventColumn, int>();
-        if (dated.Count > 1 && rows.All(row => new SpanFinder(row[dated[0]], true).Spans() is [] or [{ Form: DaysForm { Last: null } }]))
-            (places[EventColumn.Start], places[EventColumn.End]) = (dated[0], dated[1]);
+        // Last days may be written only where they are other than the first.
+        var ends = Enumerable.Range(dated[0] + 1, width - dated[0] - 1).Where(column => rows.Exists(row => IsDay(row[column])) && rows.TrueForAll(row => row[column].Length == 0 || IsDay(row[column]))).ToList();
+        if (ends.Count > 0 && rows.Count(row => IsDay(row[dated[0]])) * 2 > rows.Count)
+            (places[EventColumn.Start], places[EventColumn.End]) = (dated[0], ends[0]);
         else places[EventColumn.When] = dated[0];
-        var texts = Enumerable.Range(0, width).Except(dated).Where(column => rows.Any(row => row[column].Any(char.IsLetter)))
+        var texts = Enumerable.Range(0, width).Except(dated).Except(places.Values).Where(column => rows.Any(row => row[column].Any(char.IsLetter)))
             .OrderByDescending(column => rows.Select(row => row[column]).Where(cell => cell.Any(char.IsLetter)).Distinct(StringComparer.Ordinal).Count() * 1000 - column).ToList();
         if (texts.Count == 0) return null;
         places[EventColumn.Title] = texts[0];
-        return new EventColumns(places, null);
+        return new EventColumns(places, heading is null ? null : table.Rows.ToList().IndexOf(heading));
     }
+
+    private static bool IsDay(string cell) => new SpanFinder(cell, true).Spans() is [{ Form: DaysForm { Last: null } } day] && day.At == 0 && day.End == cell.Length;
 
     private static bool Dated(string cell) => cell.Length > 0 && new SpanFinder(cell, true).Spans().Count > 0;
 
-    private static bool IsTime(string cell) => Times.TimeText.Read(cell).Sense is Times.TimeSense.Known or Times.TimeSense.Doubtful or Times.TimeSense.Unknown;
+    private static bool IsTime(string cell) => Times.TimeText.Read(cell).Sense is Times.TimeSense.Known or Times.TimeSense.Midnight or Times.TimeSense.Doubtful or Times.TimeSense.Unknown;
 }

@@ -23,7 +23,7 @@ internal sealed record EventDates(IReadOnlyList<DatedLine> Readings, DayOrder? O
         var hints = new DateHints(options.UsualOrder, named, options.Season, options.Today);
         var (order, orderLines, askOrder) = DateColumn.OrderOf(written, hints, asker);
         var window = named is { } years ? Window(years, options.Season, dated, order) : options.Season is { } season && Fits(season, dated, order) ? season : (DaySpan?)null;
-        var fill = window is null ? YearFill.Of(written, order ?? DayOrder.DayFirst, hints, askOrder is null ? asker : null) : null;
+        var fill = window is null ? YearFill.Of(written, order, hints, asker) : null;
         var next = 0;
         return new([.. lines.Select(line => line.Span is { } span ? Reading(span, next++) : new DatedLine(SpanReading.No(SpanDoubt.Unreadable), null))], order, orderLines, named ?? fill?.Season);
 

@@ -9,7 +9,7 @@ internal static class EventProse
 {
     private static readonly Regex Bullet = new(@"^\s*(?:[*•·–+-]|\[ ?\]|\d{1,2}\))\s*", RegexOptions.NonBacktracking | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture);
     private static readonly Regex Brackets = new(@"\((?<in>[^()]*)\)", RegexOptions.NonBacktracking | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture);
-    private static readonly string[] Links = ["leave", "leaves", "leaving", "depart", "departs", "departing", "on", "is", "are", "will", "be", "am", "at", "the", "vom", "von", "from", "ab", "und", "and", "then", "also", "again", "or", "sowie", "dann", "auch", "&", "+", "plus"];
+    private static readonly string[] Links = ["leave", "leaves", "leaving", "depart", "departs", "departing", "on", "is", "are", "will", "be", "am", "at", "the", "vom", "von", "from", "ab", "und", "and", "then", "also", "again", "or", "sowie", "dann", "auch", "&", "+", "plus", "à", "partir", "du", "le", "les", "il", "dal", "el", "desde", "fra", "från", "vanaf", "den"];
 
     public static IEnumerable<EventLine> Lines(SourceText source, List<Skipped> skipped)
     {

@@ -42,7 +42,7 @@ public static class EventReader
     // Headings that say who plays and no event: where what would be the title is a side of a match, or where no column is known as an event's.
     private static CellRow? FixtureHeadings(CellTable table, EventColumns? columns) =>
         columns?.Heading is { } heading ? HeadingWords.RoleOf(columns.Cell(table.Rows[heading], EventColumn.Title)) is ColumnRole.Opponent or ColumnRole.Home or ColumnRole.Away ? table.Rows[heading] : null
-        : HeadedList.Headings(table) is { } found && HeadedList.NamesOpponents(found) ? found : null;
+        : HeadedList.Headings(table) is { } found && HeadedList.NamesOpponents(found.Row) ? found.Row : null;
 
     // Without the lines that are called off, without health details and without a spreadsheet's errors: of a line that still tells an event only the cell goes.
     private static List<EventLine> Taken(List<EventLine> lines, List<Skipped> skipped)

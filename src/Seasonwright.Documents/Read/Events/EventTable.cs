@@ -37,7 +37,7 @@ internal static class EventTable
         var times = kind == EventKind.Travel ? "" : string.Join('-', new[] { Cell(EventColumn.Departs), Cell(EventColumn.Arrives) }.Where(time => time.Length > 0));
         var leg = LegOf(Cell, title);
         // A time that cannot be read is kept as it is written.
-        var unread = leg is null ? [] : new[] { leg.Departs, leg.Arrives }.Where(time => time.Length > 0 && TimeText.Read(time).Sense is not (TimeSense.Known or TimeSense.Unknown));
+        var unread = leg is null ? [] : new[] { leg.Departs, leg.Arrives }.Where(time => time.Length > 0 && TimeText.Read(time).Sense is not (TimeSense.Known or TimeSense.Midnight or TimeSense.Unknown));
         var line = new EventLine(row.Line, row.Raw, kind, isTest, title, null, when, [.. Cell(EventColumn.Remark).Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries), .. unread])
         {
             For = Said(Cell(EventColumn.For)),

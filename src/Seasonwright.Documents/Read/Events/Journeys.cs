@@ -70,7 +70,7 @@ internal static class Journeys
         return null;
     }
 
-    private static TimeOnly? Time(string cell) => TimeText.Read(cell) is { Sense: TimeSense.Known, Time: { } time } ? time : null;
+    private static TimeOnly? Time(string cell) => TimeText.Read(cell) is { Sense: TimeSense.Known or TimeSense.Midnight, Time: { } time } ? time : null;
 
     private static string? Said(string cell) => cell.Length == 0 ? null : cell;
 }

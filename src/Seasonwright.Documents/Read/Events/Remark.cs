@@ -15,7 +15,7 @@ internal static class Remark
 {
     private const int NearDays = 150;
 
-    private static readonly Regex SomePeople = EventWords.Words(@"(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|ein|eine|zwei|drei|vier|funf|sechs|sieben|acht|neun|zehn|some|several|einige|mehrere) (?:of (?:our|the) |of them |unserer )?(?:players?|athletes?|girls|boys|women|men|students|pupils|called|selected|nominated|invited|reserves?|spieler|spielerinnen|spielern|athleten|athletinnen|schuler|schulerinnen|schulern|nominiert\w*|berufen\w*|eingeladen\w*|einberufen\w*)");
+    private static readonly Regex SomePeople = EventWords.Words(@"(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|ein|eine|zwei|drei|vier|funf|sechs|sieben|acht|neun|zehn|some|several|einige|mehrere) (?:of (?:our|the) |of them |unserer )?(?:players?|spillere|spelare|joueurs|joueuses|jugadores|jugadoras|giocatori|giocatrici|spelers|speelsters|zawodniczk\w*|athletes?|girls|boys|women|men|students|pupils|called|selected|nominated|invited|reserves?|spieler|spielerinnen|spielern|athleten|athletinnen|schuler|schulerinnen|schulern|nominiert\w*|berufen\w*|eingeladen\w*|einberufen\w*)");
 
     private static readonly Regex Group = EventWords.Words(@"(?:for |fur |only |nur |the |die |all |alle |whole |ganze |our )*(?:squad|team|teams|everyone|everybody|all|alle|players|students|pupils|staff|club|school|schule|mannschaft|kader|verein|spieler|spielerinnen|schuler|schulerinnen|studenten|studierende|seniors?|juniors?|youth|jugend|academy|goalkeepers|torhuter|torhuterinnen|u-?\d{2}s?|under[- ]\d{2}s?|years? \d{1,2}(?: ?(?:-|and|&|und) ?\d{1,2})?|klassen? \d{1,2}(?: ?(?:-|und|/) ?\d{1,2})?|[1-5](?:st|nd|rd|th) (?:xv|xi|team|vii|viii)|[a-d] (?:squad|team)|(?:first|second) team|upper sixth|lower sixth|sixth form|oberstufe|mittelstufe|unterstufe|sek(?:undarstufe)? ?i{1,2})(?: only)?");
 
@@ -27,7 +27,7 @@ internal static class Remark
 
     private const string PerCent = @"(?<n>\d{1,3}) ?(?:%|per ?cent|prozent)";
 
-    private const string Possible = "training|load|belastung|umfang|share|possible|moglich";
+    private const string Possible = "training|trening|traening|traning|entrainement|entrenamiento|allenamento|load|belastung|umfang|share|possible|moglich";
 
     private static readonly Regex Share = new($@"\b(?:{Possible})\b.{{0,20}}?\b{PerCent}|\b{PerCent}.{{0,20}}?\b(?:{Possible})\b", RegexOptions.NonBacktracking | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture);
 

@@ -25,11 +25,14 @@ internal static class FixtureQuestions
         AskTogether(drafts, "signs", draft => draft.Time.Signed || Formula.Unsigned(draft.Written) is not null, ["yes", "no"], TakeSigns, asker, "yes");
         Venues(drafts, asker);
         KickOffsOrResults(drafts, today, asker);
+        AskTogether(drafts, "zero-hour", draft => draft.Time.Sense == TimeSense.Midnight, ["unknown", "midnight"], (draft, answer) => draft.KickOff = answer == "midnight" ? draft.Time.Time : null, asker, "unknown");
         foreach (var draft in drafts) KickOff(draft, asker);
         foreach (var draft in drafts) Date(draft, drafts, dates, asker);
         Weeks(drafts, asker);
         AskTogether(drafts, "playoff", draft => draft.Opponent is { } name && ListWords.IsPlace(name) && (draft.Condition is null || ListWords.IsIfNeeded(draft.Condition)) && draft.Status is not (MatchStatus.Cancelled or MatchStatus.Postponed),
             ["conditional", "confirmed"], (draft, answer) => draft.Status = answer != "confirmed" || draft.Condition is not null ? MatchStatus.Conditional : draft.Status, asker);
+        AskTogether(drafts, "unplayed", draft => draft.Status is MatchStatus.Confirmed or MatchStatus.Window && draft.Texts.Any(ListWords.IsUnplayed), ["match-day", "no-match"],
+            (draft, answer) => draft.Status = answer switch { "match-day" => draft.Status, "no-match" => MatchStatus.Cancelled, _ => MatchStatus.Provisional }, asker);
         ScoreOrder(drafts, asker);
         Spellings(drafts, asker);
         Postponements.Ask(drafts, dates, asker, skipped);
@@ -117,7 +120,7 @@ internal static class FixtureQuestions
         var options = new List<AnswerOption>();
         if (read is { } time) options.AddRange(new[] { time, time.AddHours(12) }.Take(kind == "time" ? 1 : 2).Select(t => new AnswerOption(Text(t), Text(t))));
         options.Add(Asker.Option("time", "unknown"));
-        var asked = asker.Ask(kind, draft.Subject, [draft.Line], options, [draft.Line, cell], takes: answer => TimeText.Read(answer).Sense == TimeSense.Known);
+        var asked = asker.Ask(kind, draft.Subject, [draft.Line], options, [draft.Line, cell], takes: answer => TimeText.Read(answer).Sense is TimeSense.Known or TimeSense.Midnight);
         if (asked.Answer is { } answer) draft.KickOff = answer == "unknown" ? null : TimeText.Read(answer).Time;
         else draft.Ask.Add(asked.Id);
     }
@@ -199,7 +202,7 @@ internal static class FixtureQuestions
     // One number or one kick-off against one opponent on two different rows.
     private static void Repeats(List<FixtureDraft> drafts, Asker asker, List<Skipped> skipped)
     {
-        var twice = drafts.Where(draft => draft.SourceId is not null).GroupBy(draft => draft.SourceId!, StringComparer.Ordinal)
+        var twice = drafts.Where(draft => draft is { SourceId: not null, Status: not MatchStatus.Postponed }).GroupBy(draft => draft.SourceId!, StringComparer.Ordinal)
             .Concat(drafts.Where(draft => draft is { SourceId: null, Day: not null, Opponent: not null, Status: not MatchStatus.Postponed }).GroupBy(draft => $"{draft.Day:O} {draft.KickOff:t} {Spelling.Fold(draft.Opponent!)} {Spelling.Fold(draft.Place ?? "")}", StringComparer.Ordinal))
             .Where(rows => rows.Skip(1).Any()).Select(rows => (rows.Key, Rows: rows.ToList())).ToList();
         foreach (var (key, rows) in twice)

@@ -5,15 +5,15 @@ using Seasonwright.Documents.Read.Times;
 namespace Seasonwright.Documents.Read.Fixtures;
 
 /// <summary>
-/// The columns of a list whose headings do not say who plays, in words that are known: what the cells below show by themselves (days,
-/// weekdays, times, results, home and away marks) is taken, who plays is offered or asked.
+/// The columns whose headings are not known: what the cells below show by themselves (days, weekdays, times, results, home and away
+/// marks) is taken; where no heading says who plays, that is offered or asked.
 /// </summary>
 internal static class GuessedColumns
 {
     private const int SearchedRows = 30, LongestHeading = 40, MostNames = 6;
 
     /// <summary>The first row of several cells, if it looks like headings: short words that differ, over columns of which one holds days, from the first row on.</summary>
-    public static CellRow? Headings(CellTable table)
+    public static HeadingRows? Headings(CellTable table)
     {
         var row = table.Rows.Take(SearchedRows).FirstOrDefault(row => row.Filled.Skip(1).Any());
         if (row is null || !row.Filled.All(c => IsWord(c.Cell)) || row.Filled.DistinctBy(c => Spelling.Fold(c.Cell), StringComparer.Ordinal).Count() < row.Filled.Count()) return null;
@@ -25,7 +25,7 @@ internal static class GuessedColumns
         var isTable = columns.TrueForAll(column => row[column].Length > 0 ? !Most(column, IsVersus) && body.TrueForAll(below => !Spelling.Same(below[column], row[column])) : !Most(column, cell => cell.Length > 0));
         // A day may be written once for the rows below.
         var hasDays = columns.Exists(column => IsDate(body[0][column]) && IsMostly(body.Select(below => below[column]).Where(cell => cell.Length > 0), IsDate));
-        return isTable && hasDays && columns.Count(column => Most(column, IsDate)) <= 1 ? row : null;
+        return isTable && hasDays && columns.Count(column => Most(column, IsDate)) <= 1 ? new(row) : null;
     }
 
     /// <summary>Fills in roles that neither a known heading nor an answer has given.</summary>
@@ -34,14 +34,16 @@ internal static class GuessedColumns
     public static ListColumns Of(List<HeadingUse> columns, List<CellRow> body, Func<string, bool> isSaid, Asker asker)
     {
         var figures = new HashSet<int>();
-        for (var i = 0; i < columns.Count; i++)
+        var shown = columns.Where(IsOpen).Select(column => (column.Column, Role: RoleOf([.. Cells(column.Column)]))).Where(shown => shown.Role is not null && !(shown.Role is ColumnRole.KickOff or ColumnRole.Result && HeadingWords.IsOtherTime(columns[shown.Column].Heading)) && !columns.Exists(column => column.Role == shown.Role)).ToList();
+        foreach (var (i, role) in shown.Where(one => one.Role is not ColumnRole.KickOff || shown.Count(other => other.Role == one.Role) == 1).DistinctBy(one => one.Role))
         {
-            if (!IsOpen(columns[i]) || RoleOf([.. Cells(i)]) is not { } role || columns.Exists(column => column.Role == role)) continue;
+            // The names already say who is at home.
+            if (role == ColumnRole.Venue && columns.Exists(column => column.Role is ColumnRole.Home or ColumnRole.Match)) continue;
             columns[i] = columns[i] with { Role = role };
             if (role is ColumnRole.KickOff or ColumnRole.Result) figures.Add(i);
         }
         if (HeadedList.NamesSides(columns)) return new(columns, figures, null, false);
-        var names = columns.Where(column => column.Role is ColumnRole.Home or ColumnRole.Away || IsOpen(column) && IsMostly(Cells(column.Column), cell => cell.Any(char.IsLetter))).Take(MostNames).ToList();
+        var names = columns.Where(column => column.Role is ColumnRole.Home or ColumnRole.Away || column.Heading.Length > 0 && IsOpen(column) && IsMostly(Cells(column.Column), cell => cell.Any(char.IsLetter))).Take(MostNames).ToList();
         if (names.Count == 0) return new(columns, figures, null, false);
         var (options, offered) = Options(names, body);
         var asked = asker.Ask("sides", string.Join(' ', columns.Select(column => Spelling.Fold(column.Heading))), [],
@@ -56,7 +58,7 @@ internal static class GuessedColumns
             columns[only] = columns[only] with { Role = IsMostly(Cells(only), cell => PairText.Read(cell).Home is not null) ? ColumnRole.Match : ColumnRole.Opponent };
         return new(columns, figures, asked.IsOpen ? asked.Id : null, chosen is null);
 
-        bool IsOpen(HeadingUse column) => column is { Role: null, Heading.Length: > 0 } && !isSaid(column.Heading);
+        bool IsOpen(HeadingUse column) => column is { Role: null } && !isSaid(column.Heading);
         IEnumerable<string> Cells(int column) => body.Select(row => row[column]).Where(cell => cell.Length > 0);
     }
 
@@ -64,9 +66,17 @@ internal static class GuessedColumns
     {
         if (IsMostly(cells, cell => CalendarWords.Weekday(cell) is not null)) return ColumnRole.Weekday;
         if (IsMostly(cells, IsDate)) return ColumnRole.Date;
-        if (IsMostly(cells, cell => VenueText.Mark(cell) is not null)) return ColumnRole.Venue;
-        if (!IsMostly(cells, cell => TimeText.Read(cell).Time is not null || ResultText.Read(cell) is not null)) return null;
+        if (AreMarks(cells)) return ColumnRole.Venue;
+        // "1830" alone may be anything.
+        if (!IsMostly(cells, cell => !cell.All(char.IsAsciiDigit) && (TimeText.Read(cell).Time is not null || ResultText.Read(cell) is not null || FixtureDraft.IsState(cell)))) return null;
         return cells.Exists(cell => ResultText.Read(cell) is not null && TimeText.Read(cell).Time is null) ? ColumnRole.Result : ColumnRole.KickOff;
+    }
+
+    // One word or letter for home and one for away, perhaps one for neutral: W, D and L are none.
+    private static bool AreMarks(List<string> cells)
+    {
+        var marks = cells.Where(cell => !ListWords.IsBye(cell) && !TimeText.IsUnknown(cell)).Select(VenueText.Mark).ToList();
+        return marks.Count > 0 && marks.TrueForAll(mark => mark is not null) && marks.Distinct().Count() > 1 && cells.Select(Spelling.Fold).Distinct(StringComparer.Ordinal).Count() <= 5;
     }
 
     // Two columns with the same names, or with one name in every row, are both sides of a match; home stands first as a rule, and so is offered.
@@ -101,7 +111,8 @@ internal static class GuessedColumns
 
     private static bool IsVersus(string cell) => cell.Length <= 3 && (cell is "@" or "-" or "–" or ":" || PairText.Read($"A {cell} B") is { Home: not null });
 
-    private static bool IsWord(string cell) => cell.Length <= LongestHeading && !IsVersus(cell) && DateText.Find(cell) is null && TimeText.Read(cell).Time is null && ResultText.Read(cell) is null
+    /// <summary>A short text as a heading has it: no day, no time, no result.</summary>
+    public static bool IsWord(string cell) => cell.Length <= LongestHeading && !IsVersus(cell) && DateText.Find(cell) is null && TimeText.Read(cell).Time is null && ResultText.Read(cell) is null
         && (cell.Any(char.IsLetter) || HeadingWords.RoleOf(cell) is not null);
 
     /// <param name="One">The column of the team at home, or of the other team.</param>

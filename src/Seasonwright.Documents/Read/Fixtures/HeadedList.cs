@@ -9,12 +9,16 @@ internal static class HeadedList
 {
     private const int SearchedRows = 30;
 
-    /// <summary>The row of headings, or null: at least two columns are known by name, one of them says who plays.</summary>
-    public static CellRow? Headings(CellTable table) => table.Rows.Where(row => !row.IsBlank).Take(SearchedRows)
-        .Select(row => (row, roles: row.Filled.Select(c => HeadingWords.RoleOf(c.Cell)).ToList()))
+    /// <summary>The row of headings, or two of them, or null: at least two columns are known by name, one of them says who plays.</summary>
+    public static HeadingRows? Headings(CellTable table) => Candidates([.. table.Rows.Where(row => !row.IsBlank).Take(SearchedRows)])
+        .Select(rows => (rows, roles: rows.Row.Filled.Select(c => HeadingWords.RoleOf(c.Cell)).ToList()))
         .Where(found => found.roles.OfType<ColumnRole>().Distinct().Count() >= 2 && found.roles.Count(role => role is not null) * 2 >= found.roles.Count
             && found.roles.Any(role => role is ColumnRole.Home or ColumnRole.Away or ColumnRole.Opponent or ColumnRole.Match or ColumnRole.Team))
-        .OrderByDescending(found => found.roles.OfType<ColumnRole>().Distinct().Count()).Select(found => found.row).FirstOrDefault();
+        .OrderByDescending(found => found.roles.OfType<ColumnRole>().Distinct().Count()).ThenByDescending(found => found.roles.OfType<ColumnRole>().Count()).Select(found => found.rows).FirstOrDefault();
+
+    // One row goes before two that say no more.
+    private static IEnumerable<HeadingRows> Candidates(List<CellRow> rows) =>
+        rows.Select(row => new HeadingRows(row)).Concat(rows.Zip(rows.Skip(1), HeadingRows.Both).OfType<HeadingRows>());
 
     /// <summary>Whether headings can only be a fixture list's: both sides of a match, or an opponent.</summary>
     public static bool NamesOpponents(CellRow headings) => NameOpponents([.. headings.Filled.Select(cell => HeadingWords.RoleOf(cell.Cell))]);
@@ -24,22 +28,22 @@ internal static class HeadedList
 
     private static bool NameOpponents(List<ColumnRole?> roles) => roles.Contains(ColumnRole.Opponent) || roles.Contains(ColumnRole.Home) && roles.Contains(ColumnRole.Away);
 
-    public static ListLayout Read(CellTable table, CellRow headings, Answers answers, Asker asker)
+    public static ListLayout Read(CellTable table, HeadingRows rows, Answers answers, Asker asker)
     {
+        var headings = rows.Row;
         var body = table.Rows.Where(row => row.Line > headings.Line).ToList();
-        var columns = Columns(headings, body, answers);
-        var read = NamesSides(columns) && columns.Exists(column => column.Role == ColumnRole.Date) ? new ListColumns(columns, new HashSet<int>(), null, false)
-            : GuessedColumns.Of(columns, body, heading => Said(heading, answers) is not null, asker);
+        var columns = Columns(headings, [.. body.Where(row => !rows.Is(row))], answers);
+        var read = GuessedColumns.Of(columns, body, heading => Said(heading, answers) is not null, asker);
         var (matches, skipped, sections) = (new List<ListedMatch>(), new List<Skipped>(), new Sections());
         foreach (var row in table.Rows.Where(row => row.Line < headings.Line))
-            skipped.Add(row.IsBlank ? Skipped.Of(row.Line, row.Raw, "blank") : Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', row.Filled.Select(c => c.Cell)), isTitle: true)));
+            skipped.Add(row.IsBlank ? Skipped.Of(row.Line, row.Raw, "blank") : rows.Is(row) ? Skipped.Of(row.Line, row.Raw, "headings") : Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', row.Filled.Select(c => c.Cell)), isTitle: true)));
         skipped.Add(Skipped.Of(headings.Line, headings.Raw, "headings"));
         for (var i = 0; i < body.Count; i++)
         {
             var row = body[i];
             var filled = row.Filled.ToList();
             if (filled.Count == 0) skipped.Add(Skipped.Of(row.Line, row.Raw, "blank"));
-            else if (row.Cells.SequenceEqual(headings.Cells, StringComparer.Ordinal)) skipped.Add(Skipped.Of(row.Line, row.Raw, "headings"));
+            else if (rows.Is(row)) skipped.Add(Skipped.Of(row.Line, row.Raw, "headings"));
             else if (filled.Take(2).Any(c => ListWords.IsTotal(c.Cell))) skipped.Add(Skipped.Of(row.Line, row.Raw, "totals"));
             else if (IsDayHeading(filled, body.Skip(i + 1).FirstOrDefault(below => !below.IsBlank), columns)) skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', filled.Select(c => c.Cell)), isTitle: false)));
             else if (filled.Count == 1 && columns.Count > 1 && !IsOpponentAlone(filled[0].Column, columns)) skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(filled[0].Cell, isTitle: false)));
@@ -80,8 +84,10 @@ internal static class HeadedList
             Venues = [.. columns.Where(column => column.Role == ColumnRole.Venue).Select(column => row[column.Column])],
             Competition = Cell(ColumnRole.Competition),
             Round = Cell(ColumnRole.Round) is { Length: > 0 } round ? round : sections.Round,
-            Status = Cell(ColumnRole.Status),
-            Result = Cell(ColumnRole.Result),
+            // "Postponed" counts wherever it stands.
+            Status = Cell(ColumnRole.Status) is { Length: > 0 } status ? status : columns.Where(column => column.Role is null).Select(column => row[column.Column]).FirstOrDefault(cell => FixtureDraft.IsState(cell) || ListWords.IsBye(cell)) ?? "",
+            // One column for each team's goals, or one for both.
+            Result = columns.Where(column => column.Role == ColumnRole.Result).Select(column => row[column.Column]).ToList() is [var first, var second] && IsGoals(first) && IsGoals(second) ? $"{first}:{second}" : Cell(ColumnRole.Result),
             Figures = figures,
             Remarks = string.Join("; ", columns.Where(column => column.Role == ColumnRole.Remarks).Select(column => row[column.Column]).Where(cell => cell.Length > 0)),
             Team = Cell(ColumnRole.Team),
@@ -102,6 +108,7 @@ internal static class HeadedList
         }
         OnlyOne(columns, body, ColumnRole.Date, cell => DateText.Find(cell) is { Kind: not WrittenKind.Weeks });
         OnlyOne(columns, body, ColumnRole.KickOff, cell => TimeText.Read(cell).Time is not null);
+        if (!TakeGoals(columns, body)) OnlyOne(columns, body, ColumnRole.Result, cell => ResultText.Read(cell) is not null);
         // A list of one team may call the other one "Team".
         if (!columns.Any(column => column.Role is ColumnRole.Opponent or ColumnRole.Match or ColumnRole.Home or ColumnRole.Away) && columns.FindIndex(column => column.Role == ColumnRole.Team) is >= 0 and var team)
             columns[team] = columns[team] with { Role = ColumnRole.Opponent };
@@ -140,6 +147,19 @@ internal static class HeadedList
         for (var i = 0; i < columns.Count; i++)
             if (columns[i].Role == role && columns[i] != best) columns[i] = columns[i] with { Role = null };
     }
+
+    // Two columns of whole numbers, filled in the same rows: the goals of the two teams.
+    private static bool TakeGoals(List<HeadingUse> columns, List<CellRow> body)
+    {
+        var rows = body.Where(row => row.Filled.Skip(1).Any()).ToList();
+        bool AreGoals(HeadingUse column) => rows.Exists(row => IsGoals(row[column.Column])) && rows.TrueForAll(row => row[column.Column].Length == 0 || IsGoals(row[column.Column]));
+        var goals = columns.Where(column => (column.Role == ColumnRole.Result || column.Role is null && column.Heading.Length <= 2) && AreGoals(column)).ToList();
+        if (goals.Count != 2 || !rows.TrueForAll(row => (row[goals[0].Column].Length > 0) == (row[goals[1].Column].Length > 0)) || columns.Exists(column => column.Role == ColumnRole.Result && !goals.Contains(column))) return false;
+        foreach (var goal in goals) columns[goal.Column] = goal with { Role = ColumnRole.Result };
+        return true;
+    }
+
+    private static bool IsGoals(string cell) => cell.Length is > 0 and <= 3 && cell.All(char.IsAsciiDigit);
 
     // An answer may also say that a column is not to be read.
     private static SaidRole? Said(string heading, Answers answers) => answers.Find(HeadingUse.KeyOf(heading), "") switch

@@ -33,7 +33,7 @@ internal static class LineCells
         {
             var start = fromEnd ? words.Count - length : 0;
             var text = string.Join(' ', words.Skip(start).Take(length)).Trim(',', ':', ';', '(', ')');
-            if (TimeText.Read(text).Sense is not (TimeSense.Known or TimeSense.Unknown or TimeSense.Doubtful or TimeSense.JustAfterMidnight) || text.Length < 2) continue;
+            if (TimeText.Read(text).Sense is not (TimeSense.Known or TimeSense.Midnight or TimeSense.Unknown or TimeSense.Doubtful or TimeSense.JustAfterMidnight) || text.Length < 2) continue;
             words.RemoveRange(start, length);
             return text;
         }

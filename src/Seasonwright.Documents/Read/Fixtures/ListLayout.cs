@@ -27,7 +27,7 @@ internal sealed class Sections
         var round = RoundText.InHeading(text);
         // The number of a round is no day: "Round 1 – Saturday 5 September".
         var date = DateText.Find(round is null ? text : text.Replace(round, "", StringComparison.Ordinal), months: true);
-        if (date is not null && isTitle && round is null && date.Kind == WrittenKind.Day && IsIssue(text)) return "issued";
+        if (date is not null && round is null && date.Kind == WrittenKind.Day && IsIssue(text)) return "issued";
         if (round is not null || date is not null && !isTitle && IsMostly(text, date))
         {
             (Date, Text) = date is null && round is not null && Round == round ? (Date, Text) : (date, text);
@@ -43,9 +43,9 @@ internal sealed class Sections
     }
 
     // "Stand: 20.8.2026", "as of 20 August": when the list was made, not when anything is played.
-    private static bool IsIssue(string text) => Issues.Any(word => Spelling.Fold(text).Contains(word, StringComparison.Ordinal));
+    private static bool IsIssue(string text) => $" {string.Join(' ', Spelling.Fold(text).Split([' ', ':', ',', '.', '(', ')'], StringSplitOptions.RemoveEmptyEntries))} " is var spaced && Issues.Any(word => spaced.Contains($" {word} ", StringComparison.Ordinal));
 
-    private static readonly string[] Issues = ["stand", "as of", "issue", "version", "updated", "printed", "état", "actualizado", "aggiornato", "opdateret", "uppdaterad", "per "];
+    private static readonly string[] Issues = ["stand", "as of", "issue", "version", "updated", "printed", "état", "actualizado", "aggiornato", "opdateret", "uppdaterad", "oppdatert", "bijgewerkt", "aktualizacja", "mis à jour", "per"];
 
     // A heading is its date; a sentence that mentions one is a remark.
     private static bool IsMostly(string text, WrittenDate date) => DateText.Without(text, date).Length <= 25;

@@ -10,16 +10,24 @@ internal static class LooseList
     public static ListLayout Read(CellTable table)
     {
         var (matches, skipped, sections) = (new List<ListedMatch>(), new List<Skipped>(), new Sections());
-        foreach (var row in table.Rows)
+        for (var i = 0; i < table.Rows.Count; i++)
         {
+            var row = table.Rows[i];
             var cells = row.Filled.Select(c => c.Cell).ToList();
             if (cells.Count == 0) skipped.Add(Skipped.Of(row.Line, row.Raw, "blank"));
             else if (ListWords.IsTotal(cells[0])) skipped.Add(Skipped.Of(row.Line, row.Raw, "totals"));
             else if (ListWords.IsBye(cells[0])) matches.Add(new ListedMatch(row.Line, row.Raw) { ByeOf = AfterColon(string.Join(' ', cells)), SectionDate = sections.Date, Round = sections.Round });
             else if (Match(row, sections, isBelowMatch: matches.Count > 0 && matches[^1].Line == row.Line - 1) is { } match) matches.Add(match);
-            else skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', cells), matches.Count == 0 && sections.Round.Length == 0)));
+            else skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', cells), matches.Count == 0 && sections.Round.Length == 0 && !IsDayOfMatch(string.Join(' ', cells), table.Rows.Skip(i + 1).FirstOrDefault(below => !below.IsBlank)))));
         }
         return new(Figures.Decide(matches), skipped, ValueList<HeadingUse>.Empty, null, sections.Years, []);
+    }
+
+    // The last line above the first match is its day, and no title.
+    private static bool IsDayOfMatch(string text, CellRow? below)
+    {
+        var day = new Sections();
+        return below is not null && day.Take(text, isTitle: false) == "section" && day.Date is not null && Match(below, day, isBelowMatch: false) is not null;
     }
 
     private static string AfterColon(string text) => text.Contains(':', StringComparison.Ordinal) ? text[(text.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim()

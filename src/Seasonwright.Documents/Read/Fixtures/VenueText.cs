@@ -9,9 +9,9 @@ internal static class VenueText
 
     static VenueText()
     {
-        Mark(Venue.Home, "h|home|heim|heimspiel|d|dom|domicile|à domicile|c|casa|en casa|in casa|hjemme|hemma|thuis|local|host|hosts|zuhause|daheim|t|l");
-        Mark(Venue.Away, "a|away|aw|auswärts|auswaerts|auswärtsspiel|g|gast|ext|extérieur|à l'extérieur|f|fuera|fuori|trasferta|in trasferta|ude|borte|borta|uit|visitante|u|@|at|road|b|v");
-        Mark(Venue.Neutral, "n|neutral|neutral ground|neutral venue|neutraler platz|neutre|neutro|neutralt|neutraal");
+        Mark(Venue.Home, "h|home|heim|heimspiel|d|dom|domicile|à domicile|c|casa|en casa|in casa|hjemme|hemma|thuis|local|host|hosts|zuhause|daheim|t|l|recevant|u siebie|gospodarz|home game|home match|hjemmekamp|hjemmebane|hemmamatch|thuiswedstrijd");
+        Mark(Venue.Away, "a|away|aw|auswärts|auswaerts|auswärtsspiel|g|gast|ext|extérieur|à l'extérieur|f|fuera|fuori|trasferta|in trasferta|ude|borte|borta|uit|visitante|u|@|at|road|b|v|ext.|déplacement|visita|wyjazd|na wyjeździe|away game|away match|udekamp|udebane|bortekamp|bortebane|bortamatch|uitwedstrijd");
+        Mark(Venue.Neutral, "n|neutral|neutral ground|neutral venue|neutraler platz|neutre|neutro|neutra|campo neutro|campo neutral|terrain neutre|neutralt|neutralna|neutral bane|neutraal|neutraal terrein");
     }
 
     /// <summary>Whether a whole cell is a mark.</summary>

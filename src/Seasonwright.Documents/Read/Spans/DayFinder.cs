@@ -1,3 +1,5 @@
+using Seasonwright.Documents.Read.Dates;
+
 namespace Seasonwright.Documents.Read.Spans;
 
 /// <summary>Finds one day in tokens: ISO dates, figures with dots, slashes or hyphens, named months, days of the week.</summary>
@@ -31,7 +33,7 @@ internal sealed class DayFinder(IReadOnlyList<SpanToken> tokens, bool whole)
 
     /// <summary>A day of the week and the place after it and its dot.</summary>
     public (DayOfWeek, int)? Weekday(int i) =>
-        At(i) is { } word && SpanWords.Weekday(word) is { } day ? (day, AfterWeekday(i)) : null;
+        At(i) is { } word && (SpanWords.Weekday(word) ?? (whole && (IsNumber(i + 1) || IsSign(i + 1, ".") && IsNumber(i + 2)) && SpanWords.Month(word) is null ? CalendarWords.Weekday(word.Raw) : null)) is { } day ? (day, AfterWeekday(i)) : null;
 
     /// <summary>A named month and the place after it and its dot.</summary>
     public (int Month, int Next)? Month(int i) =>

@@ -47,7 +47,7 @@ public static class DaySpanText
     }
 
     private static readonly string[] ReturnWords =
-        ["back", "return", "returns", "returning", "home", "arrive", "ends", "end", "ending", "last", "zuruck", "ruckkehr", "ruckreise", "ruckfahrt", "heim", "heimreise", "heimfahrt", "ende", "endet", "bis", "until", "to"];
+        ["back", "return", "returns", "returning", "home", "arrive", "ends", "end", "ending", "last", "zuruck", "ruckkehr", "ruckreise", "ruckfahrt", "heim", "heimreise", "heimfahrt", "ende", "endet", "bis", "until", "to", "retour", "vuelta", "regreso", "ritorno", "rientro", "terug", "terugreis", "hjem", "hjemreise", "hjemkomst", "tilbake", "tilbage", "hemresa", "powrot"];
 
     private static bool Returns(string between) => SpanToken.Split(between).Any(token => ReturnWords.Contains(token.Text));
 }

@@ -8,9 +8,9 @@ internal sealed class PartFinder(DayFinder at)
     private static readonly string[] From = ["from", "ab", "von", "after", "nach", "since", "starting", "at", "um"];
     private static readonly string[] Until = ["until", "till", "til", "bis", "before", "vor", "by"];
     private static readonly string[] Noon = ["noon", "midday", "mittag", "mittags", "lunch", "lunchtime", "midi"];
-    private static readonly string[] Mornings = ["am", "morning", "mornings", "vormittag", "vormittags", "morgens", "fruh", "matin", "manana"];
-    private static readonly string[] Afternoons = ["pm", "afternoon", "afternoons", "nachmittag", "nachmittags", "apres", "tarde", "pomeriggio"];
-    private static readonly string[] Evenings = ["evening", "evenings", "abend", "abends", "night", "nachts", "soir", "sera"];
+    private static readonly string[] Mornings = ["am", "morning", "mornings", "vormittag", "vormittags", "morgens", "fruh", "matin", "manana", "mattina", "formiddag", "ochtend", "rano"];
+    private static readonly string[] Afternoons = ["pm", "afternoon", "afternoons", "nachmittag", "nachmittags", "tarde", "pomeriggio", "ettermiddag", "eftermiddag", "namiddag", "popoludniu"];
+    private static readonly string[] Evenings = ["evening", "evenings", "abend", "abends", "night", "nachts", "soir", "sera", "noche", "kveld", "aften", "kvall", "avond", "wieczorem"];
 
     /// <summary>A part and the place after it and its brackets.</summary>
     public (PartOfDay Part, int Next)? Part(int i)
@@ -53,6 +53,7 @@ internal sealed class PartFinder(DayFinder at)
     {
         if (at.IsWord(i, "in", "the", "am", "only", "nur") && (Is(i + 1, Mornings) || Is(i + 1, Afternoons) || Is(i + 1, Evenings))) i++;
         if (Is(i, Mornings)) return (new PartOfDay(Sentences.Say("part.am"), PartSide.Each), i + 1);
+        if (at.IsWord(i, "apres") && at.IsSign(i + 1, "-") && at.IsWord(i + 2, "midi")) return (new PartOfDay(Sentences.Say("part.pm"), PartSide.Each), i + 3);
         if (Is(i, Afternoons)) return (new PartOfDay(Sentences.Say("part.pm"), PartSide.Each), i + 1);
         if (Is(i, Evenings)) return (new PartOfDay(Sentences.Say("part.evening"), PartSide.Each), i + 1);
         if (at.IsWord(i, Noon) && !at.IsWord(i, "lunch")) return (new PartOfDay(Sentences.Say("part.noon"), PartSide.Each), i + 1);

@@ -9,8 +9,8 @@ internal sealed class SpanFinder
     private static readonly string[] Starts = ["from", "ab", "von", "vom", "du", "dal", "del", "starting", "starts", "start", "begin", "begins", "beginning", "beginnt", "beginn", "since", "seit", "opens"];
     private static readonly string[] Ends = ["until", "till", "til", "bis", "through", "ends", "ending", "endet"];
     private static readonly string[] WeekWords = ["kw", "week", "weeks", "wk", "wks", "w", "woche", "wochen", "kalenderwoche", "kalenderwochen", "cw", "semaine", "semana", "settimana", "uke", "uge", "vecka"];
-    private static readonly string[] CalendarWeeks = ["kw", "kalenderwoche", "kalenderwochen", "cw"];
-    private static readonly string[] InWords = ["in", "of", "during", "im", "within", "wahrend", "en"];
+    private static readonly string[] CalendarWeeks = ["kw", "kalenderwoche", "kalenderwochen", "cw", "uke", "uge", "vecka"];
+    private static readonly string[] InWords = ["in", "of", "during", "im", "within", "wahrend", "en", "de", "di", "i", "w"];
     private static readonly string[] Vague = ["around", "about", "approx", "ca", "circa", "probably", "provisional", "provisionally", "tbc", "tba", "ungefahr", "etwa", "vorauss", "voraussichtlich", "vorlaufig", "wohl"];
 
     private readonly string text;
@@ -105,9 +105,13 @@ internal sealed class SpanFinder
         if (first.Day is null || first.Month is null) return null;
         // "1 January -", "14 Aug - tbc"
         if (at.IsSign(join, "-", "..") && (at.At(join + 1) is null || at.IsWord(join + 1, "tbc", "tba", "open", "offen") || at.IsSign(join + 1, "?"))) return new Piece(new OpenForm(new DaysForm(first, null), true), join + (at.At(join + 1) is null ? 1 : 2), part?.Part);
+        if (UntilFurtherNotice(join) is { } afterNotice) return new Piece(new OpenForm(new DaysForm(first, null), true), afterNotice, part?.Part);
         if (Length(afterFirst) is var (days, afterLength)) return new Piece(new LengthForm(first, days), afterLength);
         return new Piece(new DaysForm(first, null), join, Each: part?.Part);
     }
+
+    // "1 July until further notice", "ab 1.7. bis auf weiteres", "1 July onwards".
+    private int? UntilFurtherNotice(int i) => at.IsWord(i, "until", "till", "bis") && at.IsWord(i + 1, "further", "auf") && at.IsWord(i + 2, "notice", "weiteres") ? i + 3 : at.IsWord(i, "onwards", "onward") ? i + 1 : null;
 
     private Piece At(SpanForm form, int end, PartOfDay? first)
     {
@@ -168,7 +172,7 @@ internal sealed class SpanFinder
     private Piece? List(int i)
     {
         var days = new List<DayPieces>();
-        var next = i;
+        var (next, joinedByWord) = (i, false);
         while (at.Day(next, true) is var (day, end))
         {
             if (day.Day is null) return null;
@@ -176,17 +180,20 @@ internal sealed class SpanFinder
             next = end;
             if (day.Month is not null && !(IsListSign(end) && !(day.Year is not null && at.IsSign(end, "/")) && at.Day(end + 1, true) is var (more, _) && more.Day is not null && more.Month is not null && day.Order == more.Order)) break;
             if (!IsListSign(end)) return null;
+            joinedByWord = !at.IsSign(end, ",", "/");
             next = end + (at.IsSign(end, ",") && at.IsWord(end + 1, "and", "und", "&") ? 2 : 1);
         }
         if (days.Count < 2 || days[^1].Month is null || days.Any(day => day.Weekday is not null && days.Count > 2)) return null;
         for (var d = days.Count - 2; d >= 0; d--)
             days[d] = days[d] with { Month = days[d].Month ?? days[d + 1].Month };
-        if (days.Any(day => day.Weekday is not null)) return null;
         var part = parts.Part(next);
+        // "Sat 24 and Sun 25 April" are one span, and their days of the week are looked at.
+        if (days.Any(day => day.Weekday is not null))
+            return joinedByWord && days[0].Month == days[1].Month && days[1].Day == days[0].Day + 1 ? new Piece(new DaysForm(days[0], days[1]), part?.Next ?? next, Each: part?.Part) : joinedByWord ? new Piece(new ListForm(days.ToValueList()), part?.Next ?? next, Each: part?.Part) : null;
         return new Piece(new ListForm(days.ToValueList()), part?.Next ?? next, Each: part?.Part);
     }
 
-    private bool IsListSign(int i) => at.IsSign(i, "/", "&", "+", ",") || at.IsWord(i, "and", "und", "et", "y", "e", "or");
+    private bool IsListSign(int i) => at.IsSign(i, "/", "&", "+", ",") || at.IsWord(i, "and", "und", "et", "y", "e", "or", "og", "och", "en", "i", "u", "o", "ou");
 
     // "KW 42", "KW 49-50", "week 43", "weeks 43 to 44", "W43", "2026-W43".
     private Piece? Weeks(int i)
@@ -239,9 +246,10 @@ internal sealed class SpanFinder
     {
         var some = false;
         DayOfWeek weekday;
-        if (at.IsWord(i, "every", "each", "jeden", "jede", "jeder", "chaque", "cada"))
+        var all = at.IsWord(i, "tous", "todos", "tutti") && at.IsWord(i + 1, "les", "los", "i");
+        if (all || at.IsWord(i, "every", "each", "jeden", "jede", "jeder", "chaque", "cada", "ogni", "elke", "hver", "varje", "kazdy", "kazda"))
         {
-            i++;
+            i += all ? 2 : 1;
             if (at.IsWord(i, "other", "second", "zweiten", "2nd", "alternate") || (at.IsNumber(i) && at.At(i)!.Value.Value == 2)) (some, i) = (true, i + 1);
             while (at.IsWord(i, "nd")) i++;
             if (at.At(i) is { Kind: SpanTokenKind.Word } plural && SpanWords.EveryWeekday(plural) is { } days) (weekday, i) = (days, i + 1);
@@ -301,7 +309,7 @@ internal sealed class SpanFinder
         }
         if (at.Month(i) is not var (first, next)) return null;
         // "training may be short", "they march in": in a line of prose a month stands with a capital and after a word that opens it.
-        if (!whole && !(tokens[i].IsCapital && (opened || i == tokens.Count - 1 || at.IsSign(i - 1, ":", ",", "-") || at.Year(next) is not null))) return null;
+        if (!whole && !((tokens[i].IsCapital || free) && (opened || i == tokens.Count - 1 || at.IsSign(i - 1, ":", ",", "-") || at.Year(next) is not null))) return null;
         if (at.At(next) is { Kind: SpanTokenKind.Number, Length: <= 2 } && at.Year(next) is null) return null;
         var last = first;
         var year = at.Year(next);

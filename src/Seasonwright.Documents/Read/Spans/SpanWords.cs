@@ -6,7 +6,7 @@ namespace Seasonwright.Documents.Read.Spans;
 internal static class SpanWords
 {
     // "3 weeks ago", "2 sets", "12 out", "set 4", "man", "per son".
-    private static readonly string[] OtherWords = ["ago", "set", "out", "mag", "gen", "man", "son", "dim", "dom", "don", "vie", "mar", "sam", "ons", "tor", "vin"];
+    private static readonly string[] OtherWords = ["ago", "set", "out", "mag", "gen", "man", "son", "dim", "dom", "don", "vie", "mar", "sam", "ons", "tor", "vin", "maja", "sty", "kwi", "gru"];
 
     public static int? Month(SpanToken word) => word.Kind == SpanTokenKind.Word && (word.Text == "mar" || !OtherWords.Contains(word.Text)) ? CalendarWords.Month(word.Raw) : null;
 

@@ -22,6 +22,9 @@ public enum TimeSense
     /// <summary>12:xx AM, which is a quarter past midnight at 12:15 and rarely meant.</summary>
     JustAfterMidnight,
 
+    /// <summary>0:00 or 24:00 alone, which programs write where no time is known.</summary>
+    Midnight,
+
     /// <summary>Text that is no time.</summary>
     Unreadable,
 }

@@ -5,9 +5,9 @@ public static class TimeText
 {
     private static readonly HashSet<string> UnknownWords = new(
         ("tbd|tba|tbc|t.b.d.|t.b.a.|t.b.c.|tbd.|tba.|tbc.|offen|open|noch offen|unbekannt|noch unbekannt|unknown|n/a|na|-|–|—|?|??|???|folgt|follows|n.n.|nn|to be confirmed|to be announced|to be decided|to be fixed"
-        + "|à confirmer|a confirmar|da definire|nog onbekend|time tbc|time tbd|time tba|zeit offen").Split('|'), StringComparer.Ordinal);
+        + "|à confirmer|à définir|à préciser|a definir|por definir|por determinar|por confirmar|a confirmar|pendiente|da definire|da def|da def.|da stabilire|da confermare|nog onbekend|n.t.b.|ntb|nog te bepalen|nader te bepalen|ikke fastsat|ikke satt|ikke fastsatt|ikke bestemt|afventer|följer|ej fastställd|ej satt|do ustalenia|do potwierdzenia|k.a.|ka|keine angabe|time tbc|time tbd|time tba|zeit offen").Split('|'), StringComparer.Ordinal);
 
-    private static readonly HashSet<string> Noon = new(["noon", "midday", "mittag", "mittags", "midi", "mediodía", "mezzogiorno", "12 noon", "12:00 noon"], StringComparer.Ordinal);
+    private static readonly HashSet<string> Noon = new(["noon", "midday", "mittag", "mittags", "midi", "mediodía", "mezzogiorno", "południe", "middag", "12 noon", "12:00 noon"], StringComparer.Ordinal);
 
     /// <summary>Whether a cell says that something is not known yet ("TBD", "tbc", "offen", "?").</summary>
     public static bool IsUnknown(string cell) => UnknownWords.Contains(Spelling.Fold(cell));
@@ -26,10 +26,23 @@ public static class TimeText
         foreach (var word in new[] { "ca ", "about ", "ab ", "um ", "at ", "from ", "kl. ", "kl ", "à " })
             if (text.StartsWith(word, StringComparison.Ordinal)) text = text[word.Length..];
         if (text.StartsWith('(') && text.EndsWith(')')) text = text[1..^1];
-        if (Clock(text) is not { } clock) return new(TimeSense.Unreadable, Signed: signed);
+        // A formula with a reference in it ("=A1") is no time with a sign.
+        if (HalfFromEnd(text) is { } span) return new(doubtful ? TimeSense.Doubtful : TimeSense.Known, span.Start, span.End, signed);
+        if (Clock(text) is not { } clock) return new(TimeSense.Unreadable);
         var end = Span(text[clock.Used..]);
-        if (end is null && text[clock.Used..].Trim().Length > 0) return new(TimeSense.Unreadable, Signed: signed);
+        if (end is null && text[clock.Used..].Trim().Length > 0) return new(TimeSense.Unreadable);
+        // Programs write 0:00 or 24:00 where a time is missing.
+        if (end is null && !clock.JustAfterMidnight && clock.Time == TimeOnly.MinValue) return new(TimeSense.Midnight, clock.Time, Signed: signed);
         return new(doubtful ? TimeSense.Doubtful : clock.JustAfterMidnight ? TimeSense.JustAfterMidnight : TimeSense.Known, clock.Time, end, signed);
+    }
+
+    // "3-4pm": the first figure has its half of the day from the second.
+    private static (TimeOnly Start, TimeOnly End)? HalfFromEnd(string text)
+    {
+        var at = 0;
+        if (Figures(text, ref at) is not { Length: <= 2, Value: >= 1 and <= 12 } first || Span(text[at..]) is not { } end || !text.EndsWith('m')) return null;
+        var start = new TimeOnly(first.Value % 12, 0);
+        return (start.AddHours(12) < end ? start.AddHours(12) : start, end);
     }
 
     // "-19:30", "– 19:30", "to 7 pm"
@@ -70,6 +83,7 @@ public static class TimeText
         }
         // A bare number is no time: "7" may be anything.
         else if (half.Length == 0 && !marked) return null;
+        if (hour == 24 && minute == 0 && half is not ("am" or "pm")) hour = 0;
         return hour <= 23 && minute <= 59 ? (new TimeOnly(hour, minute), at, justAfterMidnight) : null;
     }
 
