@@ -6,7 +6,7 @@ namespace Seasonwright.Documents.Read;
 
 /// <summary>A text as rows of cells, by the delimiter that the whole file speaks for. Blank lines are rows too, so that no line is lost.</summary>
 /// <param name="Name">The file's name.</param>
-/// <param name="Delimiter">Null when the lines have no cells: each is one cell then.</param>
+/// <param name="Delimiter">A space for columns set apart by spaces. Null when the lines have no cells: each is one cell then.</param>
 /// <param name="Problems">If not empty, there are no rows.</param>
 public sealed record CellTable(string Name, char? Delimiter, ValueList<CellRow> Rows, ValueList<Problem> Problems)
 {
@@ -25,6 +25,9 @@ public sealed record CellTable(string Name, char? Delimiter, ValueList<CellRow> 
             .Select(cut => (cut.table, weight: Weight(cut.table, cut.delimiter)))
             .Where(cut => cut.weight > 0)
             .OrderByDescending(cut => cut.weight).Select(cut => cut.table).FirstOrDefault();
+        if (best is { Delimiter: not ',' }) return best;
+        var spaced = SpacedColumns.Of(source.Lines);
+        if (spaced is not null && (best is null || spaced.Value.Columns > best.Rows.Max(row => row.Cells.Count))) return new(source.Name, ' ', spaced.Value.Rows, ValueList<Problem>.Empty);
         return best ?? new(source.Name, null, Lines(source), ValueList<Problem>.Empty);
     }
 

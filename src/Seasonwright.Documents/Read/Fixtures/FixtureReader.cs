@@ -16,7 +16,7 @@ public static class FixtureReader
         if (table.Problems.Count > 0) return Refused(source, table, table.Problems);
         var answers = options.Answers ?? Answers.None;
         var asker = new Asker(answers);
-        var layout = (HeadedList.Headings(table) ?? GuessedColumns.Headings(table)) is { } headings ? HeadedList.Read(table, headings, answers, asker) : LooseList.Read(table);
+        var layout = Layout(table, answers, asker);
         // The headings go along: saying what a column holds may mend it.
         if (layout.Problems.Count > 0) return Refused(source, table, layout.Problems.ToValueList(), layout.Headings);
 
@@ -33,6 +33,13 @@ public static class FixtureReader
         return new(source.Name,
             new(source.Encoding, isJson ? null : table.Delimiter, isJson ? null : layout.HeadingLine, layout.Headings, dates.Column.Order, dates.Column.OrderLines, season),
             team.Team, team.Teams, FixtureRows.Of(drafts), asker.Open, asker.Answered, skipped.OrderBy(line => line.Line).ToValueList(), ValueList<Problem>.Empty);
+    }
+
+    private static ListLayout Layout(CellTable table, Answers answers, Asker asker)
+    {
+        if ((HeadedList.Headings(table) ?? GuessedColumns.Headings(table)) is { } headings) return HeadedList.Read(table, headings, answers, asker);
+        var loose = LooseList.Read(table);
+        return loose.Matches.Count == 0 && GuessedColumns.Numbered(table) is { } numbers ? HeadedList.Read(table, numbers, answers, asker) : loose;
     }
 
     private static FixtureList Refused(SourceText source, CellTable table, ValueList<Problem> problems, ValueList<HeadingUse>? headings = null) => new(source.Name,

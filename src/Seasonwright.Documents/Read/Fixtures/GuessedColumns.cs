@@ -1,4 +1,5 @@
 using System.Globalization;
+using Seasonwright.Core;
 using Seasonwright.Documents.Read.Dates;
 using Seasonwright.Documents.Read.Times;
 
@@ -26,6 +27,17 @@ internal static class GuessedColumns
         // A day may be written once for the rows below.
         var hasDays = columns.Exists(column => IsDate(body[0][column]) && IsMostly(body.Select(below => below[column]).Where(cell => cell.Length > 0), IsDate));
         return isTable && hasDays && columns.Count(column => Most(column, IsDate)) <= 1 ? new(row) : null;
+    }
+
+    /// <summary>Columns with numbers for headings, for a table of matches that has none: one column holds days, and two the same names.</summary>
+    public static HeadingRows? Numbered(CellTable table)
+    {
+        var body = table.Rows.Where(row => row.Filled.Skip(2).Any()).ToList();
+        if (table.Delimiter is null || body.Count < 2) return null;
+        var columns = Enumerable.Range(0, body.Max(row => row.Cells.Count)).ToList();
+        var names = columns.Where(column => IsMostly(body.Select(row => row[column]), cell => cell.Any(char.IsLetter) && !IsDate(cell) && CalendarWords.Weekday(cell) is null)).ToList();
+        var isTable = columns.Exists(column => IsMostly(body.Select(row => row[column]), IsDate)) && names.SelectMany((one, i) => names.Skip(i + 1).Select(other => (one, other))).Any(pair => AreSides(pair.one, pair.other, body));
+        return isTable ? new(new CellRow(0, columns.Select(column => Sentences.Say("column.numbered", column + 1)).ToValueList(), "")) : null;
     }
 
     /// <summary>Fills in roles that neither a known heading nor an answer has given.</summary>

@@ -37,7 +37,7 @@ internal static class HeadedList
         var (matches, skipped, sections) = (new List<ListedMatch>(), new List<Skipped>(), new Sections());
         foreach (var row in table.Rows.Where(row => row.Line < headings.Line))
             skipped.Add(row.IsBlank ? Skipped.Of(row.Line, row.Raw, "blank") : rows.Is(row) ? Skipped.Of(row.Line, row.Raw, "headings") : Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', row.Filled.Select(c => c.Cell)), isTitle: true)));
-        skipped.Add(Skipped.Of(headings.Line, headings.Raw, "headings"));
+        if (headings.Line > 0) skipped.Add(Skipped.Of(headings.Line, headings.Raw, "headings"));
         for (var i = 0; i < body.Count; i++)
         {
             var row = body[i];
@@ -53,7 +53,7 @@ internal static class HeadedList
         var problems = new List<Problem>();
         if (!read.Waits && !NamesSides(columns))
             problems.Add(Problem.Of("no-opponents", table.Name, headings.Line, null, string.Join(", ", headings.Cells)));
-        return new(Figures.Decide(matches), skipped, columns.ToValueList(), headings.Line, sections.Years, problems, read.Ask);
+        return new(Figures.Decide(Sections.WithSquads(matches)), skipped, columns.ToValueList(), headings.Line > 0 ? headings.Line : null, sections.Years, problems, read.Ask);
     }
 
     // "Saturday;5.9.2026;;" above rows without a date of their own.
@@ -91,6 +91,7 @@ internal static class HeadedList
             Figures = figures,
             Remarks = string.Join("; ", columns.Where(column => column.Role == ColumnRole.Remarks).Select(column => row[column.Column]).Where(cell => cell.Length > 0)),
             Team = Cell(ColumnRole.Team),
+            Squad = sections.Squad,
             SectionDate = sections.Date,
             Section = sections.Text,
         };

@@ -20,6 +20,9 @@ internal sealed class Sections
 
     public SeasonYears? Years { get; private set; }
 
+    /// <summary>The club's team whose matches follow, as the last row that names one has it.</summary>
+    public string Squad { get; private set; } = "";
+
     /// <summary>Takes in a line that is no match, and says what kind of line it is.</summary>
     /// <param name="isTitle">It stands above all matches.</param>
     public string Take(string text, bool isTitle)
@@ -39,8 +42,17 @@ internal sealed class Sections
             Years ??= years;
             return "season";
         }
+        if (!isTitle && SquadText.Is(text))
+        {
+            Squad = text;
+            return "section";
+        }
         return ListWords.IsFurniture(text) || text.Contains(" | ", StringComparison.Ordinal) ? "furniture" : isTitle ? "title" : "remark";
     }
+
+    /// <summary>One team's name above all rows tells nothing apart.</summary>
+    public static List<ListedMatch> WithSquads(List<ListedMatch> matches) =>
+        matches.Select(match => match.Squad).Distinct(StringComparer.Ordinal).Skip(1).Any() ? matches.ConvertAll(match => match.Team.Length > 0 ? match : match with { Team = match.Squad }) : matches;
 
     // "Stand: 20.8.2026", "as of 20 August": when the list was made, not when anything is played.
     private static bool IsIssue(string text) => $" {string.Join(' ', Spelling.Fold(text).Split([' ', ':', ',', '.', '(', ')'], StringSplitOptions.RemoveEmptyEntries))} " is var spaced && Issues.Any(word => spaced.Contains($" {word} ", StringComparison.Ordinal));

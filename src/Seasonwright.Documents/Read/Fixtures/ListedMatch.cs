@@ -41,6 +41,9 @@ internal sealed record ListedMatch(int Line, string Raw)
 
     public string Team { get; init; } = "";
 
+    /// <summary>The club's team that a row of its own above names.</summary>
+    public string Squad { get; init; } = "";
+
     /// <summary>The date of the heading above, for rows without one.</summary>
     public WrittenDate? SectionDate { get; init; }
 

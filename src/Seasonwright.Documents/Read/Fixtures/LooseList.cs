@@ -20,7 +20,7 @@ internal static class LooseList
             else if (Match(row, sections, isBelowMatch: matches.Count > 0 && matches[^1].Line == row.Line - 1) is { } match) matches.Add(match);
             else skipped.Add(Skipped.Of(row.Line, row.Raw, sections.Take(string.Join(' ', cells), matches.Count == 0 && sections.Round.Length == 0 && !IsDayOfMatch(string.Join(' ', cells), table.Rows.Skip(i + 1).FirstOrDefault(below => !below.IsBlank)))));
         }
-        return new(Figures.Decide(matches), skipped, ValueList<HeadingUse>.Empty, null, sections.Years, []);
+        return new(Figures.Decide(Sections.WithSquads(matches)), skipped, ValueList<HeadingUse>.Empty, null, sections.Years, []);
     }
 
     // The last line above the first match is its day, and no title.
@@ -37,12 +37,12 @@ internal static class LooseList
     {
         var filled = row.Filled.ToList();
         var inLine = filled.Count == 1;
-        var cells = inLine ? LineCells.Of(filled[0].Cell) : filled.ConvertAll(c => c.Cell);
+        var cells = inLine ? LineCells.Of(filled[0].Cell, row.Raw) : filled.ConvertAll(c => c.Cell);
         var kinds = cells.ConvertAll(KindOf);
         var between = Between(cells, kinds);
         var names = kinds.IndexOf(CellKind.Text);
         FigurePlace Place(int i) => i == between ? FigurePlace.Between : inLine ? new(i - names, InLine: true) : new(filled[i].Column);
-        var match = new ListedMatch(row.Line, row.Raw) { SectionDate = sections.Date, Section = sections.Text, Round = sections.Round };
+        var match = new ListedMatch(row.Line, row.Raw) { SectionDate = sections.Date, Section = sections.Text, Round = sections.Round, Squad = sections.Squad };
         for (var i = 0; i < cells.Count; i++)
         {
             var cell = cells[i];

@@ -17,7 +17,7 @@ internal static class OurMatches
         {
             var (match, side) = (matches[i], sides[i]);
             if (Reason(match, side, dates.Of[i], team) is { } reason) skipped.Add(Skipped.Of(match.Line, match.Raw, reason, match.Team.Length > 0 ? match.Team : "-"));
-            else if (!seen.Add(Spelling.Fold(match.Raw) + "\n" + match.Section)) skipped.Add(Skipped.Of(match.Line, match.Raw, "repeat", match.SourceId.Length > 0 ? match.SourceId : "-"));
+            else if (!seen.Add(Spelling.Fold(match.Raw) + "\n" + match.Section + "\n" + match.Team)) skipped.Add(Skipped.Of(match.Line, match.Raw, "repeat", match.SourceId.Length > 0 ? match.SourceId : "-"));
             else drafts.Add(Draft(match, side, dates.Of[i], team, versusIsHome));
         }
         return drafts;

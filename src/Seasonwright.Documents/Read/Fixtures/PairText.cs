@@ -14,6 +14,8 @@ internal sealed record PairText(string? Home, string? Away, string? Opponent, Ve
 
     private static readonly string[] At = ["@", "at", "bei", "chez"];
 
+    private static readonly string[] To = ["to", "against", "zu", "vs"];
+
     private static readonly string[] Dashes = ["-", "–", "—", ":"];
 
     /// <param name="text">A tidy cell.</param>
@@ -27,6 +29,8 @@ internal sealed record PairText(string? Home, string? Away, string? Opponent, Ve
         if (text.StartsWith('@') && text.Length > 1) return new(null, null, text[1..].Trim(), venue ?? Core.Seasons.Venue.Away, false);
         if (words.Length > 1 && Is(words[0], At)) return new(null, null, string.Join(' ', words[1..]), venue ?? Core.Seasons.Venue.Away, false);
         if (words.Length > 1 && Is(words[0], Against)) return new(null, null, string.Join(' ', words[1..]), venue, true);
+        // "home v Brovik", "away at Kalnes HK", "away to Brovik": no team is called so.
+        if (words.Length > 2 && words[0].Length > 3 && VenueText.Mark(words[0]) is { } said && (Is(words[1], Against) || Is(words[1], At) || Is(words[1], To))) return new(null, null, string.Join(' ', words[2..]), venue ?? said, false);
         for (var i = 1; i < words.Length - 1; i++)
         {
             if (Is(words[i], Against)) return Both(words[..i], words[(i + 1)..], venue);

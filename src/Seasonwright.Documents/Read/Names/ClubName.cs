@@ -14,11 +14,11 @@ internal static class ClubName
     /// <summary>Whether a cell of the team column names a club, and not only which of its teams: "Kalnes HK", not "1st XV".</summary>
     public static bool IsInColumn(string cell) => Own(NameLikeness.Words(cell)).Any();
 
-    /// <summary>Whether a title names a club: it says that it is a list of matches, or bears a word of clubs, and is no competition's.</summary>
+    /// <summary>Whether a title names a club: it says that it is a list of matches, or bears a word of clubs, and is no competition's; a line that ends with a colon leads to the list.</summary>
     public static bool IsInTitle(string title)
     {
         var words = NameLikeness.Words(title);
-        return words.Any(word => ListWords.Contains(word) || NameLikeness.IsClubWord(word)) && !words.Any(word => LeagueEnds.Any(end => word.EndsWith(end, StringComparison.Ordinal))) && Own(words).Any();
+        return !title.EndsWith(':') && words.Any(word => ListWords.Contains(word) || NameLikeness.IsClubWord(word)) && !words.Any(word => LeagueEnds.Any(end => word.EndsWith(end, StringComparison.Ordinal))) && Own(words).Any();
     }
 
     /// <summary>Whether two names may be of one club: alike, one within the other, a word of their own in common, or one the other's initials.</summary>
