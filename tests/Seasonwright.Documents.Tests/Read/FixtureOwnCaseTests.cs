@@ -69,6 +69,21 @@ public class FixtureOwnCaseTests
         Assert.False(read.IsBlocked);
     }
 
+    /// <summary>Principle 2: which of a club's teams is meant is asked, also where only a row of its own above the matches names it.</summary>
+    [Fact]
+    public void Teams_named_by_rows_of_their_own_are_told_apart()
+    {
+        const string list = "Date,Opponents,Venue,Push back\n1st XI,,,\n5/9/26,Wexcombe,H,2.15pm\n26/9/26,Ravensea,H,2pm\n2nd XI,,,\n5/9/26,Wexcombe,H,2.15pm\n26/9/26,Ravensea,A,2pm\n";
+        FixtureList Read(string text, string? answer = null) => FixtureReader.Read(SourceText.OfText("list", text), new FixtureOptions(Answers: answer is null ? null : Answers.None.With("Q-team", answer)));
+        Assert.True(Read(list).IsBlocked);
+        Assert.Empty(Read(list).Rows);
+        Assert.Equal([3, 4], Read(list, "1st XI").Rows.Select(row => row.Line));
+        Assert.Equal([(6, Venue.Home), (7, Venue.Away)], Read(list, "2nd XI").Rows.Select(row => (row.Line, row.Venue!.Value)));
+        // One team's name, and the names of competitions, tell nothing apart.
+        Assert.Empty(Read(list.Replace("2nd XI,,,\n", "", StringComparison.Ordinal).Replace("5/9/26,Wexcombe,H,2.15pm\n26/9/26,Ravensea,A,2pm\n", "", StringComparison.Ordinal)).Questions);
+        Assert.Empty(Read("Date,Opponents,Venue\nWomen's League,,\n26/9/26,Wexcombe,H\nWomen's Cup,,\n3/10/26,Ravensea,A\n").Questions);
+    }
+
     [Fact]
     public void A_blank_date_is_the_one_above_or_none_by_answer()
     {
