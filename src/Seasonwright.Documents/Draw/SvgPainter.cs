@@ -28,6 +28,24 @@ public static class SvgPainter
         return svg.ToString();
     }
 
+    /// <summary>Some cells of a track, as they stand in <see cref="Track(TrackDrawing)"/>.</summary>
+    public static string Cells(string track, IEnumerable<Cell> cells)
+    {
+        var svg = new SvgMarkup();
+        foreach (var cell in cells)
+            Paint(svg, track, cell, "gridcell");
+        return svg.ToString();
+    }
+
+    /// <summary>Some marks of a track, as they stand in <see cref="Track(TrackDrawing)"/>.</summary>
+    public static string Marks(IEnumerable<Shape> marks)
+    {
+        var svg = new SvgMarkup();
+        foreach (var mark in marks)
+            Paint(svg, mark);
+        return svg.ToString();
+    }
+
     /// <summary>A whole file on its own: the tracks one below the other, in one scheme, with its style inside.</summary>
     /// <param name="title">What the file shows, for its title element.</param>
     /// <param name="width">px at 1x; the height is the sum of the tracks.</param>
