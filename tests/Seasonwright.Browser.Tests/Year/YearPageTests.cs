@@ -95,6 +95,20 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
     }
 
     [Fact]
+    public async Task An_edit_leaves_the_drawing_of_other_months_in_place()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        await year.Page.EvaluateAsync("() => { window.drawn = [...document.querySelectorAll('svg.drawing .cell')]; }");
+        var number = await year.NumberAsync();
+        await year.DragAsync("load-w20", "load-w20", 0.8, 0.3);
+        await year.AfterAsync(number);
+        var renewed = await year.Page.EvaluateAsync<int[]>("() => window.drawn.filter(cell => !cell.isConnected).map(cell => Number(cell.dataset.week))");
+        Assert.Contains(20, renewed);
+        Assert.DoesNotContain(renewed, week => week is < 8 or > 32);
+    }
+
+    [Fact]
     public async Task A_level_drawn_in_one_of_several_chosen_weeks_is_for_all_of_them()
     {
         await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
