@@ -81,7 +81,7 @@ internal static class HeadedList
             Away = Cell(ColumnRole.Away),
             Opponent = Cell(ColumnRole.Opponent),
             Pair = Cell(ColumnRole.Match),
-            Venues = [.. columns.Where(column => column.Role == ColumnRole.Venue).Select(column => row[column.Column])],
+            Venues = [.. columns.Where(column => column.Role == ColumnRole.Venue).Select(column => IsTick(row[column.Column]) ? column.Heading : row[column.Column])],
             Competition = Cell(ColumnRole.Competition),
             Round = Cell(ColumnRole.Round) is { Length: > 0 } round ? round : sections.Round,
             // "Postponed" counts wherever it stands.
@@ -134,7 +134,7 @@ internal static class HeadedList
             case ColumnRole.SourceId when HeadingWords.IsBareNumber(column.Heading) && !columns.Any(other => other.Role == ColumnRole.Round):
                 // A list that counts its rows from 1 counts rounds; anything else is the list's own number.
                 return cells.Count > 0 && cells[0] == "1" ? ColumnRole.Round : ColumnRole.SourceId;
-            case ColumnRole.Home or ColumnRole.Away when Most(cell => VenueText.Mark(cell) is not null):
+            case ColumnRole.Home or ColumnRole.Away when Most(cell => IsTick(cell) || VenueText.Mark(cell) is not null):
                 return ColumnRole.Venue;
             default:
                 return column.Role;
@@ -148,6 +148,9 @@ internal static class HeadedList
         for (var i = 0; i < columns.Count; i++)
             if (columns[i].Role == role && columns[i] != best) columns[i] = columns[i] with { Role = null };
     }
+
+    // A cross below "Home" or "Away".
+    private static bool IsTick(string cell) => cell is "x" or "X" or "✓" or "✔" or "✗" or "•" or "●";
 
     // Two columns of whole numbers, filled in the same rows: the goals of the two teams.
     private static bool TakeGoals(List<HeadingUse> columns, List<CellRow> body)

@@ -7,7 +7,7 @@ internal static class ListWords
 
     private static readonly string[] Postponed = Words("postponed|p-p|pp|ppd|post.|verlegt|verschoben|reporté|reportée|remis|aplazado|aplazada|rinviata|rinviato|udsat|utsatt|uppskjuten|uppskjutet|uitgesteld|adiado|rescheduled|to be rearranged|to be rescheduled|abgesetzt|neu angesetzt|przełożony|przełożone|przełożona|przeniesiony|odroczony|pospuesto|pospuesta|postergado|postergada|rimandata|rimandato|verplaatst|verzet|flyttet|flyttad|udskudt|utsatt kamp|omberammet|berammes senere|à replanifier|p p");
 
-    private static readonly string[] Cancelled = Words("cancelled|canceled|called off|abgesagt|annulé|annulée|cancelado|cancelada|suspendido|annullata|annullato|aflyst|avlyst|inställd|inställt|afgelast|vervallen|cancelled.|fällt aus|entfällt|scratched|withdrawn|ausgefallen|gestrichen|odwołany|odwołane|odwołana|geannuleerd|gestaakt voor aanvang|nicht ausgetragen|not played|anulado|anulada|soppressa|indstillet|innstilt|struken|void");
+    private static readonly string[] Cancelled = Words("cancelled|canceled|called off|abgesagt|annulé|annulée|cancelado|cancelada|suspendido|annullata|annullato|aflyst|avlyst|inställd|inställt|afgelast|vervallen|cancelled.|fällt aus|entfällt|scratched|withdrawn|ausgefallen|gestrichen|odwołany|odwołane|odwołana|geannuleerd|gestaakt voor aanvang|nicht ausgetragen|not played|anulado|anulada|soppressa|indstillet|innstilt|struken|void|canc|cncl|canx");
 
     private static readonly string[] Replacements = Words("replaces|replacement|instead of|new date|rearranged from|re-arranged from|rescheduled from|moved from|postponed from|verlegt vom|neuer termin|nachholspiel|nachholtermin|match en retard|recupero|nueva fecha|omkamp|ny dato|nytt datum");
 
@@ -40,7 +40,7 @@ internal static class ListWords
     /// <summary>Given to one side without play, or broken off.</summary>
     public static bool IsUnplayed(string text) => Holds(text, Unplayed);
 
-    private static readonly string[] Unplayed = Words("walkover|walk-over|w o|w.o.|forfeit|forfeited|am grünen tisch|kampflos|forfait|incomparecencia|a tavolino|walkower|abandoned|aban|abd|abgebrochen|spielabbruch|arrêté|interrompu|interrupted|interrumpido|interrotta|sospesa|afbrudt|avbrutt|avbruten|gestaakt|przerwany");
+    private static readonly string[] Unplayed = Words("walkover|walk-over|w o|w.o.|forfeit|forfeited|am grünen tisch|kampflos|forfait|incomparecencia|a tavolino|walkower|abandoned|aban|abd|abgebrochen|spielabbruch|arrêté|interrompu|interrupted|interrumpido|interrotta|sospesa|afbrudt|avbrutt|avbruten|gestaakt|przerwany|a-w|h-w");
 
     /// <summary>The row is the new date of a match that was postponed.</summary>
     public static bool IsReplacement(string text) => Holds(text, Replacements);

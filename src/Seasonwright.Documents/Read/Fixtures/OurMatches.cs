@@ -26,7 +26,7 @@ internal static class OurMatches
     private static string? Reason(ListedMatch match, Sides side, DateReading? date, TeamChoice team)
     {
         if (match.ByeOf.Length > 0) return team.IsOurs(match.ByeOf) ? "bye" : "bye-other";
-        var isBye = new[] { match.Opponent, match.Pair, match.KickOff, match.Home, match.Away, match.Status, match.Result, match.Competition }.Concat(match.Venues).Any(ListWords.IsBye) || ListWords.IsBye(side.Opponent);
+        var isBye = new[] { match.Opponent, match.Pair, match.KickOff, match.Home, match.Away, match.Status, match.Result, match.Competition, match.Round }.Concat(match.Venues).Any(ListWords.IsBye) || ListWords.IsBye(side.Opponent);
         if (side.AreBoth && !team.IsOurs(side.Home!) && !team.IsOurs(side.Away!)) return isBye ? "bye-other" : "other-teams";
         if (!team.IsOurSide(match.Team)) return "other-squad";
         if (isBye) return "bye";
