@@ -32,8 +32,7 @@ public static class SvgPainter
     public static string Cells(string track, IEnumerable<Cell> cells)
     {
         var svg = new SvgMarkup();
-        foreach (var cell in cells)
-            Paint(svg, track, cell, "gridcell");
+        Paint(svg, track, cells, "gridcell");
         return svg.ToString();
     }
 
@@ -41,8 +40,7 @@ public static class SvgPainter
     public static string Marks(IEnumerable<Shape> marks)
     {
         var svg = new SvgMarkup();
-        foreach (var mark in marks)
-            Paint(svg, mark);
+        Paint(svg, marks);
         return svg.ToString();
     }
 
@@ -78,18 +76,28 @@ public static class SvgPainter
         if (track.Cells.Count > 0)
         {
             svg.Open("g").With("role", "row").With("aria-label", track.Label).Begin();
-            foreach (var cell in track.Cells)
-                Paint(svg, track.Id, cell, cellRole);
+            Paint(svg, track.Id, track.Cells, cellRole);
             svg.End("g");
         }
         svg.Open("g").With("pointer-events", "none");
         if (track.Cells.Count > 0)
             svg.With("aria-hidden", "true");
         svg.Begin();
-        foreach (var mark in track.Marks)
-            Paint(svg, mark);
+        Paint(svg, track.Marks);
         svg.End("g");
         svg.End("g");
+    }
+
+    private static void Paint(SvgMarkup svg, string track, IEnumerable<Cell> cells, string role)
+    {
+        foreach (var cell in cells)
+            Paint(svg, track, cell, role);
+    }
+
+    private static void Paint(SvgMarkup svg, IEnumerable<Shape> shapes)
+    {
+        foreach (var shape in shapes)
+            Paint(svg, shape);
     }
 
     private static void Paint(SvgMarkup svg, string track, Cell cell, string role)
@@ -139,8 +147,7 @@ public static class SvgPainter
                 if (group.Item is { } item)
                     svg.With("data-item", item).With("pointer-events", "all");
                 svg.Begin();
-                foreach (var part in group.Shapes)
-                    Paint(svg, part);
+                Paint(svg, group.Shapes);
                 svg.End("g");
                 break;
             default:

@@ -47,7 +47,7 @@ public sealed record DateColumn(ValueList<DateReading> Readings, DayOrder? Order
     {
         int Backs(DayOrder order)
         {
-            var days = dates.Where(date => date.Written.Kind is not WrittenKind.Weeks).Select(date => date.Written.First).Select(day => day.MonthOf(order) * 32 + (day.DayOf(order) ?? 1)).ToList();
+            var days = dates.Where(date => date.Written.Kind is not WrittenKind.Weeks).Select(date => YearFill.OfYear(date.Written, order)).ToList();
             return days.Zip(days.Skip(1)).Count(pair => pair.Second < pair.First);
         }
         var (dayFirst, monthFirst) = (Backs(DayOrder.DayFirst), Backs(DayOrder.MonthFirst));

@@ -104,8 +104,8 @@ internal sealed class YearFill
     private static int KnownYear(WrittenDate written, DayOrder order) => written.WeekYear ?? written.First.Year
         ?? written.Last!.Value.Year!.Value - (written.First.MonthOf(order) > written.Last.Value.MonthOf(order) ? 1 : 0);
 
-    // Month and day as one number that sorts, 32 to a month; a week number is put at its Thursday.
-    private static int OfYear(WrittenDate written, DayOrder order)
+    /// <summary>Month and day as one number that sorts, 32 to a month; a week number is put at its Thursday.</summary>
+    public static int OfYear(WrittenDate written, DayOrder order)
     {
         if (written.Kind != WrittenKind.Weeks) return written.First.MonthOf(order) * 32 + (written.First.DayOf(order) ?? 1);
         var day = new DateOnly(2026, 1, 1).AddDays(7 * (written.Week!.Value - 1));
