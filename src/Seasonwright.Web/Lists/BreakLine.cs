@@ -1,6 +1,7 @@
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Seasonwright.Documents;
 using Seasonwright.Documents.Read;
 using Seasonwright.Documents.Read.Events;
 using Seasonwright.Documents.Read.Fixtures;

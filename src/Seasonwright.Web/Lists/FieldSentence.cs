@@ -1,5 +1,6 @@
 using System.Globalization;
 using Seasonwright.Core.Setups;
+using Seasonwright.Documents;
 using Seasonwright.Documents.Read;
 using Seasonwright.Documents.Read.Fixtures;
 using Seasonwright.Web.Year;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Seasonwright.Documents;
 
 namespace Seasonwright.Web.Year;
 

@@ -1,5 +1,6 @@
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Seasonwright.Documents;
 
 namespace Seasonwright.Web.Year;
 

@@ -2,10 +2,10 @@ using System.Globalization;
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Setups;
 
-namespace Seasonwright.Web.Year;
+namespace Seasonwright.Documents;
 
 /// <summary>Days in the order the team reads them.</summary>
-internal static class Dates
+public static class TeamDates
 {
     /// <summary>"Mon 11 Oct", "Mon Oct 11" or "Mon 10-11".</summary>
     public static string Short(this DateOnly day, LocaleSettings locale) => Write(day, locale.DateOrder switch
