@@ -23,7 +23,7 @@ internal static class PracticesTrack
                 sketch.Add(new Circle(new(column.Centre, 9.5), 0.9, Looks.MatchHomeQuiet));
             else if (Draw(plan, sketch, column, practices, before) is { } shown)
                 before = shown;
-            sketch.Cell(column, $"{plan.Words.Week(column.Week)}: {Sentence(plan, practices)}");
+            sketch.Cell(column, $"{plan.Words.Week(column.Week)}: {plan.Words.Practices(practices)}");
         }
         return sketch.Drawing(Height);
     }
@@ -38,14 +38,5 @@ internal static class PracticesTrack
             return null;
         var text = plan.HasWords ? minutes.ToString() : minutes.Value.ToString(CultureInfo.InvariantCulture);
         return sketch.Centred(column.Centre, 25, column.Width - 2, Type.Small, Looks.Muted, [text]) ? minutes : null;
-    }
-
-    private static string Sentence(YearPlan plan, Practices? practices)
-    {
-        if (practices is null)
-            return Say("practices.none");
-        var count = Count("practices", practices.Count);
-        return practices.Count == 0 ? count
-            : Say("practices.minutes", count, (practices.Minutes ?? plan.Setup.UsualWeek.Practices.Minutes).Value);
     }
 }

@@ -81,32 +81,49 @@ internal sealed class YearWords(Season season, Setup setup)
         if (match.KickOff is { } time)
             parts.Add(time.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture));
         parts.Add(Say($"match.{match.Venue?.ToString() ?? "Unknown"}", match.Opponent ?? Say("match.nobody")));
-        if (match.Competition is { } competition) parts.Add(competition);
-        if (match.Round is { } round) parts.Add(round);
-        if (match.Series is { } series) parts.Add(Say("match.series", series.Game, series.BestOf));
-        if (match.Importance == Importance.Key) parts.Add(Say("match.key"));
-        if (match.Importance == Importance.Friendly) parts.Add(Say("match.friendly"));
-        if (match.Status != MatchStatus.Confirmed) parts.Add(Say($"match.status.{match.Status}"));
-        if (match.Condition?.Words is { } words) parts.Add(words);
-        if (match.Source?.Vanished == true) parts.Add(Say("list.vanished"));
-        if (match.Result is { } result) parts.Add(Say("match.result", result));
+        parts.AddRange(Details(match));
         if (since is { } count) parts.Add(Count("match.since", count));
         return Join(parts);
     }
 
-    /// <summary>"National camp, 4 to 8 January, 60 per cent of training possible".</summary>
-    public string Event(Event e)
+    /// <summary>What there is to say of a match besides when, where and whom: "League", "round 3", "provisional".</summary>
+    public static IEnumerable<string> Details(Match match)
     {
-        List<string> parts = [e.Title, Days(e.Days)];
-        if (Forms($"event.{e.Kind}")[0] is var kind && !e.Title.Contains(kind, StringComparison.OrdinalIgnoreCase) && e.Kind != EventKind.Other)
-            parts.Insert(1, Small(kind));
-        if (e.Part is { } part) parts.Add(part);
-        if (e.For is { } whom) parts.Add(Say("event.for", whom));
-        if (e.Training is { } training) parts.Add(Say("event.training", training.Value));
-        if (e.Nights is { } nights and > 0) parts.Add(Count("event.nights", nights));
-        if (e.Provisional) parts.Add(Say("event.provisional"));
-        if (e.Source?.Vanished == true) parts.Add(Say("list.vanished"));
-        return Join(parts);
+        if (match.Competition is { } competition) yield return competition;
+        if (match.Round is { } round) yield return round;
+        if (match.Series is { } series) yield return Say("match.series", series.Game, series.BestOf);
+        if (match.Importance == Importance.Key) yield return Say("match.key");
+        if (match.Importance == Importance.Friendly) yield return Say("match.friendly");
+        if (match.Status != MatchStatus.Confirmed) yield return Say($"match.status.{match.Status}");
+        if (match.Condition?.Words is { } words) yield return words;
+        if (match.Source?.Vanished == true) yield return Say("list.vanished");
+        if (match.Result is { } result) yield return Say("match.result", result);
+    }
+
+    /// <summary>"4 practices of 90 minutes"; or that none are entered.</summary>
+    public string Practices(Practices? practices) => practices switch
+    {
+        null => Say("practices.none"),
+        { Count: 0 } => Count("practices", 0),
+        _ => Say("practices.minutes", Count("practices", practices.Count), (practices.Minutes ?? setup.UsualWeek.Practices.Minutes).Value),
+    };
+
+    /// <summary>"National camp, 4 to 8 January, 60 per cent of training possible".</summary>
+    public string Event(Event e) => Join([e.Title, .. Kind(e) is { } kind ? [kind] : Array.Empty<string>(), Days(e.Days), .. Details(e)]);
+
+    /// <summary>"exams", where the title does not say it.</summary>
+    public static string? Kind(Event e) =>
+        Forms($"event.{e.Kind}")[0] is var kind && !e.Title.Contains(kind, StringComparison.OrdinalIgnoreCase) && e.Kind != EventKind.Other ? Small(kind) : null;
+
+    /// <summary>What there is to say of an event besides what and when: "for four players", "60 per cent of training possible".</summary>
+    public static IEnumerable<string> Details(Event e)
+    {
+        if (e.Part is { } part) yield return part;
+        if (e.For is { } whom) yield return Say("event.for", whom);
+        if (e.Training is { } training) yield return Say("event.training", training.Value);
+        if (e.Nights is { } nights and > 0) yield return Count("event.nights", nights);
+        if (e.Provisional) yield return Say("event.provisional");
+        if (e.Source?.Vanished == true) yield return Say("list.vanished");
     }
 
     /// <summary>"Competition I, weeks 9 to 24".</summary>
