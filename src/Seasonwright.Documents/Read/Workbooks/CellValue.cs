@@ -1,0 +1,31 @@
+namespace Seasonwright.Documents.Read.Workbooks;
+
+/// <summary>What a cell holds. Of a formula it is the value stored with it; nothing is ever computed.</summary>
+public abstract record CellValue
+{
+    private CellValue()
+    {
+    }
+
+    /// <summary>No value: a cell that has only a fill, a comment, or a formula without a stored value.</summary>
+    public sealed record Empty : CellValue;
+
+    /// <summary>Characters as written, rich text without its looks.</summary>
+    public sealed record Words(string Text) : CellValue;
+
+    public sealed record Number(double Amount) : CellValue;
+
+    /// <summary>A day, with the time where the number has one or the format shows one.</summary>
+    public sealed record Day(DateOnly Date, TimeOnly? At) : CellValue;
+
+    /// <summary>A time of no day, rounded to the second.</summary>
+    public sealed record Time(TimeOnly OfDay) : CellValue;
+
+    /// <summary>Hours and minutes that may pass 24, as in <c>[h]:mm</c>; rounded to the second, negative where the cell is.</summary>
+    public sealed record Span(TimeSpan Length) : CellValue;
+
+    public sealed record Truth(bool Is) : CellValue;
+
+    /// <summary>An error of the spreadsheet, for instance "#DIV/0!". It is never 0 and never empty.</summary>
+    public sealed record Error(string Code) : CellValue;
+}
