@@ -8,6 +8,8 @@ internal sealed class SheetPart(string sheet, string part, byte[] bytes, List<st
 {
     private const int MostMerges = 2_000;
 
+    private static readonly string[] Iso = ["yyyy-MM-dd", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF", "yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'"];
+
     private readonly Dictionary<CellAt, SheetCell> cells = [];
     private readonly List<CellArea> merges = [];
     private readonly HashSet<int> hiddenRows = [], hiddenColumns = [];
@@ -78,7 +80,7 @@ internal sealed class SheetPart(string sheet, string part, byte[] bytes, List<st
         "str" or "inlineStr" => Words(Escapes.Undone(stored)),
         "b" => stored is "1" or "true" ? (new CellValue.Truth(true), "TRUE") : (new CellValue.Truth(false), "FALSE"),
         "e" => (new CellValue.Error(stored), stored),
-        "d" => DateTime.TryParse(stored, CultureInfo.InvariantCulture, DateTimeStyles.None, out var at) ? Day(at) : throw xml.Trouble("workbook-no-number", stored),
+        "d" => DateTime.TryParseExact(stored, Iso, CultureInfo.InvariantCulture, DateTimeStyles.None, out var at) ? Day(at) : throw xml.Trouble("workbook-no-number", stored),
         _ when stored.Trim().Length == 0 => Nothing,
         _ => double.TryParse(stored, NumberStyles.Float, CultureInfo.InvariantCulture, out var amount) && double.IsFinite(amount) ? format.Read(amount, from1904) : throw xml.Trouble("workbook-no-number", stored),
     };
