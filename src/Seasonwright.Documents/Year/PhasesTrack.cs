@@ -55,7 +55,7 @@ internal static class PhasesTrack
     private static ImmutableArray<string> Names(Phase phase) =>
         phase.Name is { } name ? [PlainText.Clean(name)] : Forms($"phase.{phase.Kind}");
 
-    private static (MarkLook Ground, TextLook Ink) Looking(PhaseKind kind) => kind switch
+    internal static (MarkLook Ground, TextLook Ink) Looking(PhaseKind kind) => kind switch
     {
         PhaseKind.GeneralPreparation => (Looks.General, Looks.OnGeneral),
         PhaseKind.SpecificPreparation or PhaseKind.PreCompetition => (Looks.Specific, Looks.OnSpecific),
