@@ -27,7 +27,8 @@ internal sealed class Colours(List<Rgb> theme, List<Rgb> own)
     /// <summary>"FF7FB3D5" (the first two digits are the opacity, which cells do not have) or "7FB3D5".</summary>
     public static Rgb? Written(string? hex) => hex is { Length: 6 or 8 } && hex.All(char.IsAsciiHexDigit) ? Rgb.Parse($"#{hex[^6..]}") : null;
 
-    private Rgb? Indexed(int index) => index switch
+    /// <summary>A colour of the palette; null for "automatic" and beyond it.</summary>
+    public Rgb? Indexed(int index) => index switch
     {
         < 0 or > 63 => null,
         _ when index < own.Count => own[index],

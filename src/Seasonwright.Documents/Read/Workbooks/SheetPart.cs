@@ -6,8 +6,6 @@ namespace Seasonwright.Documents.Read.Workbooks;
 /// <summary>One sheet's part of an XLSX.</summary>
 internal sealed class SheetPart(string sheet, string part, byte[] bytes, List<string> strings, CellLooks looks, bool from1904)
 {
-    private const int MostMerges = 2_000;
-
     private static readonly string[] Iso = ["yyyy-MM-dd", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF", "yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'"];
 
     private readonly Dictionary<CellAt, SheetCell> cells = [];
@@ -36,7 +34,7 @@ internal sealed class SheetPart(string sheet, string part, byte[] bytes, List<st
             }
         }
         foreach (var (at, comment) in comments) cells.TryAdd(at, new(at, new CellValue.Empty(), "", null, null, comment));
-        CheckMerges();
+        Merging.Check(sheet, merges);
         return new(sheet, isHidden, cells.Values, merges, hiddenRows, hiddenColumns, titles);
     }
 
@@ -102,19 +100,6 @@ internal sealed class SheetPart(string sheet, string part, byte[] bytes, List<st
     private void Merge(Part xml)
     {
         if (!CellArea.TryParse(xml["ref"], out var area)) throw xml.Trouble("workbook-merge", xml["ref"]);
-        if (area.First != area.Last) merges.Add(area);
-        if (merges.Count > MostMerges) throw xml.Trouble("workbook-merges", MostMerges);
-    }
-
-    private void CheckMerges()
-    {
-        merges.Sort((one, other) => one.First.CompareTo(other.First));
-        for (var i = 0; i < merges.Count; i++)
-        {
-            for (var j = i + 1; j < merges.Count && merges[j].First.Row <= merges[i].Last.Row; j++)
-            {
-                if (merges[i].Overlaps(merges[j])) throw new WorkbookTrouble("workbook-overlap", sheet, merges[j].First, merges[i], merges[j]);
-            }
-        }
+        Merging.Add(sheet, merges, area);
     }
 }

@@ -69,9 +69,12 @@ public class WorkbookTests
             Assert.Equal(now.Merges, before.Merges);
             Assert.Equal(now.HiddenRows.Order(), before.HiddenRows.Order());
             Assert.Equal(now.HiddenColumns.Order(), before.HiddenColumns.Order());
-            Assert.Equal(now.Cells.Where(cell => !cell.IsEmpty && cell.Value is not CellValue.Error).Select(cell => (cell.At, cell.Text)), before.Cells.Where(cell => !cell.IsEmpty && cell.Value is not CellValue.Error).Select(cell => (cell.At, cell.Text)));
+            Assert.Equal(now.Cells.Select(Told), before.Cells.Select(Told));
         }
     }
+
+    // The file of old workbooks has 56 colours, so LibreOffice took the nearest; the texts of formulas are not read there.
+    private static (CellAt, CellValue, string, bool, bool, string) Told(SheetCell cell) => (cell.At, cell.Value, cell.Text, cell.IsFormula, cell.Fill is not null, cell.Comment);
 
     [Fact]
     public void Samples_keep_merges_fills_comments_and_what_is_hidden()
