@@ -21,9 +21,9 @@ internal sealed class CalendarEntries(Season season, Setup setup, CalendarChoice
 
     private readonly YearWords words = new(season, setup);
 
-    /// <summary>Everything with a day, wherever it lies, in the order of time.</summary>
+    /// <summary>Everything with a day, wherever it lies.</summary>
     public static IReadOnlyList<PlannedEntry> Of(Season season, Setup setup, CalendarChoices choices) =>
-        [.. new CalendarEntries(choices.KeyMatches ? season : season.WithoutKeyMatches(), setup, choices).All().OrderBy(plan => plan.Entry.Start.Clock).ThenBy(plan => plan.Entry.Uid, StringComparer.Ordinal)];
+        [.. new CalendarEntries(choices.KeyMatches ? season : season.WithoutKeyMatches(), setup, choices).All()];
 
     private IEnumerable<PlannedEntry> All()
     {

@@ -17,7 +17,7 @@ internal static class EventsSheet
     {
         List<Event> events = [.. season.AllEvents];
         var sheet = new ListSheet<Event>("Events", events)
-            .Week(Say("workbook.week"), isOneDay: false, Say("workbook.outside"), item => item.Days, season.FirstWeekOf)
+            .Week(season, item => item.Days)
             .Day(Say("workbook.first"), looks.LongDay, item => item.Days.First, First)
             .Day(Say("workbook.last"), looks.LongDay, item => item.Days.Last, Last)
             .Text(Say("workbook.event.kind"), 16, item => YearTexts.Forms($"event.{item.Kind}")[0])
@@ -28,7 +28,7 @@ internal static class EventsSheet
             .Number(Say("workbook.training"), 10, SheetLooks.Percent with { Side = CellSide.Middle }, item => item.Training?.Value / 100m)
             .Perhaps(Say("workbook.place"), 18, item => item.Place)
             .Number(Say("workbook.nights"), 7, SheetLooks.Count, item => item.Nights)
-            .Perhaps(Say("workbook.journey"), 36, item => Journey(item, season));
+            .Perhaps(Say("workbook.journey"), 36, Journey);
         if (choices.Notes) sheet.Perhaps(Say("workbook.note"), 24, item => item.Note);
         sheet.Add(Say("workbook.in-year"), 28, (item, row) => new(Told(item), SheetLooks.Wrapped, FormattableString.Invariant(
             $"IF(B{row}=\"\",\"\",E{row}&IF(F{row}=\"\",\"\",\" (\"&F{row}&\")\")&IF(G{row}=\"\",\"\",\", \"&G{row}))")), Words);
@@ -43,7 +43,7 @@ internal static class EventsSheet
     }
 
     /// <summary>"Fri 12 Nov 13:00 Harbour Vale → 17:30 Skeldby; ..."</summary>
-    private static string? Journey(Event item, Season season) => item.Legs is not { Count: > 0 } legs ? null : string.Join("; ", legs.Select(leg => string.Join(' ', new[]
+    private static string? Journey(Event item) => item.Legs is not { Count: > 0 } legs ? null : string.Join("; ", legs.Select(leg => string.Join(' ', new[]
     {
         leg.Day.Iso(), leg.Departs?.Iso(), leg.From, "→", leg.ArrivalDay is { } day && day != leg.Day ? day.Iso() : null, leg.Arrives?.Iso(), leg.To,
     }.OfType<string>())));

@@ -1,4 +1,6 @@
 using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Seasons;
+using static Seasonwright.Documents.HandOut.HandOutTexts;
 
 namespace Seasonwright.Documents.HandOut.Workbooks;
 
@@ -26,13 +28,17 @@ internal sealed class ListSheet<T>(string name, IReadOnlyList<T> things)
 
     public ListSheet<T> Day(string heading, CellLook look, Func<T, DateOnly?> day, string? name = null) => Add(heading, 16, (thing, _) => new(day(thing), look), name);
 
-    /// <summary>The week in which a thing is first met, by formula; the columns of its days follow this one.</summary>
-    /// <param name="days">The days by which it is met; null without any.</param>
-    /// <param name="numberOf">The week that holds a day, or null outside the season.</param>
-    public ListSheet<T> Week(string heading, bool isOneDay, string outside, Func<T, DaySpan?> days, Func<DaySpan, int?> numberOf) => Add(heading, 8, (thing, row) =>
+    /// <summary>The week of a thing of one day, by formula; the column of its day follows this one.</summary>
+    /// <param name="day">Null without one.</param>
+    public ListSheet<T> Week(Season season, Func<T, DateOnly?> day) => Week(season, thing => day(thing) is { } one ? DaySpan.Of(one) : null, lastColumn: "B");
+
+    /// <summary>The week in which a thing is first met, by formula; the columns of its first and last day follow this one.</summary>
+    public ListSheet<T> Week(Season season, Func<T, DaySpan> days) => Week(season, thing => days(thing), lastColumn: "C");
+
+    private ListSheet<T> Week(Season season, Func<T, DaySpan?> days, string lastColumn) => Add(Say("workbook.week"), 8, (thing, row) =>
     {
-        var (first, last) = (FormattableString.Invariant($"B{row}"), isOneDay ? FormattableString.Invariant($"B{row}") : FormattableString.Invariant($"C{row}"));
-        object value = days(thing) is not { } span ? "" : numberOf(span) is { } number ? (decimal)number : outside;
+        var (first, last, outside) = (FormattableString.Invariant($"B{row}"), FormattableString.Invariant($"{lastColumn}{row}"), Say("workbook.outside"));
+        object value = days(thing) is not { } span ? "" : season.FirstWeekOf(span) is { } number ? (decimal)number : outside;
         return new(value, SheetLooks.Number with { Side = CellSide.Middle }, Formulas.WeekOf(first, last, outside));
     });
 

@@ -19,7 +19,7 @@ internal static class MatchesSheet
     public static (Sheet Sheet, WeekList List) Of(Season season, WorkbookChoices choices, SheetLooks looks)
     {
         var sheet = new ListSheet<Match>("Matches", season.AllMatches)
-            .Week(Say("workbook.week"), isOneDay: true, Say("workbook.outside"), match => match.Day is { } day ? DaySpan.Of(day) : null, days => season.WeekOf(days.First)?.Number)
+            .Week(season, match => match.Day)
             .Day(Say("workbook.day"), looks.LongDay, match => match.Day, Day)
             .Day(Say("workbook.last-possible"), looks.LongDay, match => match.Days is { Length: > 1 } days ? days.Last : null)
             .Add(Say("workbook.kick-off"), 8, (match, _) => new(match.KickOff, SheetLooks.Time))

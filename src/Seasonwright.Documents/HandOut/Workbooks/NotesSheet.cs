@@ -17,7 +17,7 @@ internal static class NotesSheet
     {
         List<Note> notes = [.. season.Facts.All(SeasonFacets.Note).Select(note => note.Value).OrderBy(note => note.Days).ThenBy(note => note.Id.Text, StringComparer.Ordinal)];
         var sheet = new ListSheet<Note>("Notes", notes)
-            .Week(Say("workbook.week"), isOneDay: false, Say("workbook.outside"), note => note.Days, season.FirstWeekOf)
+            .Week(season, note => note.Days)
             .Day(Say("workbook.first"), looks.LongDay, note => note.Days.First, First)
             .Day(Say("workbook.last"), looks.LongDay, note => note.Days.Last, Last)
             .Text(Say("workbook.note"), 80, note => note.Text, Words);

@@ -1,5 +1,6 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Documents.Year;
@@ -18,7 +19,7 @@ internal static class OutsideSheet
         var outside = season.Outside;
         List<Row> rows =
         [
-            .. outside.Weeks.Select(week => new Row(Say("workbook.week"), week.Days, Plan(season, setup, choices, week))),
+            .. outside.Weeks.Select(week => new Row(Say("workbook.week"), week.Days, Plan(season, setup, choices, words, week))),
             .. outside.Matches.Concat(outside.Undated).Select(match => new Row(Say("workbook.match"), match.Days, words.Match(match, null))),
             .. outside.Events.Select(item => new Row(Say("workbook.event"), item.Days, words.Event(item))),
             .. outside.TestDays.Select(test => new Row(Say("workbook.tests"), DaySpan.Of(test.Day), test.Battery)),
@@ -32,15 +33,15 @@ internal static class OutsideSheet
             .Sheet(Say("workbook.outside.about"));
     }
 
-    private static string Plan(Season season, Setup setup, WorkbookChoices choices, SeasonWeek week)
+    private static string Plan(Season season, Setup setup, WorkbookChoices choices, YearWords words, SeasonWeek week)
     {
         string?[] parts =
         [
-            season.Facts.FindValue(SeasonFacets.WeekPhase, week.Id) is { } phase && season.Facts.Find(SeasonFacets.Phase, phase) is { } named ? named.Name ?? Sentences.Say($"phase.{named.Kind}") : null,
-            season.Facts.FindValue(SeasonFacets.WeekBlock, week.Id) is { } block && season.Facts.Find(SeasonFacets.Block, block) is { } of ? of.Name ?? Sentences.Say($"block.{of.Kind}") : null,
+            season.Facts.FindValue(SeasonFacets.WeekPhase, week.Id) is { } phase && season.Facts.Find(SeasonFacets.Phase, phase) is { } named ? RunWords.Of(named) : null,
+            season.Facts.FindValue(SeasonFacets.WeekBlock, week.Id) is { } block && season.Facts.Find(SeasonFacets.Block, block) is { } of ? RunWords.Of(of) : null,
             season.KindOf(week.Id) is { } kind ? Sentences.Say($"kind.{kind}") : null,
             season.TargetOf(week.Id) is { } target ? YearTexts.Say("percent", target.PercentOf(setup.ReferenceWeek).Value) : null,
-            season.PracticesOf(week.Id) is { } practices ? new YearWords(season, setup).Practices(practices) : null,
+            season.PracticesOf(week.Id) is { } practices ? words.Practices(practices) : null,
             .. setup.Qualities.Where(quality => season.EmphasisOf(week.Id, quality.Id) != Emphasis.None)
                 .Select(quality => YearTexts.Say("emphasis.week", quality.Name, Sentences.Say($"emphasis.{season.EmphasisOf(week.Id, quality.Id)}"))),
             .. season.Tracks.Where(track => track.Grain == TrackGrain.Week && season.CellOf(track.Id, CellPlace.Of(week.Id)) is not null)

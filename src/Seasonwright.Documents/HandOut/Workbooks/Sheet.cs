@@ -28,7 +28,7 @@ internal sealed record Sheet(
     public string Cells(int column) => FormattableString.Invariant($"{Name}!${Letters(column)}${FirstRow}:${Letters(column)}${LastRow}");
 
     /// <summary>"A" for 0, "Z" for 25, "AA" for 26.</summary>
-    public static string Letters(int column) => column < 26 ? ((char)('A' + column)).ToString() : Letters(column / 26 - 1) + (char)('A' + column % 26);
+    public static string Letters(int column) => Read.Workbooks.CellAt.ColumnName(column + 1);
 }
 
 /// <summary>A look that cells take on by what they hold.</summary>

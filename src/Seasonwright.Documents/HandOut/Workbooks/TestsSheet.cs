@@ -15,7 +15,7 @@ internal static class TestsSheet
     {
         List<TestDay> tests = [.. season.AllTestDays];
         var sheet = new ListSheet<TestDay>("Tests", tests)
-            .Week(Say("workbook.week"), isOneDay: true, Say("workbook.outside"), test => DaySpan.Of(test.Day), days => season.WeekOf(days.First)?.Number)
+            .Week(season, test => test.Day)
             .Day(Say("workbook.day"), looks.LongDay, test => test.Day, Day)
             .Text(Say("workbook.battery"), 40, test => test.Battery)
             .Text(Say("workbook.for"), 20, test => test.For)

@@ -39,7 +39,7 @@ internal sealed record WeekList(string First, string Last, string Text, IReadOnl
     }
 
     /// <summary>The most that can ever fall into one week, wherever the weeks begin; the rest of more than a dozen is counted.</summary>
-    private int Most => Math.Clamp(Items.Select(item => item.Days).OfType<DaySpan>()
+    private int Most { get; } = Math.Clamp(Items.Select(item => item.Days).OfType<DaySpan>()
         .Select(span => new DaySpan(span.Last, span.Last.DayNumber > DateOnly.MaxValue.DayNumber - 6 ? DateOnly.MaxValue : span.Last.AddDays(6)))
         .Select(week => Items.Count(item => item.Days is { } days && days.Overlaps(week))).DefaultIfEmpty(1).Max(), 1, MostNamed);
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -90,9 +91,9 @@ internal sealed class YearSheet
         {
             if (season.PhaseOf(week) is not { Phase: var phase }) return new(null, SheetLooks.Text);
             var (ground, ink) = PhasesTrack.Looking(phase.Kind);
-            return Text(phase.Name ?? Sentences.Say($"phase.{phase.Kind}"), SheetLooks.Wrapped with { Fill = ground.Fill, Ink = ink.Fill });
+            return Text(RunWords.Of(phase), SheetLooks.Wrapped with { Fill = ground.Fill, Ink = ink.Fill });
         });
-        Add(Say("workbook.block"), 9, (week, _) => season.BlockOf(week) is { Block: var block } ? Text(block.Name ?? Sentences.Say($"block.{block.Kind}"), SheetLooks.Wrapped) : new(null, SheetLooks.Text));
+        Add(Say("workbook.block"), 9, (week, _) => season.BlockOf(week) is { Block: var block } ? Text(RunWords.Of(block), SheetLooks.Wrapped) : new(null, SheetLooks.Text));
         Add(Say("workbook.block.week"), 3.5, (week, _) => Count(season.BlockOf(week) is { } run ? week.Number - run.First.Number + 1 : 0), isUpright: true);
         Add(Say("workbook.kind"), 11, (week, _) => Text(season.KindOf(week.Id) is { } kind ? Sentences.Say($"kind.{kind}") : null, SheetLooks.Text));
     }
