@@ -7,6 +7,18 @@ public abstract record CellValue
     {
     }
 
+    /// <summary>No value and no words.</summary>
+    internal static (CellValue Value, string Text) Nothing { get; } = (new Empty(), "");
+
+    /// <summary>Characters, shown as they are; none are no value.</summary>
+    internal static (CellValue Value, string Text) Said(string text) => text.Length == 0 ? Nothing : (new Words(text), text);
+
+    /// <summary>A truth, shown as every spreadsheet shows it.</summary>
+    internal static (CellValue Value, string Text) Said(bool truth) => (new Truth(truth), truth ? "TRUE" : "FALSE");
+
+    /// <summary>An error, shown by its code.</summary>
+    internal static (CellValue Value, string Text) Failed(string code) => (new Error(code), code);
+
     /// <summary>No value: a cell that has only a fill, a comment, or a formula without a stored value.</summary>
     public sealed record Empty : CellValue;
 

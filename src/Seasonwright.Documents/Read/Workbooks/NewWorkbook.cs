@@ -15,8 +15,7 @@ internal static class NewWorkbook
         using var workbook = new Part(main, parts.Find(main)!);
         var links = Links.Of(parts, main);
         var (sheets, titles, from1904) = Book(workbook);
-        if (sheets.Count == 0) throw new WorkbookTrouble("workbook-no-sheets", null, null);
-        if (sheets.Count > Workbook.MostSheets) throw new WorkbookTrouble("workbook-sheets", null, null, sheets.Count, Workbook.MostSheets);
+        Workbook.CheckSheets(sheets.Count);
         var looks = CellLooks.Read(parts, links.Kind("styles"), links.Kind("theme"));
         var strings = SharedStrings.Read(parts, links.Kind("sharedStrings"));
         var left = Workbook.MostCells;

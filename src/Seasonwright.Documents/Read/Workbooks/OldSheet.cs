@@ -44,9 +44,9 @@ internal sealed class OldSheet(string name, OldWorkbook book)
             case 0x00E5: Merges(record); break;
             case 0x0201:
                 var blank = Head(record);
-                Put(blank.Look, null, (new CellValue.Empty(), ""));
+                Put(blank.Look, null, CellValue.Nothing);
                 break;
-            case 0x00BE: Many(record, 2, (_, _) => (new CellValue.Empty(), "")); break;
+            case 0x00BE: Many(record, 2, (_, _) => CellValue.Nothing); break;
             case 0x00BD: Many(record, 6, (packed, format) => format.Read(packed.Packed(), book.From1904)); break;
             case 0x0203:
                 var number = Head(record);
@@ -119,20 +119,19 @@ internal sealed class OldSheet(string name, OldWorkbook book)
         Put(head.Look, "", (ulong)result >> 48 != 0xFFFF ? Number(head.Look, BitConverter.Int64BitsToDouble(result)) : kind switch
         {
             1 or 2 => TruthOrError(value, kind == 2),
-            _ => (new CellValue.Empty(), ""),
+            _ => CellValue.Nothing,
         });
     }
 
     private (CellValue, string) Number((NumberFormat Format, Rgb? Fill) look, double number) =>
         double.IsFinite(number) ? look.Format.Read(number, book.From1904) : throw new WorkbookTrouble("workbook-no-number", name, at, number.ToString(CultureInfo.InvariantCulture));
 
-    private static (CellValue, string) Words(string text) => text.Length == 0 ? (new CellValue.Empty(), "") : Escapes.Undone(text) is var undone ? (new CellValue.Words(undone), undone) : default;
+    private static (CellValue, string) Words(string text) => CellValue.Said(Escapes.Undone(text));
 
     private static (CellValue, string) TruthOrError(byte value, bool isError)
     {
-        if (!isError) return (new CellValue.Truth(value != 0), value != 0 ? "TRUE" : "FALSE");
-        var code = value switch { 0x00 => "#NULL!", 0x07 => "#DIV/0!", 0x0F => "#VALUE!", 0x17 => "#REF!", 0x1D => "#NAME?", 0x24 => "#NUM!", _ => "#N/A" };
-        return (new CellValue.Error(code), code);
+        if (!isError) return CellValue.Said(value != 0);
+        return CellValue.Failed(value switch { 0x00 => "#NULL!", 0x07 => "#DIV/0!", 0x0F => "#VALUE!", 0x17 => "#REF!", 0x1D => "#NAME?", 0x24 => "#NUM!", _ => "#N/A" });
     }
 
     private void Row(OldRecord record)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Seasonwright.Core;
 using Seasonwright.Documents.Draw;
@@ -17,6 +18,7 @@ internal sealed class OldWorkbook
     private readonly List<(int Format, int Pattern, int Fore)> looks = [];
     private readonly List<string> strings = [];
     private readonly List<Rgb> palette = [];
+    private ImmutableArray<(NumberFormat Format, Rgb? Fill)> resolved = [];
     private Encoding page = CodePagesEncodingProvider.Instance.GetEncoding(1252)!;
 
     /// <summary>Whether this is version 8, of 1997 to 2003, and not 5.</summary>
@@ -40,8 +42,8 @@ internal sealed class OldWorkbook
         var stream = file.Find("Workbook") ?? file.Find("Book") ?? throw new WorkbookTrouble("workbook-no-part", null, null, "Workbook");
         var book = new OldWorkbook();
         foreach (var record in OldRecord.Section(stream, 0)) book.Take(record);
-        if (book.sheets.Count == 0) throw new WorkbookTrouble("workbook-no-sheets", null, null);
-        if (book.sheets.Count > Workbook.MostSheets) throw new WorkbookTrouble("workbook-sheets", null, null, book.sheets.Count, Workbook.MostSheets);
+        book.resolved = book.Resolved();
+        Workbook.CheckSheets(book.sheets.Count);
         var (read, left) = (new List<Sheet>(), Workbook.MostCells);
         foreach (var (name, isHidden, start) in book.sheets)
         {
@@ -57,11 +59,14 @@ internal sealed class OldWorkbook
     /// <summary>A text that cells share; null when there is no such.</summary>
     public string? Shared(uint number) => number < strings.Count ? strings[(int)number] : null;
 
-    public (NumberFormat Format, Rgb? Fill) Look(int number)
+    /// <summary>A style that the workbook does not have is the plain one.</summary>
+    public (NumberFormat Format, Rgb? Fill) Look(int number) => number < resolved.Length ? resolved[number] : (NumberFormat.General, null);
+
+    /// <summary>Looks once for all cells, when all that they name is known: the palette stands behind them.</summary>
+    private ImmutableArray<(NumberFormat, Rgb?)> Resolved()
     {
-        if (number >= looks.Count) return (NumberFormat.General, null);
-        var (format, pattern, fore) = looks[number];
-        return (formats.GetValueOrDefault(format) ?? NumberFormat.BuiltIn(format), pattern is 0 or 17 ? null : new Colours([], palette).Indexed(fore));
+        var colours = new Colours([], palette);
+        return [.. looks.Select(look => (formats.GetValueOrDefault(look.Format) ?? NumberFormat.BuiltIn(look.Format), look.Pattern is 0 or 17 ? null : colours.Indexed(look.Fore)))];
     }
 
     private void Take(OldRecord record)

@@ -68,24 +68,20 @@ internal sealed class SheetPart(string sheet, string part, byte[] bytes, List<st
             else if (element == "v") stored = xml.Text();
             else if (element == "is") inline = Escapes.Undone(xml.Text(skips: inner => inner == "rPh"));
         }
-        var (value, text) = inline is not null ? Words(inline) : Value(xml, type, stored, look.Format);
+        var (value, text) = inline is not null ? CellValue.Said(inline) : Value(xml, type, stored, look.Format);
         return value is CellValue.Empty && formula is null && look.Fill is null && comment.Length == 0 ? null : new(at, value, text, formula, look.Fill, comment);
     }
 
-    private (CellValue Value, string Text) Value(Part xml, string type, string? stored, NumberFormat format) => stored is null ? Nothing : type switch
+    private (CellValue Value, string Text) Value(Part xml, string type, string? stored, NumberFormat format) => stored is null ? CellValue.Nothing : type switch
     {
-        "s" => int.TryParse(stored, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number < strings.Count ? Words(strings[number]) : throw xml.Trouble("workbook-no-string", stored),
-        "str" or "inlineStr" => Words(Escapes.Undone(stored)),
-        "b" => stored is "1" or "true" ? (new CellValue.Truth(true), "TRUE") : (new CellValue.Truth(false), "FALSE"),
-        "e" => (new CellValue.Error(stored), stored),
+        "s" => int.TryParse(stored, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number < strings.Count ? CellValue.Said(strings[number]) : throw xml.Trouble("workbook-no-string", stored),
+        "str" or "inlineStr" => CellValue.Said(Escapes.Undone(stored)),
+        "b" => CellValue.Said(stored is "1" or "true"),
+        "e" => CellValue.Failed(stored),
         "d" => DateTime.TryParseExact(stored, Iso, CultureInfo.InvariantCulture, DateTimeStyles.None, out var at) ? Day(at) : throw xml.Trouble("workbook-no-number", stored),
-        _ when stored.Trim().Length == 0 => Nothing,
+        _ when stored.Trim().Length == 0 => CellValue.Nothing,
         _ => double.TryParse(stored, NumberStyles.Float, CultureInfo.InvariantCulture, out var amount) && double.IsFinite(amount) ? format.Read(amount, from1904) : throw xml.Trouble("workbook-no-number", stored),
     };
-
-    private static (CellValue, string) Nothing => (new CellValue.Empty(), "");
-
-    private static (CellValue, string) Words(string text) => text.Length == 0 ? Nothing : (new CellValue.Words(text), text);
 
     private static (CellValue, string) Day(DateTime at) => at.TimeOfDay == TimeSpan.Zero
         ? (new CellValue.Day(DateOnly.FromDateTime(at), null), at.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))

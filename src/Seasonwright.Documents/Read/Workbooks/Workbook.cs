@@ -43,6 +43,13 @@ public sealed record Workbook(string Name, string Format, ValueList<Sheet> Sheet
         }
     }
 
+    /// <exception cref="WorkbookTrouble">A workbook of none, or of more than anybody opens.</exception>
+    internal static void CheckSheets(int count)
+    {
+        if (count == 0) throw new WorkbookTrouble("workbook-no-sheets", null, null);
+        if (count > MostSheets) throw new WorkbookTrouble("workbook-sheets", null, null, count, MostSheets);
+    }
+
     // What stands behind a workbook's name when it is none: programs export web pages and plain text as ".xls".
     private static string Instead(ReadOnlySpan<byte> bytes)
     {
