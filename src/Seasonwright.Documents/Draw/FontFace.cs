@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Runtime.InteropServices;
 using HarfBuzzSharp;
@@ -63,7 +64,7 @@ public sealed class FontFace
         var known = advances;
         if (known.TryGetValue(text, out var advance))
             return advance;
-        advance = Shape(text);
+        advance = Shape(text).Advance;
         if (known.TryAdd(text, advance) && Interlocked.Increment(ref remembered) > RememberedTexts)
         {
             // A server runs for months and meets endless names: begin the memory anew rather than let it grow.
@@ -73,22 +74,28 @@ public sealed class FontFace
         return advance;
     }
 
-    private int Shape(string text)
+    /// <summary>One line of text as glyphs of the file, for a painter that sets them one by one.</summary>
+    public ShapedText Shape(string text)
     {
+        ArgumentNullException.ThrowIfNull(text);
         if (text.Length == 0)
-            return 0;
+            return new([], 0);
         using var buffer = new HarfBuzzBuffer();
-        buffer.AddUtf16(text);
+        buffer.AddUtf8(text);
         buffer.GuessSegmentProperties();
         buffer.Language = ShapingLanguage;
         font.Shape(buffer, TabularFigures);
 
-        var glyphs = buffer.GetGlyphInfoSpan();
+        var infos = buffer.GetGlyphInfoSpan();
         var places = buffer.GetGlyphPositionSpan();
         var missing = (int)Math.Ceiling(MissingGlyphEm * UnitsPerEm);
+        var glyphs = ImmutableArray.CreateBuilder<PlacedGlyph>(infos.Length);
         var sum = 0;
-        for (var i = 0; i < glyphs.Length; i++)
-            sum += glyphs[i].Codepoint == MissingGlyph ? missing : places[i].XAdvance;
-        return sum;
+        for (var i = 0; i < infos.Length; i++)
+        {
+            glyphs.Add(new((ushort)infos[i].Codepoint, (int)infos[i].Cluster, sum + places[i].XOffset, places[i].YOffset));
+            sum += infos[i].Codepoint == MissingGlyph ? missing : places[i].XAdvance;
+        }
+        return new(glyphs.MoveToImmutable(), sum);
     }
 }

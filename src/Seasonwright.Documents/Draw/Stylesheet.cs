@@ -15,26 +15,41 @@ public static class Stylesheet
     {
         var css = new StringBuilder();
         foreach (var file in FontFile.All)
-        {
-            css.Append(CultureInfo.InvariantCulture, $"@font-face{{font-family:\"{FontFile.Family}\";font-style:normal;")
-                .Append(CultureInfo.InvariantCulture, $"font-weight:{(int)file.Weight};font-display:block;")
-                .Append(CultureInfo.InvariantCulture, $"src:url(\"{fontFolder}{file.FileName}\") format(\"truetype\")}}\n");
-        }
+            Face(css, file, $"url(\"{fontFolder}{file.FileName}\") format(\"truetype\")");
         css.Append(Palette.Css());
         Rules(css, tint => $"var(--{tint.Name})");
         return css.ToString();
     }
 
     /// <summary>
-    /// The looks for a file on its own in one scheme. Colours stand in the rules: many viewers of SVG know no custom
-    /// properties.
+    /// The looks for a file on its own in one scheme, and the fonts themselves. Colours stand in the rules: many viewers
+    /// of SVG know no custom properties.
     /// </summary>
     public static string ForFile(Scheme scheme)
     {
-        var css = new StringBuilder();
+        var css = new StringBuilder(Fonts.Value);
         Rules(css, tint => tint.In(scheme).ToString());
         return css.ToString();
     }
+
+    /// <summary>The font faces with the files inside, for a page that opens without any server.</summary>
+    public static string FontsInside => Fonts.Value;
+
+    private static readonly Lazy<string> Fonts = new(() =>
+    {
+        var css = new StringBuilder();
+        foreach (var file in FontFile.All)
+        {
+            using var stream = file.Open();
+            Face(css, file, $"url(data:font/woff;base64,{Convert.ToBase64String(Woff.Of(stream))}) format(\"woff\")");
+        }
+        return css.ToString();
+    });
+
+    private static void Face(StringBuilder css, FontFile file, string source) => css
+        .Append(CultureInfo.InvariantCulture, $"@font-face{{font-family:\"{FontFile.Family}\";font-style:normal;")
+        .Append(CultureInfo.InvariantCulture, $"font-weight:{(int)file.Weight};font-display:block;")
+        .Append("src:").Append(source).Append("}\n");
 
     private static void Rules(StringBuilder css, Func<Tint, string> colour)
     {

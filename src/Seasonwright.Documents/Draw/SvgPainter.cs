@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Seasonwright.Core;
 
 namespace Seasonwright.Documents.Draw;
 
@@ -44,25 +43,24 @@ public static class SvgPainter
         return svg.ToString();
     }
 
-    /// <summary>A whole file on its own: the tracks one below the other, in one scheme, with its style inside.</summary>
-    /// <param name="title">What the file shows, for its title element.</param>
-    /// <param name="width">px at 1x; the height is the sum of the tracks.</param>
-    /// <param name="tracks">From top to bottom.</param>
-    /// <param name="scheme">Light, dark or grey.</param>
-    public static string File(string title, double width, ValueList<TrackDrawing> tracks, Scheme scheme)
+    /// <summary>
+    /// A sheet as a whole file on its own, in one scheme, with style and fonts inside: it looks the same on a machine that
+    /// has none of them. As large as the paper, with the paper's ground.
+    /// </summary>
+    public static string File(SheetDrawing sheet, Scheme scheme)
     {
-        var height = tracks.Sum(track => track.Height);
-        var page = new Area(0, 0, width, height);
+        var page = new Area(0, 0, sheet.WidthInPx, sheet.HeightInPx);
         var svg = new SvgMarkup();
         svg.Open("svg").With("xmlns", "http://www.w3.org/2000/svg").With("class", "drawing")
-            .With("width", width).With("height", height)
+            .With("width", string.Create(CultureInfo.InvariantCulture, $"{sheet.Width:0.##}pt"))
+            .With("height", string.Create(CultureInfo.InvariantCulture, $"{sheet.Height:0.##}pt"))
             .With("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {page.Width:0.##} {page.Height:0.##}"))
-            .With("role", tracks.Any(track => track.Cells.Count > 0) ? "table" : "img").With("aria-label", PlainText.Clean(title)).Begin();
-        svg.Open("title").CloseWith(PlainText.Clean(title), "title");
+            .With("role", sheet.Tracks.Any(track => track.Cells.Count > 0) ? "table" : "img").With("aria-label", sheet.Title).Begin();
+        svg.Open("title").CloseWith(sheet.Title, "title");
         svg.Open("style").CloseWith(Stylesheet.ForFile(scheme), "style");
         Paint(svg, new Box(page, Looks.Ground));
-        foreach (var (track, top) in tracks.Stacked())
-            Paint(svg, track, new Point(0, top), "cell");
+        foreach (var (track, top) in sheet.Tracks.Stacked())
+            Paint(svg, track, new Point(sheet.MarginInPx, sheet.MarginInPx + top), "cell");
         svg.End("svg");
         return svg.ToString() + "\n";
     }

@@ -84,7 +84,8 @@ public class PaletteTests
             var rules = page[page.IndexOf(".drawing text", StringComparison.Ordinal)..];
             foreach (var tint in Palette.All)
                 rules = rules.Replace($"var(--{tint.Name})", tint.In(scheme).ToString(), StringComparison.Ordinal);
-            Assert.Equal(rules, Stylesheet.ForFile(scheme));
+            var file = Stylesheet.ForFile(scheme);
+            Assert.Equal(rules, file[file.IndexOf(".drawing text", StringComparison.Ordinal)..]);
         }
     }
 

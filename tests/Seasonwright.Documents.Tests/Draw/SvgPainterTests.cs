@@ -61,9 +61,9 @@ public partial class SvgPainterTests
                 track =>
                 {
                     CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-                    var invariant = SvgPainter.File("Year", 1600.5, [track], Scheme.Light);
+                    var invariant = SvgPainter.File(Sheet(track), Scheme.Light);
                     CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
-                    Assert.Equal(invariant, SvgPainter.File("Year", 1600.5, [track], Scheme.Light));
+                    Assert.Equal(invariant, SvgPainter.File(Sheet(track), Scheme.Light));
                 },
                 threads: 1);
         }
@@ -93,19 +93,24 @@ public partial class SvgPainterTests
         TrackDrawing Track(string id, double height) => new(
             id, id, height, [new TextRun(new(4, 12), "Łódź & <Vale>", new TextStyle(12), Looks.Ink)], []);
 
-        var text = SvgPainter.File("Year of \"Harbour Vale\"", 400, [Track("month", 20), Track("week", 30.5), Track("load", 100)], Scheme.Grey);
+        var text = SvgPainter.File(
+            new SheetDrawing("Year of \"Harbour Vale\"", 200, 80, 5, 0.5, [Track("month", 20), Track("week", 30.5), Track("load", 100)]), Scheme.Grey);
         var svg = XDocument.Parse(text).Root!;
         XNamespace ns = "http://www.w3.org/2000/svg";
 
-        Assert.Equal("0 0 400 150.5", (string?)svg.Attribute("viewBox"));
+        Assert.Equal(("0 0 400 160", "200pt", "80pt"), ((string?)svg.Attribute("viewBox"), (string?)svg.Attribute("width"), (string?)svg.Attribute("height")));
         Assert.Equal("Year of \"Harbour Vale\"", svg.Element(ns + "title")!.Value);
-        Assert.Equal("|translate(0 20)|translate(0 50.5)", string.Join('|', svg.Elements(ns + "g").Select(g => (string?)g.Attribute("transform"))));
+        Assert.Equal("translate(10 10)|translate(10 30)|translate(10 60.5)", string.Join('|', svg.Elements(ns + "g").Select(g => (string?)g.Attribute("transform"))));
         var style = svg.Element(ns + "style")!.Value;
         Assert.Contains(".drawing .phase-peak{fill:#262626;stroke:#000000;stroke-width:1}", style, StringComparison.Ordinal);
         Assert.DoesNotContain("var(", style, StringComparison.Ordinal);
-        Assert.DoesNotContain("url(", text, StringComparison.Ordinal);
+        // Nothing is fetched: the fonts are inside.
+        Assert.Equal(FontFile.All.Length, Regex.Count(style, @"url\(", RegexOptions.NonBacktracking));
+        Assert.Equal(FontFile.All.Length, Regex.Count(style, @"url\(data:font/woff;base64,", RegexOptions.NonBacktracking));
         Assert.DoesNotContain("@import", text, StringComparison.Ordinal);
     }
+
+    private static SheetDrawing Sheet(TrackDrawing track) => new("Year", 1200.38, 600, 0, 0.75, [track]);
 
     [GeneratedRegex(@"^[ML, ]*(-?\d+(\.\d{1,2})?[ ,ML]*)*$", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Numbers();
