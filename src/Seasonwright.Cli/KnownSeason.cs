@@ -36,7 +36,7 @@ internal sealed record KnownSeason(Season Season, DaySpan? Days = null, DayOrder
     /// <inheritdoc cref="Open(string, Func{SourceText, NaturalIds, TakenList}, Answers, Terminal)"/>
     public static (KnownSeason? Known, Exit Exit) Open(string path, Terminal terminal) => Of(SeasonFiles.Open(path, terminal));
 
-    private static (KnownSeason? Known, Exit Exit) Of((Season Season, Setup Setup)? file) => file is var (season, setup)
+    private static (KnownSeason? Known, Exit Exit) Of(SeasonContent? file) => file is var (season, setup)
         ? (new(season, season.Days, setup.Locale.DateOrder == DateOrder.MonthDayYear ? DayOrder.MonthFirst : DayOrder.DayFirst), Exit.Done)
         : (null, Exit.BadInput);
 }

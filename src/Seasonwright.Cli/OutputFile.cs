@@ -9,7 +9,10 @@ namespace Seasonwright.Cli;
 internal static class OutputFile
 {
     /// <returns>False after saying why it could not be written; what stood there stands there still.</returns>
-    public static bool Write(string path, string text, Terminal terminal)
+    public static bool Write(string path, string text, Terminal terminal) => Write(path, Encoding.UTF8.GetBytes(text), terminal);
+
+    /// <inheritdoc cref="Write(string, string, Terminal)"/>
+    public static bool Write(string path, byte[] content, Terminal terminal)
     {
         string? temporary = null;
         try
@@ -29,7 +32,7 @@ internal static class OutputFile
             // Written through: the platform is silent about an error of the flush alone.
             using (var file = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 1 << 16, FileOptions.WriteThrough))
             {
-                file.Write(Encoding.UTF8.GetBytes(text));
+                file.Write(content);
                 file.Flush(flushToDisk: true);
             }
             if (exists && !OperatingSystem.IsWindows()) File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));

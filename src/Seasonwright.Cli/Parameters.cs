@@ -50,15 +50,20 @@ internal static class Parameters
     /// <summary>One of a few words: the names of an enum, in small letters.</summary>
     /// <param name="otherwise">What the help says holds without it.</param>
     public static Option<T?> Word<T>(string name, string help, T otherwise)
+        where T : struct, Enum => Word<T>(name, help, Word(otherwise));
+
+    /// <inheritdoc cref="Word{T}(string, string, T)"/>
+    /// <param name="words">What the help's sentence holds.</param>
+    public static Option<T?> Word<T>(string name, string help, params object?[] words)
         where T : struct, Enum
     {
-        var words = Enum.GetValues<T>().ToDictionary(Word, StringComparer.OrdinalIgnoreCase);
+        var names = Enum.GetValues<T>().ToDictionary(Word, StringComparer.OrdinalIgnoreCase);
         return new Option<T?>(name)
         {
-            Description = Texts.Say(help, Word(otherwise)),
-            HelpName = words.Count <= 4 ? string.Join('|', words.Keys) : "DAY",
+            Description = Texts.Say(help, words),
+            HelpName = names.Count <= 4 ? string.Join('|', names.Keys) : "DAY",
             CustomParser = argument => Read<T>(argument, name, "arguments.word",
-                text => words.TryGetValue(text, out var value) ? value : null, string.Join(", ", words.Keys)),
+                text => names.TryGetValue(text, out var value) ? value : null, string.Join(", ", names.Keys)),
         };
     }
 

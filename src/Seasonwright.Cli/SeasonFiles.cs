@@ -8,11 +8,11 @@ namespace Seasonwright.Cli;
 internal static class SeasonFiles
 {
     /// <returns>The season with its team's setup; null after saying what is wrong with the file.</returns>
-    public static (Season Season, Setup Setup)? Open(string path, Terminal terminal) =>
+    public static SeasonContent? Open(string path, Terminal terminal) =>
         InputFile.Read(path, terminal) is { } bytes ? Read(bytes, path, terminal) : null;
 
     /// <inheritdoc cref="Open"/>
-    public static (Season Season, Setup Setup)? Read(ReadOnlySpan<byte> bytes, string path, Terminal terminal)
+    public static SeasonContent? Read(ReadOnlySpan<byte> bytes, string path, Terminal terminal)
     {
         var read = SeasonFile.Read(bytes, out var problem);
         if (problem is not null) terminal.Complain(path, problem);
@@ -20,6 +20,7 @@ internal static class SeasonFiles
     }
 
     /// <returns>False after saying why it could not be written.</returns>
-    public static bool Save(string path, Season season, Setup setup, Terminal terminal) =>
-        OutputFile.Write(path, SeasonFile.Write(season, setup), terminal);
+    /// <param name="edition">The published version that it is; null for a season that is being worked on.</param>
+    public static bool Save(string path, Season season, Setup setup, Terminal terminal, Edition? edition = null) =>
+        OutputFile.Write(path, SeasonFile.Write(season, setup, edition), terminal);
 }

@@ -8,6 +8,13 @@ using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Wire;
 
+/// <summary>What a season file holds.</summary>
+/// <param name="Edition">The published version that it is; null for a season that is being worked on.</param>
+public sealed record SeasonContent(Season Season, Setup Setup, Edition? Edition = null)
+{
+    public void Deconstruct(out Season season, out Setup setup) => (season, setup) = (Season, Setup);
+}
+
 /// <summary>A season file: one season and its team's setup, no log, no people. Readable JSON, the same bytes for the same content.</summary>
 public static class SeasonFile
 {
@@ -17,14 +24,18 @@ public static class SeasonFile
     /// <summary>A full season has a tenth of a megabyte.</summary>
     public const int MostBytes = 32 << 20;
 
-    private sealed record Form(string Format, int Version, SeasonId Id, TeamId TeamId, FactSet Season, FactSet Team);
+    private sealed record Form(string Format, int Version, SeasonId Id, TeamId TeamId, FactSet Season, FactSet Team, EditionMark? Edition = null);
 
-    public static string Write(Season season, Setup setup) =>
-        JsonSerializer.Serialize(new Form(Format, Version, season.Id, setup.Id, season.Facts, setup.Facts), WireOptions.Readable) + "\n";
+    private sealed record EditionMark(int Version, DateOnly Day);
+
+    /// <param name="edition">The published version that the file is to say it is; null, or a draft, says nothing.</param>
+    public static string Write(Season season, Setup setup, Edition? edition = null) => JsonSerializer.Serialize(
+        new Form(Format, Version, season.Id, setup.Id, season.Facts, setup.Facts, edition?.Version is { } version ? new(version.Number, edition.Day) : null),
+        WireOptions.Readable) + "\n";
 
     /// <summary>Reads a season file. Never throws on content.</summary>
     /// <returns>The season and setup, or what is wrong, where, and how to mend it.</returns>
-    public static (Season Season, Setup Setup)? Read(ReadOnlySpan<byte> bytes, out WireProblem? problem)
+    public static SeasonContent? Read(ReadOnlySpan<byte> bytes, out WireProblem? problem)
     {
         if (bytes.StartsWith(Encoding.UTF8.Preamble)) bytes = bytes[Encoding.UTF8.Preamble.Length..];
         try
@@ -37,7 +48,14 @@ public static class SeasonFile
                 problem = new WireProblem(null, null, Sentences.Say("file.unsound", reason.Subject, reason.Sentence), Sentences.Say("mend.there"));
                 return null;
             }
-            return (new Season(form.Id, form.Season), new Setup(form.TeamId, form.Team));
+            var season = new Season(form.Id, form.Season);
+            var version = form.Edition is { } mark ? season.Facts.Find(SeasonFacets.Publication, new VersionNumber(mark.Version)) : null;
+            if (form.Edition is not null && version is null)
+            {
+                problem = WireProblem.Say("file.edition", "mend.there", form.Edition.Version);
+                return null;
+            }
+            return new(season, new Setup(form.TeamId, form.Team), version is null ? null : new Edition(version, form.Edition!.Day));
         }
         catch (JsonException error)
         {

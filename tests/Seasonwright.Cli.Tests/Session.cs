@@ -31,7 +31,7 @@ public sealed class Session : IDisposable
         var before = Contents();
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var exit = CommandLine.Run([.. CommandLineParser.SplitCommandLine(line).Select(Placed)], new Terminal(output, error), TimeProvider.System);
+        var exit = CommandLine.Run([.. CommandLineParser.SplitCommandLine(line).Select(Placed)], new Terminal(output, error), new Noon());
         var answer = new Answer(exit, WithoutFolders(output), WithoutFolders(error));
         // Readers of lists show what they read beside what is open; every other command says one or the other.
         var reads = new[] { "fixtures ", "events " }.Any(list => line.StartsWith(list, StringComparison.Ordinal) || line.Contains($" --{list}", StringComparison.Ordinal));
@@ -80,5 +80,13 @@ public sealed class Session : IDisposable
                 return text.ToString();
             }
         }
+    }
+
+    /// <summary>The sessions' own day: what says a date says the same one each time.</summary>
+    private sealed class Noon : TimeProvider
+    {
+        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+        public override DateTimeOffset GetUtcNow() => new(2027, 10, 18, 12, 0, 0, TimeSpan.Zero);
     }
 }

@@ -18,7 +18,7 @@ public class GoldenTests
         var bytes = File.ReadAllBytes(SeasonGolden);
         var read = SeasonFile.Read(bytes, out var problem);
         Assert.Null(problem);
-        Assert.Equal(Encoding.UTF8.GetString(bytes), SeasonFile.Write(read!.Value.Season, read.Value.Setup));
+        Assert.Equal(Encoding.UTF8.GetString(bytes), SeasonFile.Write(read!.Season, read.Setup));
     }
 
     [Fact]
@@ -40,7 +40,7 @@ public class GoldenTests
             kinds.Add(edit.GetType());
         }
         Assert.Equal(EditNames.All.Values.ToHashSet(), kinds);
-        var season = SeasonFile.Read(File.ReadAllBytes(SeasonGolden), out _)!.Value;
+        var season = SeasonFile.Read(File.ReadAllBytes(SeasonGolden), out _)!;
         Assert.Equal(season.Season.Facts, facts["season"]);
         Assert.Equal(season.Setup.Facts, facts["team"]);
     }

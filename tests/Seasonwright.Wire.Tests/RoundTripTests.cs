@@ -46,8 +46,27 @@ public class RoundTripTests
         var text = SeasonFile.Write(season, Setup.Empty(new("t1")));
         var read = SeasonFile.Read(System.Text.Encoding.UTF8.GetBytes(text), out var problem);
         Assert.Null(problem);
-        Assert.Equal(season, read!.Value.Season);
-        Assert.Equal(text, SeasonFile.Write(read.Value.Season, read.Value.Setup));
+        Assert.Equal(season, read!.Season);
+        Assert.Equal(text, SeasonFile.Write(read.Season, read.Setup));
+        Assert.Null(read.Edition);
+    }
+
+    [Fact]
+    public void A_published_version_says_which_one_it_is_and_none_that_the_season_does_not_have()
+    {
+        var season = Painted();
+        season = season.With(Assert.IsType<Accepted>(Decider.Decide(season, new Publish("Agreed"))).Step);
+        var edition = new Edition(season.LastPublication, new(2027, 10, 11));
+        var text = SeasonFile.Write(season, Setup.Empty(new("t1")), edition);
+        var read = SeasonFile.Read(System.Text.Encoding.UTF8.GetBytes(text), out var problem);
+        Assert.Null(problem);
+        Assert.Equal(edition, read!.Edition);
+        Assert.Equal(text, SeasonFile.Write(read.Season, read.Setup, read.Edition));
+
+        var other = text.Replace("\"edition\": {\n    \"version\": 1", "\"edition\": {\n    \"version\": 2", StringComparison.Ordinal);
+        Assert.NotEqual(text, other, StringComparer.Ordinal);
+        Assert.Null(SeasonFile.Read(System.Text.Encoding.UTF8.GetBytes(other), out problem));
+        Assert.Equal("The file says it is version 2, which this season does not have.", problem!.What);
     }
 
     [Fact]

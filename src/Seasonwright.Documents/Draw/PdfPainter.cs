@@ -178,7 +178,11 @@ public static class PdfPainter
             using var dashes = look.Dash is { } dash ? SKPathEffect.CreateDash([(float)dash, (float)dash], 0) : null;
             return strokes[look] = new SKPaint
             {
-                Color = Colour(look.Stroke!), IsAntialias = true, IsStroke = true, StrokeWidth = (float)look.StrokeWidth, PathEffect = dashes,
+                Color = Colour(look.Stroke!),
+                IsAntialias = true,
+                IsStroke = true,
+                StrokeWidth = (float)look.StrokeWidth,
+                PathEffect = dashes,
             };
         }
 

@@ -52,7 +52,8 @@ internal sealed class MatchesTrack
         }
         // Room for the name and its hint even where one match a week is the most.
         var height = Math.Max(Top + Math.Max(1, lanes.Count) * RowHeight + 3, 54);
-        sketch.Name(Top + 10, Say(hasFigures ? "hint.matches.since" : "hint.matches"), height);
+        var signs = plan.Matches.Any(match => match.Importance == Importance.Key) ? "hint.matches.key" : "hint.matches";
+        sketch.Name(Top + 10, Say(hasFigures ? signs + ".since" : signs), height);
         Cells();
         return sketch.Drawing(height);
     }

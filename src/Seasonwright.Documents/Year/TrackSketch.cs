@@ -45,7 +45,7 @@ internal sealed class TrackSketch(YearPlan plan, string id, string label)
         Gutter(label, baseline, width, Type.Name, Looks.Ink);
         foreach (var form in hint.Split('|'))
         {
-            var lines = Wrapped(form, width - room).ToList();
+            var lines = TextWrap.Lines(form, width - room, Type.Small);
             if (lines.Count > MostLines || baseline + 13 + LineHeight * (lines.Count - 1) + 2.5 > bottom)
                 continue;
             for (var i = 0; i < lines.Count; i++)
@@ -94,24 +94,5 @@ internal sealed class TrackSketch(YearPlan plan, string id, string label)
         var fitted = TextFit.Fit(text, width, style);
         if (fitted.Kind != FitKind.Nothing)
             marks.Add(new TextRun(new(GutterLeft, baseline), fitted.Text, style, look));
-    }
-
-    private static IEnumerable<string> Wrapped(string hint, double width)
-    {
-        var line = "";
-        foreach (var word in hint.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            var longer = line.Length == 0 ? word : line + " " + word;
-            if (TextWidths.Of(longer, Type.Small) <= width)
-            {
-                line = longer;
-                continue;
-            }
-            if (line.Length > 0)
-                yield return line;
-            line = TextWidths.Of(word, Type.Small) <= width ? word : "";
-        }
-        if (line.Length > 0)
-            yield return line;
     }
 }

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text.Json.Nodes;
 
 namespace Seasonwright.Truth.Tests.HandOut;
@@ -8,14 +7,7 @@ internal static class CalendarOracle
 {
     public static async Task<IReadOnlyList<JsonObject>> ReadAsync(IReadOnlyList<string> files)
     {
-        var start = new ProcessStartInfo("/usr/bin/python3") { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
-        foreach (var argument in files.Prepend(Path.Combine(AppContext.BaseDirectory, "Oracles", "read-calendar.py"))) start.ArgumentList.Add(argument);
-        start.Environment["PYTHONIOENCODING"] = "utf-8";
-        using var reader = Process.Start(start)!;
-        var told = reader.StandardError.ReadToEndAsync();
-        var output = await reader.StandardOutput.ReadToEndAsync();
-        await reader.WaitForExitAsync();
-        Assert.True(reader.ExitCode == 0, $"python3-icalendar: {await told}");
+        var output = await Outside.RunAsync("/usr/bin/python3", files.Prepend(Path.Combine(AppContext.BaseDirectory, "Oracles", "read-calendar.py")));
         return [.. output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => JsonNode.Parse(line)!.AsObject())];
     }
 }

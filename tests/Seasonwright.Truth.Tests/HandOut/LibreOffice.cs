@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 
@@ -21,16 +20,9 @@ internal static class LibreOffice
 
     public static async Task ConvertAsync(DirectoryInfo folder, string kind, DirectoryInfo to, IReadOnlyList<string> files)
     {
-        var start = new ProcessStartInfo("soffice") { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
         string[] arguments = ["--headless", "--norestore", $"-env:UserInstallation={new Uri(Path.Combine(folder.FullName, "profile"))}", "--convert-to", kind, "--outdir", to.FullName, .. files];
-        foreach (var argument in arguments) start.ArgumentList.Add(argument);
-        // Days and decimals of its files are read below as this language has them.
-        start.Environment["LC_ALL"] = "en_US.UTF-8";
-        using var office = Process.Start(start)!;
-        var told = office.StandardError.ReadToEndAsync();
-        var said = await office.StandardOutput.ReadToEndAsync();
-        await office.WaitForExitAsync();
-        Assert.True(office.ExitCode == 0 && said.Split("convert ").Length > files.Count, $"LibreOffice did not open all of {files.Count} files: {said} {await told}");
+        var said = await Outside.RunAsync("soffice", arguments);
+        Assert.True(said.Split("convert ").Length > files.Count, $"LibreOffice did not open all of {files.Count} files: {said}");
     }
 
     private static IEnumerable<(string Place, string Value)> Cells(string sheet, string file)

@@ -53,6 +53,7 @@ public class SchemaTests
         Gen.Select(Gen.Int[0, kinds.Length - 1], Gen.Int).Sample((kind, seed) => Holds(EditSchema, LogText.Of((Edit)new Arbitrary(seed).Value(kinds[kind]))), iter: 1000);
         var told = Told.Page();
         Assert.True(Holds(SeasonSchema, SeasonFile.Write(told.Season, told.Setup)));
+        Assert.True(Holds(SeasonSchema, SeasonFile.Write(told.Season, told.Setup, new(told.Season.LastPublication ?? new(1), new(2027, 10, 11)))));
     }
 
     /// <summary>

@@ -35,7 +35,8 @@ public sealed class SchemaWriter(bool byHand)
             ("id", writer.Of(typeof(SeasonId))),
             ("teamId", writer.Of(typeof(TeamId))),
             ("season", writer.Facts(SeasonFacets.All, SeasonFacets.Frame.Name)),
-            ("team", writer.Facts(SetupFacets.All))));
+            ("team", writer.Facts(SetupFacets.All)),
+            ("edition", Object(["version", "day"], ("version", new JsonObject { ["type"] = "integer", ["minimum"] = 1 }), ("day", writer.Of(typeof(DateOnly)))))));
     }
 
     public static string Edits()

@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using DocumentFormat.OpenXml;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
+using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Documents.Draw;
 

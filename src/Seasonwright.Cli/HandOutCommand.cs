@@ -1,0 +1,95 @@
+using System.CommandLine;
+using System.Text;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Draw;
+using Seasonwright.Documents.HandOut;
+using Seasonwright.Documents.HandOut.Calendars;
+using Seasonwright.Documents.HandOut.Posters;
+
+namespace Seasonwright.Cli;
+
+/// <summary>Writes what is handed out of a season into a folder.</summary>
+internal static class HandOutCommand
+{
+    public static Command Make(Terminal terminal, TimeProvider clock)
+    {
+        var file = Parameters.Season();
+        var poster = Parameters.Word<Paper>("--poster", "help.hand-out.poster");
+        var svg = Flag("--svg");
+        var workbook = Flag("--workbook");
+        var calendar = Flag("--calendar");
+        var key = Flag("--key-matches");
+        var grey = Flag("--grey");
+        var folder = Parameters.Path("--out", "help.hand-out.out", "DIR");
+        folder.Required = true;
+        var command = new Command("hand-out", Texts.Say("help.hand-out")) { file, poster, svg, workbook, calendar, key, grey, folder };
+        Option[] things = [poster, svg, workbook, calendar];
+        command.Validators.Add(result =>
+        {
+            if (things.All(thing => result.GetResult(thing) is not { Implicit: false })) result.AddError(Texts.Say("hand-out.nothing", string.Join(", ", things.Select(thing => thing.Name))));
+        });
+        command.SetAction(call => (int)Run(call.GetRequiredValue(file), call.GetRequiredValue(folder)!, terminal, clock, call.GetValue(key), (shared, earlier) =>
+        {
+            var choices = new PosterChoices(Sheet(call.GetValue(poster) ?? Paper.A3), call.GetValue(grey) ? Scheme.Grey : Scheme.Light);
+            List<HandOutFile> files = [];
+            if (call.GetValue(poster) is not null) files.Add(HandOuts.Poster(shared, choices));
+            if (call.GetValue(svg)) files.Add(HandOuts.PosterDrawing(shared, choices));
+            if (call.GetValue(workbook)) files.Add(HandOuts.Workbook(shared));
+            if (call.GetValue(calendar)) files.Add(HandOuts.Calendar(shared, new CalendarChoices(), earlier(shared)));
+            return files;
+        }));
+        return command;
+
+        Option<bool> Flag(string name) => new(name) { Description = Texts.Say($"help.hand-out.{name[2..]}") };
+    }
+
+    private static Exit Run(
+        string file, string folder, Terminal terminal, TimeProvider clock, bool keyMatches, Func<SharedSeason, Func<SharedSeason, CalendarRevisions>, IReadOnlyList<HandOutFile>> make)
+    {
+        if (SeasonFiles.Open(file, terminal) is not { } content) return Exit.BadInput;
+        var edition = content.Edition ?? Edition.Draft(DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
+        var shared = new SharedSeason(content.Season, content.Setup, edition, keyMatches);
+        var files = make(shared, season => Earlier(folder, season));
+        if (!Made(folder, terminal)) return Exit.BadInput;
+        foreach (var made in files)
+        {
+            if (!OutputFile.Write(Path.Combine(folder, made.Name), made.Bytes, terminal)) return Exit.BadInput;
+            terminal.Out.WriteLine(made.Name);
+        }
+        terminal.Tell("hand-out.edition", shared.Name, shared.EditionWords, folder);
+        return Exit.Done;
+    }
+
+    /// <summary>The calendar handed out here before, so that a changed entry counts as newer than the one others hold.</summary>
+    private static CalendarRevisions Earlier(string folder, SharedSeason shared)
+    {
+        var path = Path.Combine(folder, HandOuts.CalendarName(shared));
+        return File.Exists(path)
+            ? CalendarRevisions.After(File.ReadAllText(path, Encoding.UTF8), path, shared.Season.Id).Revisions ?? CalendarRevisions.None
+            : CalendarRevisions.None;
+    }
+
+    private static bool Made(string folder, Terminal terminal)
+    {
+        try
+        {
+            Directory.CreateDirectory(folder);
+            return true;
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            terminal.Complain("out.unwritable", folder, error.Message);
+            return false;
+        }
+    }
+
+    private static PaperSize Sheet(Paper paper) => PaperSize.Find(paper.ToString())!;
+
+    private enum Paper
+    {
+        A3,
+        A4,
+        Tabloid,
+        Letter,
+    }
+}

@@ -1,0 +1,31 @@
+using System.Text;
+using Seasonwright.Documents.Draw;
+using Seasonwright.Documents.HandOut.Calendars;
+using Seasonwright.Documents.HandOut.Posters;
+using Seasonwright.Documents.HandOut.Workbooks;
+
+namespace Seasonwright.Documents.HandOut;
+
+/// <summary>Everything that can be made of a season for others. The same season, edition and choices give the same bytes.</summary>
+public static class HandOuts
+{
+    public static HandOutFile Poster(SharedSeason shared, PosterChoices choices) => new(
+        HandOutFile.NameOf(shared, $"poster-{choices.Paper.Id}{Tone(choices.Scheme)}.pdf"), HandOutFile.Pdf, Posters.Poster.Of(shared, choices).Pdf(shared.Edition, choices.Scheme));
+
+    public static HandOutFile PosterDrawing(SharedSeason shared, PosterChoices choices) => new(
+        HandOutFile.NameOf(shared, $"poster-{choices.Paper.Id}{Tone(choices.Scheme)}.svg"), HandOutFile.Svg, Encoding.UTF8.GetBytes(Posters.Poster.Of(shared, choices).Svg(choices.Scheme)));
+
+    public static HandOutFile Workbook(SharedSeason shared, bool notes = true) => new(
+        HandOutFile.NameOf(shared, "workbook.xlsx"), HandOutFile.Workbook, YearWorkbook.Write(shared.Season, shared.Setup, shared.Edition, new WorkbookChoices(shared.KeyMatches, notes)));
+
+    /// <param name="choices">What goes into it; of key matches it says what the shared season says.</param>
+    /// <param name="revisions">What others hold already of this calendar.</param>
+    public static HandOutFile Calendar(SharedSeason shared, CalendarChoices choices, CalendarRevisions revisions) => new(
+        CalendarName(shared), HandOutFile.Calendar,
+        Encoding.UTF8.GetBytes(SeasonCalendar.Write(shared.Season, shared.Setup, shared.Edition, choices with { KeyMatches = shared.KeyMatches }, revisions)));
+
+    /// <summary>The same for all editions: a calendar replaces the one before it.</summary>
+    public static string CalendarName(SharedSeason shared) => HandOutFile.LastingNameOf(shared, ".ics");
+
+    private static string Tone(Scheme scheme) => scheme == Scheme.Grey ? "-grey" : "";
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Draw;
+using Seasonwright.Documents.Year;
+using static Seasonwright.Documents.HandOut.HandOutTexts;
+
+namespace Seasonwright.Documents.HandOut.Posters;
+
+/// <summary>
+/// The year for the wall: the drawing of the Year page under a letterhead, on one page. It is as large as the page lets it
+/// be, with columns wide enough for their figures; text never falls below what the paper may hold, and tracks for which there is
+/// then no room are left out and named at the foot.
+/// </summary>
+/// <param name="Sheet">The page.</param>
+/// <param name="LeftOut">Names of the tracks for which there was no room.</param>
+public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
+{
+    /// <summary>The smallest text of the drawing, px.</summary>
+    private const double SmallestText = 9;
+
+    /// <summary>px across below which columns of a long season are too slim for figures.</summary>
+    private const double ComfortableWidth = 1150;
+
+    private const int Halvings = 6;
+
+    /// <summary>The paper's margins, points: most printers reach no nearer to the edge (common practice, no source).</summary>
+    private const double Margin = 24;
+
+    /// <summary>What goes for want of room before text falls below the paper's least, in order: first what is read from near, then the coach's own tracks.</summary>
+    private static readonly ImmutableArray<string> First = ["notes", "emphasis", "dates"], Last = ["practices", "tests", "blocks", "events"];
+
+    public static Poster Of(SharedSeason shared, PosterChoices choices)
+    {
+        var page = new Page(shared, choices);
+        var own = shared.Season.Tracks.Reverse().Select(track => TrackIds.Own(track.Id));
+        var spare = new Queue<string>(First.Concat(own).Concat(Last).Except(choices.Hidden, StringComparer.Ordinal));
+        List<string> leftOut = [];
+        var least = choices.Paper.LeastText / SmallestText;
+        while (page.At(least, leftOut) is { Fits: false } && spare.TryDequeue(out var next))
+            leftOut.Add(next);
+        return page.Largest(least, leftOut);
+    }
+
+    /// <summary>The poster as a file: one page, vectors and text.</summary>
+    public byte[] Pdf(Edition edition, Scheme scheme) => PdfPainter.File(Sheet.Title, edition.Day, [Sheet], scheme);
+
+    public string Svg(Scheme scheme) => SvgPainter.File(Sheet, scheme);
+
+    /// <summary>One paper, on which the year is tried at several sizes.</summary>
+    private sealed class Page(SharedSeason shared, PosterChoices choices)
+    {
+        private readonly Lazy<ValueList<TrackDrawing>> all = new(() =>
+            YearDrawing.Of(shared.Season, shared.Setup, new YearView { Width = ComfortableWidth, Hidden = choices.Hidden }).Tracks);
+
+        /// <summary>The page at so many points a px.</summary>
+        public (Poster Poster, bool Fits) At(double pointsPerPx, IReadOnlyList<string> leftOut)
+        {
+            var (paperWidth, paperHeight) = (choices.Paper.Height, choices.Paper.Width);
+            var width = (paperWidth - 2 * Margin) / pointsPerPx;
+            var view = new YearView { Width = width, Hidden = choices.Hidden.Concat(leftOut).ToValueList() };
+            var year = YearDrawing.Of(shared.Season, shared.Setup, view);
+            var names = leftOut.Select(Name).OfType<string>().ToValueList();
+            ValueList<TrackDrawing> tracks =
+                [Letterhead.Of(shared, year.Width), .. year.Tracks, PosterFoot.Of(shared.Season, names, year.Width)];
+            var sheet = new SheetDrawing(Say("poster.title", shared.Name), paperWidth, paperHeight, Margin, pointsPerPx, tracks);
+            var fits = tracks.Sum(track => track.Height) * pointsPerPx <= paperHeight - 2 * Margin && year.Width <= width + 0.01;
+            return (new Poster(sheet, names), fits);
+        }
+
+        /// <summary>The largest that fits, from the least size upwards; one that fits at no size is made smaller until it does.</summary>
+        public Poster Largest(double least, IReadOnlyList<string> leftOut)
+        {
+            var (low, high) = (least, Math.Max(least, (choices.Paper.Height - 2 * Margin) / ComfortableWidth));
+            while (At(low, leftOut) is { Fits: false })
+                (low, high) = (low * 0.9, low);
+            for (var i = 0; i < Halvings && high - low > 0.002; i++)
+            {
+                var middle = (low + high) / 2;
+                (low, high) = At(middle, leftOut).Fits ? (middle, high) : (low, middle);
+            }
+            return At(low, leftOut).Poster;
+        }
+
+        /// <summary>What a track that is left out is called; null for one that this season does not have.</summary>
+        private string? Name(string id) => all.Value.FirstOrDefault(track => track.Id == id)?.Label;
+    }
+}

@@ -1,0 +1,17 @@
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Documents.HandOut;
+
+/// <summary>A season as others may see it: which edition it is, and whether key matches may be told from others.</summary>
+public sealed record SharedSeason(Season Season, Setup Setup, Edition Edition, bool KeyMatches = false)
+{
+    /// <summary>The season with nothing in it that stays with the staff.</summary>
+    public Season Season { get; } = KeyMatches ? Season : Season.WithoutKeyMatches();
+
+    /// <summary>"Harbour Vale 2027-28".</summary>
+    public string Name => SeasonName.Of(Season, Setup);
+
+    /// <summary>"Version 3 (after the cup), Mon 11 Oct 2027".</summary>
+    public string EditionWords => Edition.Words(Setup.Locale);
+}
