@@ -16,26 +16,30 @@ internal static class HandOutCommand
         var file = Parameters.Season();
         var poster = Parameters.Word<Paper>("--poster", "help.hand-out.poster");
         var svg = Flag("--svg");
+        var headCoach = Flag("--head-coach");
         var workbook = Flag("--workbook");
         var calendar = Flag("--calendar");
+        var week = Parameters.WeekNumber("--week", "help.hand-out.week");
         var key = Flag("--key-matches");
         var grey = Flag("--grey");
         var folder = Parameters.Path("--out", "help.hand-out.out", "DIR");
         folder.Required = true;
-        var command = new Command("hand-out", Texts.Say("help.hand-out")) { file, poster, svg, workbook, calendar, key, grey, folder };
-        Option[] things = [poster, svg, workbook, calendar];
+        var command = new Command("hand-out", Texts.Say("help.hand-out")) { file, poster, svg, headCoach, workbook, calendar, week, key, grey, folder };
+        Option[] things = [poster, svg, headCoach, workbook, calendar, week];
         command.Validators.Add(result =>
         {
             if (things.All(thing => result.GetResult(thing) is not { Implicit: false })) result.AddError(Texts.Say("hand-out.nothing", string.Join(", ", things.Select(thing => thing.Name))));
         });
-        command.SetAction(call => (int)Run(call.GetRequiredValue(file), call.GetRequiredValue(folder)!, terminal, clock, call.GetValue(key), (shared, earlier) =>
+        command.SetAction(call => (int)Run(call.GetRequiredValue(file), call.GetRequiredValue(folder)!, terminal, clock, call.GetValue(key), call.GetValue(week), (shared, earlier) =>
         {
             var choices = new PosterChoices(Sheet(call.GetValue(poster) ?? Paper.A3), call.GetValue(grey) ? Scheme.Grey : Scheme.Light);
             List<HandOutFile> files = [];
             if (call.GetValue(poster) is not null) files.Add(HandOuts.Poster(shared, choices));
             if (call.GetValue(svg)) files.Add(HandOuts.PosterDrawing(shared, choices));
+            if (call.GetValue(headCoach)) files.AddRange([HandOuts.HeadCoachPaper(shared, Today(clock), Upright(call.GetValue(poster))), HandOuts.HeadCoachPage(shared, Today(clock))]);
             if (call.GetValue(workbook)) files.Add(HandOuts.Workbook(shared));
             if (call.GetValue(calendar)) files.Add(HandOuts.Calendar(shared, new CalendarChoices(), earlier(shared)));
+            if (call.GetValue(week) is { } number) files.Add(HandOuts.WeekSheet(shared, shared.Season.Weeks[number - 1], Upright(call.GetValue(poster))));
             return files;
         }));
         return command;
@@ -44,11 +48,16 @@ internal static class HandOutCommand
     }
 
     private static Exit Run(
-        string file, string folder, Terminal terminal, TimeProvider clock, bool keyMatches, Func<SharedSeason, Func<SharedSeason, CalendarRevisions>, IReadOnlyList<HandOutFile>> make)
+        string file, string folder, Terminal terminal, TimeProvider clock, bool keyMatches, int? week, Func<SharedSeason, Func<SharedSeason, CalendarRevisions>, IReadOnlyList<HandOutFile>> make)
     {
         if (SeasonFiles.Open(file, terminal) is not { } content) return Exit.BadInput;
-        var edition = content.Edition ?? Edition.Draft(DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
+        var edition = content.Edition ?? Edition.Draft(Today(clock));
         var shared = new SharedSeason(content.Season, content.Setup, edition, keyMatches);
+        if (week > shared.Season.Weeks.Length)
+        {
+            terminal.Complain("hand-out.no-week", week, shared.Season.Weeks.Length);
+            return Exit.BadInput;
+        }
         var files = make(shared, season => Earlier(folder, season));
         if (!Made(folder, terminal)) return Exit.BadInput;
         foreach (var made in files)
@@ -82,6 +91,11 @@ internal static class HandOutCommand
             return false;
         }
     }
+
+    private static DateOnly Today(TimeProvider clock) => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    /// <summary>Sheets for the hand, on the family of paper that the poster is on.</summary>
+    private static PaperSize Upright(Paper? poster) => poster is Paper.Tabloid or Paper.Letter ? PaperSize.Letter : PaperSize.A4;
 
     private static PaperSize Sheet(Paper paper) => PaperSize.Find(paper.ToString())!;
 

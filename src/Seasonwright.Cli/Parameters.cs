@@ -47,6 +47,15 @@ internal static class Parameters
             Frame.MostWeeks),
     };
 
+    /// <summary>The number of a week, from 1.</summary>
+    public static Option<int?> WeekNumber(string name, string help) => new(name)
+    {
+        Description = Texts.Say(help),
+        HelpName = "N",
+        CustomParser = argument => Read<int>(argument, name, "arguments.week",
+            text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var week) && week >= 1 ? week : null),
+    };
+
     /// <summary>One of a few words: the names of an enum, in small letters.</summary>
     /// <param name="otherwise">What the help says holds without it.</param>
     public static Option<T?> Word<T>(string name, string help, T otherwise)

@@ -74,7 +74,7 @@ public static class NextSeason
 
     private static readonly HashSet<string> LeftBehind = new(StringComparer.Ordinal)
     {
-        SeasonFacets.Match.Name, SeasonFacets.Note.Name, SeasonFacets.WeekNote.Name, SeasonFacets.WeekLock.Name,
+        SeasonFacets.Match.Name, SeasonFacets.Note.Name, SeasonFacets.WeekNote.Name, SeasonFacets.PracticeWish.Name, SeasonFacets.WeekLock.Name,
         SeasonFacets.WeekReady.Name, SeasonFacets.Publication.Name,
     };
 }

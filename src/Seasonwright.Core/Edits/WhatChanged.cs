@@ -30,6 +30,7 @@ public static class WhatChanged
         lines.AddRange(Weeks(before, after, "changed.block", (season, week) => season.BlockOf(week) is { } run ? RunWords.Of(run.Block) : null));
         lines.AddRange(Weeks(before, after, "changed.kind", (season, week) => season.KindOf(week.Id) is { } kind ? Sentences.Say($"kind.{kind}") : null));
         lines.AddRange(Weeks(before, after, "changed.practices", (season, week) => season.PracticesOf(week.Id) is { } p ? string.Join(", ", new object?[] { p.Count, p.Minutes, p.Rpe }.OfType<object>()) : null));
+        lines.AddRange(Weeks(before, after, "changed.wish", (season, week) => season.PracticeWishOf(week.Id)));
         lines.AddRange(Marks(keys, after, SeasonFacets.WeekLoad.Name, "changed.load", key => WeekId.Parse(key)));
         lines.AddRange(Marks(keys, after, SeasonFacets.WeekEmphasis.Name, "changed.emphasis", key => Pair<WeekId, QualityId>.Parse(key).First));
         return lines;

@@ -41,6 +41,7 @@ public sealed record Outside(
             .. facts.All(SeasonFacets.WeekEmphasis).Select(fact => fact.Subject.First),
             .. facts.All(SeasonFacets.WeekPractices).Select(fact => fact.Subject),
             .. facts.All(SeasonFacets.WeekNote).Select(fact => fact.Subject),
+            .. facts.All(SeasonFacets.PracticeWish).Select(fact => fact.Subject),
             .. facts.All(SeasonFacets.TrackCell).Where(fact => fact.Subject.Second.Week is not null).Select(fact => fact.Subject.Second.Week!.Value),
         ];
 }

@@ -109,6 +109,9 @@ public sealed class Season : IEquatable<Season>
 
     public string? NoteOf(WeekId week) => Facts.Find(SeasonFacets.WeekNote, week);
 
+    /// <summary>What is asked of the head coach's practices in a week.</summary>
+    public string? PracticeWishOf(WeekId week) => Facts.Find(SeasonFacets.PracticeWish, week);
+
     public bool IsLocked(WeekId week) => Facts.FindValue(SeasonFacets.WeekLock, week) ?? false;
 
     public bool IsReady(WeekId week) => Facts.FindValue(SeasonFacets.WeekReady, week) ?? false;

@@ -27,6 +27,9 @@ public static class SeasonFacets
     public static readonly Facet<Pair<WeekId, QualityId>, Emphasis> WeekEmphasis = new("week.emphasis");
     public static readonly Facet<WeekId, Practices> WeekPractices = new("week.practices");
     public static readonly Facet<WeekId, string> WeekNote = new("week.note");
+
+    /// <summary>What is asked of the head coach's practices in a week, in words.</summary>
+    public static readonly Facet<WeekId, string> PracticeWish = new("week.wish");
     public static readonly Facet<WeekId, bool> WeekLock = new("week.lock");
     public static readonly Facet<WeekId, bool> WeekReady = new("week.ready");
 
@@ -44,6 +47,6 @@ public static class SeasonFacets
     public static ImmutableArray<Facet> All { get; } =
     [
         Frame, Team, Staff, Goal, Match, Event, TestDay, Note, Phase, Block, WeekPhase, WeekBlock, WeekKind, WeekLoad, WeekEmphasis,
-        WeekPractices, WeekNote, WeekLock, WeekReady, Track, TrackCell, Group, GroupWeek, GroupEmphasis, Publication,
+        WeekPractices, WeekNote, PracticeWish, WeekLock, WeekReady, Track, TrackCell, Group, GroupWeek, GroupEmphasis, Publication,
     ];
 }

@@ -40,6 +40,16 @@ internal static class DemoRows
         new SetWeekNote(calendar.Week(25), "Practice on Monday and Tuesday, then home."),
     ];
 
+    /// <summary>What the head coach is asked for, a few weeks of it.</summary>
+    public static IEnumerable<SeasonEdit> Wishes(DemoCalendar calendar) =>
+    [
+        new SetPracticeWish(calendar.Week(14), "Two matches: Monday off the court, Thursday no more than 60 minutes."),
+        new SetPracticeWish(calendar.Week(15), "The heaviest week of the block. Keep Tuesday's practice to tactics; strength is before it."),
+        new SetPracticeWish(calendar.Week(16), "Easy week: one practice less, short and sharp."),
+        new SetPracticeWish(calendar.Week(17), "Friday free for those who come back from their national teams."),
+        new SetPracticeWish(calendar.Week(18), "Sprints first while legs are fresh: ten minutes at the start of Wednesday's practice."),
+    ];
+
     /// <summary>First-year players: less load at first, and strength before power.</summary>
     public static IEnumerable<SeasonEdit> Rookies(DemoCalendar calendar)
     {

@@ -46,6 +46,7 @@ public sealed record DemoSeason(
                 .. DemoEmphasis.Of(calendar),
                 .. DemoRows.Tracks(calendar),
                 .. DemoRows.Notes(calendar),
+                .. DemoRows.Wishes(calendar),
                 .. DemoRows.Rookies(calendar),
                 new Publish("Pre-season"),
                 .. DemoMatches.Played(calendar),

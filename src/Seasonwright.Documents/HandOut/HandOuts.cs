@@ -1,6 +1,8 @@
 using System.Text;
+using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Draw;
 using Seasonwright.Documents.HandOut.Calendars;
+using Seasonwright.Documents.HandOut.HeadCoach;
 using Seasonwright.Documents.HandOut.Posters;
 using Seasonwright.Documents.HandOut.Workbooks;
 
@@ -14,6 +16,25 @@ public static class HandOuts
 
     public static HandOutFile PosterDrawing(SharedSeason shared, PosterChoices choices) => new(
         HandOutFile.NameOf(shared, $"poster-{choices.Paper.Id}{Tone(choices.Scheme)}.svg"), HandOutFile.Svg, Encoding.UTF8.GetBytes(Posters.Poster.Of(shared, choices).Svg(choices.Scheme)));
+
+    /// <param name="from">The day from which the weeks ahead are counted.</param>
+    /// <param name="paper">Upright.</param>
+    public static HandOutFile HeadCoachPaper(SharedSeason shared, DateOnly from, PaperSize paper)
+    {
+        var sheet = HeadCoachSheet.Of(shared, from);
+        return new(HandOutFile.NameOf(shared, "head-coach.pdf"), HandOutFile.Pdf,
+            PdfPainter.File(HandOutTexts.Say("head-coach.title", sheet.Name), shared.Edition.Day, HeadCoach.HeadCoachPaper.Of(sheet, paper), Scheme.Light));
+    }
+
+    /// <summary>The same for a browser: one file that needs no other.</summary>
+    /// <inheritdoc cref="HeadCoachPaper"/>
+    public static HandOutFile HeadCoachPage(SharedSeason shared, DateOnly from) =>
+        new(HandOutFile.NameOf(shared, "head-coach.html"), HandOutFile.Html, Encoding.UTF8.GetBytes(HeadCoach.HeadCoachPage.Of(HeadCoachSheet.Of(shared, from))));
+
+    /// <param name="paper">Upright.</param>
+    public static HandOutFile WeekSheet(SharedSeason shared, SeasonWeek week, PaperSize paper) =>
+        new(HandOutFile.NameOf(shared, FormattableString.Invariant($"week-{week.Number}.pdf")), HandOutFile.Pdf,
+            PdfPainter.File(HandOutTexts.Say("week-sheet.title", shared.Name, week.Number), shared.Edition.Day, WeekSheets.WeekSheet.Of(shared, week, paper), Scheme.Light));
 
     public static HandOutFile Workbook(SharedSeason shared, bool notes = true) => new(
         HandOutFile.NameOf(shared, "workbook.xlsx"), HandOutFile.Workbook, YearWorkbook.Write(shared.Season, shared.Setup, shared.Edition, new WorkbookChoices(shared.KeyMatches, notes)));

@@ -1,5 +1,6 @@
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Seasonwright.Documents.Draw;
 
 namespace Seasonwright.Documents.HandOut;
 
@@ -13,5 +14,5 @@ public sealed record SharedSeason(Season Season, Setup Setup, Edition Edition, b
     public string Name => SeasonName.Of(Season, Setup);
 
     /// <summary>"Version 3 (after the cup), Mon 11 Oct 2027".</summary>
-    public string EditionWords => Edition.Words(Setup.Locale);
+    public string EditionWords => PlainText.Clean(Edition.Words(Setup.Locale));
 }

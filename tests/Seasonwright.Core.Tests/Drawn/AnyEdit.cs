@@ -50,6 +50,7 @@ internal static class AnyEdit
         Kind(Gen.Select(WeekSpans, Gen.Nullable(Gen.Enum<WeekKind>()), (weeks, kind) => new SetWeekKind(weeks.First, weeks.Last, kind))),
         Kind(Gen.Select(WeekSpans, Gen.Nullable(AnyLoad), (weeks, load) => new SetWeekLoad(weeks.First, weeks.Last, load))),
         Kind(Gen.Select(WeekIds, MaybeTexts, (week, text) => new SetWeekNote(week, text))),
+        Kind(Gen.Select(WeekIds, MaybeTexts, (week, text) => new SetPracticeWish(week, text))),
         Kind(Gen.Select(MatchIds, Gen.Enum<Outcome>(), (match, outcome) => new SettleMatch(match, outcome))),
         Kind(Gen.Select(AnyDay, Gen.Enum<DayOfWeek>(), ListOf(WeekIds, 3), TeamCards, (day, start, weeks, team) => new StartSeason(day, start, weeks, team))));
 

@@ -107,6 +107,7 @@ internal static class AnyThing
         Gen.Select(WeekIds, AnyPractices, (w, p) => (SeasonFacets.WeekPractices.Of(w), (object)p)),
         Gen.Select(WeekIds, AnyLoad, (w, l) => (SeasonFacets.WeekLoad.Of(w), (object)l)),
         Gen.Select(WeekIds, Texts, (w, t) => (SeasonFacets.WeekNote.Of(w), (object)t)),
+        Gen.Select(WeekIds, Texts, (w, t) => (SeasonFacets.PracticeWish.Of(w), (object)t)),
         Gen.Select(WeekIds, PhaseIds, (w, p) => (SeasonFacets.WeekPhase.Of(w), (object)p)),
         Gen.Select(MatchIds, Matches, (id, m) => (SeasonFacets.Match.Of(id), (object)m)),
         Gen.Select(WeekIds, Texts, (w, t) => (SeasonFacets.WeekLoad.Of(w), (object)t)),

@@ -73,6 +73,7 @@ public class ExampleTests
         new(new SetEmphasis(new("w1"), new("w1"), new("power"), Emphasis.Focus), "Set Power to focus in week 1", "week.emphasis/w1:power"),
         new(new SetPractices(new("w1"), new("w2"), new Practices(4)), "Entered practices of weeks 1 to 2: 4", "week.practices/w1 week.practices/w2"),
         new(new SetPractices(new("w1"), new("w1"), null), "Took back the practices of week 1", ""),
+        new(new SetPracticeWish(new("w1"), " Keep Thursday short "), "Said what is wished of practice in week 1", "week.wish/w1"),
         new(new SetWeekNote(new("w1"), " Hall B "), "Wrote the note of week 1", "week.note/w1"),
         new(new LockWeeks(new("w8"), new("w9"), true), "Locked weeks 8 to 9", "week.lock/w8"),
         new(new LockWeeks(new("w8"), new("w9"), false), "Unlocked weeks 8 to 9", "week.lock/w9"),

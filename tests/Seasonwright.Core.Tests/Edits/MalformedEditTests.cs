@@ -97,6 +97,7 @@ public class MalformedEditTests
             yield return new(new SetEvent(item with { Legs = new([new Leg(Day, From: text)]) }), id, "event/e.leg");
             yield return new(new SetEvent(item with { Legs = new([new Leg(Day, To: text)]) }), id, "event/e.leg");
             yield return new(new SetWeekNote(new("w1"), text), id, "week/w1.note");
+            yield return new(new SetPracticeWish(new("w1"), text), id, "week/w1.wish");
             yield return new(new SetNote(new Note(new("o"), DaySpan.Of(Day), text)), id, "note/o.text");
             yield return new(new SetCells(new([new(new("text"), CellPlace.Of(new WeekId("w1")), text.TrimEnd('\r') + "x")])), id, "track/text");
         }
@@ -165,6 +166,7 @@ public class MalformedEditTests
             yield return new(edit(new("w7"), new("w7")), "week-locked", "week/w7");
             yield return new(edit(new("w1"), new("w20")), "week-locked", "week/w7");
         }
+        yield return new(new SetPracticeWish(new("foreign"), "a"), "week-unknown", "week/foreign");
         yield return new(new SetWeekNote(new("foreign"), "a"), "week-unknown", "week/foreign");
         yield return new(new SetCells(new([new(new("text"), CellPlace.Of(new WeekId("foreign")), "a")])), "week-unknown", "week/foreign");
         yield return new(new ErasePhase(new("w4"), new("w4"), new("p")), "rest-taken", "phase/p");

@@ -27,7 +27,8 @@ public class WhatChangedLaws
                 .With(new Key("phase", text), season.PhaseOf(week) is { } phase ? RunWords.Of(phase.Phase) : null)
                 .With(new Key("block", text), season.BlockOf(week) is { } block ? RunWords.Of(block.Block) : null)
                 .With(new Key("kind", text), season.KindOf(id))
-                .With(new Key("practices", text), season.PracticesOf(id));
+                .With(new Key("practices", text), season.PracticesOf(id))
+                .With(new Key("wish", text), season.PracticeWishOf(id));
         }
         return facts;
     }
@@ -79,6 +80,7 @@ public class WhatChangedLaws
         { new SetPractices(new("w2"), new("w2"), new Practices(3)), ["Practices a week from Mon 12 Jul 2027 to Sun 18 Jul 2027: 3 (was nothing)"] },
         { new SetPractices(new("w2"), new("w2"), new Practices(3, new Minutes(90), new Rpe(5.5m))), ["Practices a week from Mon 12 Jul 2027 to Sun 18 Jul 2027: 3, 90 min, RPE 5.5 (was nothing)"] },
         { new Resize(10, ValueList<WeekId>.Empty), ["The season runs Mon 5 Jul 2027 to Sun 12 Sep 2027 (was Mon 5 Jul 2027 to Sun 21 Nov 2027)"] },
+        { new SetPracticeWish(new("w2"), "Keep Thursday short"), ["Wished of practice from Mon 12 Jul 2027 to Sun 18 Jul 2027: Keep Thursday short (was nothing)"] },
         { new SetWeekNote(new("w1"), "for myself"), [] },
         { new LockWeeks(new("w1"), new("w2"), true), [] },
     };

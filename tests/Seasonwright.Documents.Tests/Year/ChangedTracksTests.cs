@@ -30,6 +30,7 @@ public class ChangedTracksTests
             Add(new SetEmphasis(w5, w6, new("power"), Emphasis.Focus), "emphasis emphasis-power");
             Add(new SetWeekKind(w5, w6, WeekKind.Unloading), "blocks");
             Add(new SetPractices(w5, w6, new Practices(4)), "practices");
+            Add(new SetPracticeWish(w5, "Keep Thursday short"), "");
             Add(new SetWeekNote(w5, "Early start on Friday"), "notes");
             Add(new LockWeeks(w5, w6, true), "weeks");
             Add(new MarkReady(w5, w6, true), "weeks");

@@ -30,20 +30,39 @@ public sealed partial class PaperTruth
     {
         foreach (var scheme in new[] { Scheme.Light, Scheme.Grey })
         {
-            using var file = Kept(HandOuts.Poster(Demo.Shared(Anchor), new PosterChoices(PaperSize.Find(paper)!, scheme)).Bytes);
-            await Outside.RunAsync("qpdf", "--check", file.Path);
-            var info = await Outside.RunAsync("pdfinfo", file.Path);
+            var info = await SoundAsync(HandOuts.Poster(Demo.Shared(Anchor), new PosterChoices(PaperSize.Find(paper)!, scheme)).Bytes);
             Assert.Matches(@"Pages:\s+1\n", info);
             var size = PageSize().Match(info);
             Assert.InRange(Number(size.Groups["width"].Value), width - 0.5, width + 0.5);
             Assert.InRange(Number(size.Groups["height"].Value), height - 0.5, height + 0.5);
-
-            Assert.Empty(Rows(await Outside.RunAsync("pdfimages", "-list", file.Path)));
-            var fonts = Rows(await Outside.RunAsync("pdffonts", file.Path));
-            Assert.NotEmpty(fonts);
-            // A name, "CID TrueType", the encoding, then: embedded, a subset, with the letters of its glyphs.
-            Assert.All(fonts, font => Assert.Matches(@"\+Inter-\w+ +CID TrueType +Identity-H +yes yes yes ", font));
         }
+    }
+
+    [Theory]
+    [InlineData("a4", 210 / 25.4 * 72, 297 / 25.4 * 72)]
+    [InlineData("letter", 8.5 * 72, 11 * 72)]
+    public async Task A_sheet_for_the_hand_is_sound_and_upright(string paper, double width, double height)
+    {
+        var (shared, size) = (Demo.Shared(Anchor), PaperSize.Find(paper)!);
+        var headCoach = await SoundAsync(HandOuts.HeadCoachPaper(shared, Anchor.AddDays(100), size).Bytes);
+        Assert.Matches(@"Pages:\s+[23]\n", headCoach);
+        var week = await SoundAsync(HandOuts.WeekSheet(shared, shared.Season.Weeks[13], size).Bytes);
+        Assert.Matches(@"Pages:\s+1\n", week);
+        Assert.All([headCoach, week], info => Assert.InRange(Number(PageSize().Match(info).Groups["width"].Value), width - 0.5, width + 0.5));
+        Assert.All([headCoach, week], info => Assert.InRange(Number(PageSize().Match(info).Groups["height"].Value), height - 0.5, height + 0.5));
+    }
+
+    /// <summary>What pdfinfo says of a file that qpdf finds sound, whose fonts are all embedded and that holds no picture.</summary>
+    private static async Task<string> SoundAsync(byte[] pdf)
+    {
+        using var file = Kept(pdf);
+        await Outside.RunAsync("qpdf", "--check", file.Path);
+        Assert.Empty(Rows(await Outside.RunAsync("pdfimages", "-list", file.Path)));
+        var fonts = Rows(await Outside.RunAsync("pdffonts", file.Path));
+        Assert.NotEmpty(fonts);
+        // A name, "CID TrueType", the encoding, then: embedded, a subset, with the letters of its glyphs.
+        Assert.All(fonts, font => Assert.Matches(@"\+Inter-\w+ +CID TrueType +Identity-H +yes yes yes ", font));
+        return await Outside.RunAsync("pdfinfo", file.Path);
     }
 
     [Theory]
