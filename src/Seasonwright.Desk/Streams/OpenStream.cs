@@ -109,6 +109,12 @@ public sealed class OpenStream : IDisposable
         return null;
     }
 
+    /// <summary>How many entries touched each place, up to and with an entry; places that none touched are not in it.</summary>
+    public async Task<IReadOnlyDictionary<Key, int>> TouchesAsync(long upTo, CancellationToken cancel = default) =>
+        (await folder.Log.ReadAllAsync(Id, cancel)).TakeWhile(entry => entry.Number <= upTo)
+            .SelectMany(entry => LogText.ReadStep(entry.StepJson).Changes.Select(change => change.Key))
+            .CountBy(place => place).ToDictionary();
+
     /// <summary>Every gesture, newest first.</summary>
     public async Task<IReadOnlyList<HistoryLine>> HistoryAsync(CancellationToken cancel = default) =>
         StreamHistory.Of(await folder.Log.ReadAllAsync(Id, cancel), trade);

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http.Features;
 using Seasonwright.Desk;
 using Seasonwright.Web.Gestures;
+using Seasonwright.Web.HandOut;
 using Seasonwright.Web.Look;
 using Seasonwright.Web.Seasons;
 
@@ -91,6 +92,7 @@ public sealed class Door : IAsyncDisposable
         app.MapGestures();
         app.MapStaff();
         app.MapLastSeason();
+        app.MapHandOut();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(live =>
         {
             live.ContentSecurityFrameAncestorsPolicy = null;

@@ -76,3 +76,14 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
   restoreDrafts(form.parentElement);
   if (box.value !== '') draw();
 }
+
+// The picture beside the choices of a poster shows what they make of it.
+for (const picture of document.querySelectorAll('img[data-shows]')) {
+  const form = picture.closest('form');
+  const show = () => {
+    const asked = new URLSearchParams(new FormData(form));
+    asked.set('shown', '1');
+    picture.src = `${picture.dataset.shows}?${asked}`;
+  };
+  form.addEventListener('change', show);
+}

@@ -1,0 +1,57 @@
+using System.Text;
+using Ical.Net;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Desk.Seasons;
+using Seasonwright.Documents.HandOut;
+using Seasonwright.Documents.HandOut.Calendars;
+
+namespace Seasonwright.Desk.Tests.Seasons;
+
+/// <summary>What is handed out of an open season: the edition it says it is, and calendar entries that count as newer after every change (RFC 5545, 3.8.7.4).</summary>
+public class HandingOutTests
+{
+    private static readonly DateOnly Today = new(2027, 8, 1);
+
+    [Fact]
+    public async Task A_version_is_as_it_was_published_and_what_came_after_is_a_draft()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var open = await desk.SeasonAsync(await desk.StartAsync());
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new SetMatch(new Match(new("m1"), new(2027, 8, 7), Opponent: "Turnes", Importance: Importance.Key)), new Publish("Agreed")));
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new MoveMatch(new("m1"), new(2027, 8, 8))));
+
+        var version = (await HandingOut.OfAsync(open, 1, keyMatches: false, Today))!.Season;
+        Assert.Equal((1, "Agreed", new DateOnly(2027, 8, 7)), (version.Edition.Version!.Number, version.Edition.Version.Name, version.Season.Match(new("m1"))!.Day));
+        Assert.Equal(Importance.Regular, version.Season.Match(new("m1"))!.Importance);
+        var draft = (await HandingOut.OfAsync(open, null, keyMatches: true, Today))!.Season;
+        Assert.Equal((true, Today, new DateOnly(2027, 8, 8), Importance.Key), (draft.Edition.IsDraft, draft.Edition.Day, draft.Season.Match(new("m1"))!.Day, draft.Season.Match(new("m1"))!.Importance));
+        Assert.Null(await HandingOut.OfAsync(open, 2, keyMatches: false, Today));
+    }
+
+    [Fact]
+    public async Task The_number_of_a_calendar_entry_rises_with_every_move_and_with_its_undo_and_keeps_its_name()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var open = await desk.SeasonAsync(await desk.StartAsync());
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new SetMatch(new Match(new("m1"), new(2027, 8, 7), Opponent: "Turnes"))));
+        var entries = new List<(string? Uid, int Sequence, int Day)> { await EntryAsync(open) };
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new MoveMatch(new("m1"), new(2027, 8, 8))));
+        entries.Add(await EntryAsync(open));
+        await open.Stream.UndoAsync(desk.Runa, Guid.NewGuid());
+        entries.Add(await EntryAsync(open));
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, Desk.Load(3, 2000)));
+        entries.Add(await EntryAsync(open));
+
+        Assert.Single(entries.Select(entry => entry.Uid).Distinct(StringComparer.Ordinal));
+        Assert.Equal([(0, 7), (1, 8), (2, 7), (2, 7)], entries.Select(entry => (entry.Sequence, entry.Day)));
+    }
+
+    private static async Task<(string? Uid, int Sequence, int Day)> EntryAsync(OpenSeason open)
+    {
+        var handing = (await HandingOut.OfAsync(open, null, keyMatches: false, Today))!;
+        var text = Encoding.UTF8.GetString(HandOuts.Calendar(handing.Season, new CalendarChoices(), handing.Revisions).Bytes);
+        var entry = Assert.Single(Calendar.Load(text)!.Events);
+        return (entry.Uid, entry.Sequence, entry.Start!.Day);
+    }
+}
