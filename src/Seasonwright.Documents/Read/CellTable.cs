@@ -31,7 +31,9 @@ public sealed record CellTable(string Name, char? Delimiter, ValueList<CellRow> 
         return best ?? new(source.Name, null, Lines(source), ValueList<Problem>.Empty);
     }
 
-    /// <summary>Every line as a row of one cell.</summary>
+    /// <summary>A text without columns: every line a row of one cell.</summary>
+    public static CellTable OfLines(SourceText source) => new(source.Name, null, Lines(source), source.Problems);
+
     private static ValueList<CellRow> Lines(SourceText source) =>
         source.Lines.Select((line, index) => new CellRow(index + 1, new([Spelling.Tidy(line)]), line)).ToValueList();
 

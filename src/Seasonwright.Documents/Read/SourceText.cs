@@ -1,4 +1,5 @@
 using Seasonwright.Core;
+using Seasonwright.Documents.Read.Workbooks;
 
 namespace Seasonwright.Documents.Read;
 
@@ -40,10 +41,12 @@ public sealed class SourceText
 
     /// <summary>
     /// The encoding is told by the byte order mark; without one, valid UTF-8 is UTF-8, text with every second byte zero is UTF-16,
-    /// and the rest is Windows-1252 unless another code page is clearly told by its letters.
+    /// and the rest is Windows-1252 unless another code page is clearly told by its letters. Of a workbook it is the text of the sheet
+    /// that holds the list, of a web page that of its largest table, a line a row.
     /// </summary>
     public static SourceText OfBytes(string name, ReadOnlySpan<byte> bytes)
     {
+        if (Workbook.Is(bytes)) return OfWorkbook(Workbook.Read(name, bytes.ToArray()));
         if (bytes.Length > LargestFile) return Refused(name, Problem.Of("file-large", name, null, null, bytes.Length, LargestFile));
         var decoded = TextDecoding.Of(bytes);
         return decoded.Trouble is { } trouble ? Refused(name, Problem.Of(trouble, name, decoded.Line, null, decoded.Encoding)) : Checked(name, decoded.Text, decoded.Encoding);
@@ -54,8 +57,17 @@ public sealed class SourceText
         ? Refused(name, Problem.Of("file-large", name, null, null, text.Length, LargestFile))
         : Checked(name, text, Sentences.Say("encoding.pasted"));
 
+    private static SourceText OfWorkbook(Workbook workbook)
+    {
+        if (workbook.Problems.Count > 0) return Refused(workbook.Name, workbook.Problems[0]);
+        if (SheetText.Of(workbook) is not { } list) return Refused(workbook.Name, Problem.Of("empty", workbook.Name, null, null));
+        var words = Sentences.Say("encoding.sheet", workbook.Format, list.Sheet);
+        return Checked(workbook.Name, list.Text, list.Others.Count == 0 ? words : Sentences.Say("encoding.other-sheets", words, string.Join(", ", list.Others)));
+    }
+
     private static SourceText Checked(string name, string text, string encoding)
     {
+        if (WebTable.Is(text) && text.Length <= LargestFile && WebTable.Of(text) is { } table) (text, encoding) = (table, Sentences.Say("encoding.web-table", encoding));
         text = text.TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n');
         var problems = new List<Problem>();
         var (line, start) = (1, 0);

@@ -28,6 +28,26 @@ public sealed class FixturesPageTests(BrowserFixture browser)
         Assert.Empty(window.Complaints);
     }
 
+    [Theory]
+    [InlineData("fixtures-14-list.xlsx", "Take in 6 matches", 6)]
+    [InlineData("fixtures-09-calendar.ics", "Take in 8 matches", 8)]
+    public async Task A_workbook_and_a_calendar_are_brought_like_any_list(string file, string take, int matches)
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        var page = window.Page;
+        await StartAsync(page);
+        await page.SetInputFilesAsync("#f-file", Path.Combine(Cases, file));
+        await Assertions.Expect(page.Locator("button[value=take]")).ToHaveTextAsync(take);
+        await window.AssertAccessibleAsync();
+        await page.ClickAsync("button[value=take]");
+        await page.WaitForURLAsync("**/breaks?new=true");
+        await page.ClickAsync("a.quiet");
+        await Assertions.Expect(page.Locator("svg.drawing")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("svg.drawing [data-item^=match]")).ToHaveCountAsync(matches);
+        Assert.Empty(window.Complaints);
+    }
+
     [Fact]
     public async Task A_later_state_of_the_list_shows_what_changed_and_a_third_reading_nothing()
     {

@@ -60,7 +60,8 @@ public class EventFaultTests
             Assert.Equal((0, 0, true), (list.Rows.Count, list.TestDays.Count, list.IsBlocked));
             return;
         }
-        var lines = list.Reads.Delimiter is null ? Enumerable.Range(1, source.Lines.Count) : CellTable.Read(source).Rows.Select(row => row.Line);
+        var lines = source.Text.TrimStart().StartsWith("BEGIN:VCALENDAR", StringComparison.OrdinalIgnoreCase) ? FixtureCases.EntryLines(source)
+            : list.Reads.Delimiter is null ? Enumerable.Range(1, source.Lines.Count) : CellTable.Read(source).Rows.Select(row => row.Line);
         var told = list.Rows.SelectMany(row => row.LegLines.Prepend(row.Line)).Concat(list.TestDays.Select(row => row.Line)).Concat(list.Skipped.Select(skipped => skipped.Line)).ToHashSet();
         Assert.DoesNotContain(lines, line => !told.Contains(line));
         Assert.All(list.Rows, row => Assert.True(row.State == RowState.Waiting ? list.QuestionsOf(row).Any() : row.Days is not null && row.Runs.Any(), $"{row}"));

@@ -28,6 +28,10 @@ internal static class FixtureCases
     public static string Text(FixtureRow row) => string.Join('|', Line(row.Line), Day(row.Day), Day(row.LastDay), row.KickOff?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? "",
         row.Opponent ?? "", Lower(row.Venue), row.Competition ?? "", row.Round ?? "", Lower(row.Status), row.Result ?? "", row.Place ?? "", string.Join(' ', row.Ask));
 
+    /// <summary>Lines on which the entries of a calendar begin.</summary>
+    public static IEnumerable<int> EntryLines(SourceText source) =>
+        source.Lines.Select((line, at) => (line, at)).Where(line => line.line.Trim().Equals("BEGIN:VEVENT", StringComparison.OrdinalIgnoreCase)).Select(line => line.at + 1);
+
     private static string Lower<T>(T value) => value?.ToString()?.ToLowerInvariant() ?? "";
 
     private static string Line(int line) => line.ToString(CultureInfo.InvariantCulture);

@@ -144,10 +144,15 @@ public class FixtureFaultTests
         if (!read.IsBlocked) Assert.Equal(read.Rows.Count, update.Changes.Count);
     }
 
-    // A row starts on its line and holds the lines its quoted cells run over; JSON has rows where its objects begin.
+    // A calendar has rows where its entries begin. A row starts on its line and holds the lines its quoted cells run over; JSON has rows where its objects begin.
     private static void AllToldOf(SourceText source, FixtureList read)
     {
         var told = read.Rows.Select(row => row.Line).Concat(read.Skipped.Select(skipped => skipped.Line)).ToHashSet();
+        if (source.Text.TrimStart().StartsWith("BEGIN:VCALENDAR", StringComparison.OrdinalIgnoreCase))
+        {
+            Assert.All(FixtureCases.EntryLines(source), line => Assert.Contains(line, told));
+            return;
+        }
         var rows = CellTable.Read(source).Rows;
         if (source.Text.TrimStart() is ['{' or '[', ..] || rows.Count == 0) return;
         Assert.All(rows, row => Assert.Contains(row.Line, told));

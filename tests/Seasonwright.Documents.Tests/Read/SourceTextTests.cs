@@ -47,7 +47,8 @@ public class SourceTextTests
     {
         Refused("empty", []);
         Refused("empty", "  \r\n "u8);
-        Refused("binary", [0x50, 0x4B, 0x03, 0x04, 0x14, 0x00, 0x06]);
+        Refused("workbook-damaged", [0x50, 0x4B, 0x03, 0x04, 0x14, 0x00, 0x06]);
+        Refused("binary", "a\u0001b"u8);
         Refused("truncated", Encoding.UTF8.GetBytes(List).AsSpan()[..^2]);
         Refused("truncated", [0xFF, 0xFE, .. Encoding.Unicode.GetBytes(List)[..^1]]);
         Refused("encoding-broken", [.. Encoding.UTF8.GetBytes(List), 0xE4, .. "nderung"u8]);

@@ -1,5 +1,6 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Read.Calendars;
 using Seasonwright.Documents.Read.Dates;
 using Seasonwright.Documents.Read.Fixtures;
 
@@ -13,13 +14,15 @@ public static class EventReader
 {
     public static EventList Read(SourceText source, EventReading options)
     {
-        var table = CellTable.Read(source);
+        var (asker, skipped) = (new Asker(options.Answers ?? Answers.None), new List<Skipped>());
+        var isCalendar = CalendarFile.Is(source);
+        var table = isCalendar ? CalendarEvents.Table(source, asker, skipped) : CellTable.Read(source);
+        if (isCalendar && table.Problems.Count > 0) return Refused(source, table.Problems);
         // A stray quotation mark breaks a table; lines of prose may have one.
         if (source.Problems.Count > 0 || table.Problems.Count > 0 && CellTable.IsIn(source)) return Refused(source, table.Problems);
-        if (IsProgramText(source)) return Refused(source, new([Problem.Of("program-text", source.Name, 1, null)]));
+        if (!isCalendar && IsProgramText(source)) return Refused(source, new([Problem.Of("program-text", source.Name, 1, null)]));
         var columns = table.Problems.Count == 0 && table.Delimiter is not null ? EventColumns.Of(table) : null;
         if (FixtureHeadings(table, columns) is { } headings) return Refused(source, new([Problem.Of("fixtures-here", source.Name, headings.Line, null)]));
-        var (asker, skipped) = (new Asker(options.Answers ?? Answers.None), new List<Skipped>());
         var lines = Taken((columns is null ? EventProse.Lines(source, skipped) : EventTable.Lines(table, columns, skipped)).ToList(), skipped);
         var named = skipped.Where(skip => skip.Kind == "event-title").OrderBy(skip => skip.Line).Select(skip => SeasonYears.Find(skip.Text)).FirstOrDefault(years => years is not null);
         var dates = EventDates.Read(lines, named, options, asker);

@@ -14,6 +14,8 @@ internal static class EventTable
         {
             var row = table.Rows[i];
             var isHeading = columns.Heading is { } heading && (i == heading || i > heading && row.Cells.SequenceEqual(table.Rows[heading].Cells, StringComparer.Ordinal));
+            // Headings of ours stand on no line.
+            if (isHeading && row.Line == 0) continue;
             if (row.IsBlank) skipped.Add(Skipped.Of(row.Line, row.Raw, "blank-line"));
             else if (isHeading) skipped.Add(Skipped.Of(row.Line, row.Raw, "event-headings"));
             else if (i < columns.Heading) skipped.Add(Skipped.Of(row.Line, row.Raw, "event-title"));

@@ -50,7 +50,7 @@ internal sealed class FixtureDraft(ListedMatch listed, Sides sides, DateReading?
 
     public string? SourceId => listed.SourceId.Length > 0 ? listed.SourceId : null;
 
-    public List<string> Ask { get; } = [];
+    public List<string> Ask { get; } = listed.Ask.Length > 0 ? [listed.Ask] : [];
 
     /// <summary>What may hold words about the match's state.</summary>
     public IEnumerable<string> Texts => new[] { listed.Status, listed.KickOff, listed.Result, listed.Remarks, DateRest }.Concat(listed.Venues.Where(IsState)).Where(text => text.Length > 0);

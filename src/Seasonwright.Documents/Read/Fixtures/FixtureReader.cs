@@ -1,22 +1,23 @@
 using Seasonwright.Core;
+using Seasonwright.Documents.Read.Calendars;
 using Seasonwright.Documents.Read.Dates;
 
 namespace Seasonwright.Documents.Read.Fixtures;
 
 /// <summary>
-/// Reads a fixture list: CSV or text with any delimiter, with headings or as pasted from a page, or the JSON form of open data. Never throws
+/// Reads a fixture list: CSV or text with any delimiter, with headings or as pasted from a page, a calendar, or the JSON form of open data. Never throws
 /// on content; a file that cannot be read gives problems and no rows, and what it does not say is asked rather than guessed.
 /// </summary>
 public static class FixtureReader
 {
     public static FixtureList Read(SourceText source, FixtureOptions options)
     {
-        var isJson = JsonTable.Is(source);
-        var table = isJson ? JsonTable.Read(source) : CellTable.Read(source);
+        var (isJson, isCalendar) = (JsonTable.Is(source), CalendarFile.Is(source));
+        var table = isJson ? JsonTable.Read(source) : isCalendar ? CellTable.OfLines(source) : CellTable.Read(source);
         if (table.Problems.Count > 0) return Refused(source, table, table.Problems);
         var answers = options.Answers ?? Answers.None;
         var asker = new Asker(answers);
-        var layout = Layout(table, answers, asker);
+        var layout = isCalendar ? CalendarFixtures.Layout(source, asker) : Layout(table, answers, asker);
         // The headings go along: saying what a column holds may mend it.
         if (layout.Problems.Count > 0) return Refused(source, table, layout.Problems.ToValueList(), layout.Headings);
 

@@ -21,7 +21,7 @@ internal static class FixtureRows
     private static FixtureRow Row(FixtureDraft draft, string key) => new(
         draft.Line, draft.Day, draft.LastDay, draft.KickOff, draft.Opponent, draft.Club ?? draft.Opponent, draft.Venue, draft.Competition, draft.Round, draft.Status,
         draft.Result?.ToString(), draft.Place, draft.Status == MatchStatus.Conditional ? draft.Condition ?? draft.Opponent : null, SeriesOf(draft),
-        draft.Listed.Remarks.Length > 0 ? draft.Listed.Remarks : null, draft.SourceId, key, draft.Ask.Distinct(StringComparer.Ordinal).ToValueList());
+        Remarks(draft.Listed), draft.SourceId, key, draft.Ask.Distinct(StringComparer.Ordinal).ToValueList());
 
     // "Best of 3 – match 1"
     private static Series? SeriesOf(FixtureDraft draft)
@@ -32,4 +32,7 @@ internal static class FixtureRows
         var isSeries = round.Contains("best of", StringComparison.OrdinalIgnoreCase) || round.StartsWith("bo", StringComparison.OrdinalIgnoreCase) && numbers.Count == 2;
         return isSeries && numbers is [3 or 5 or 7 or 9, >= 1] && numbers[1] <= numbers[0] ? new Series(draft.Competition ?? round, numbers[1], numbers[0]) : null;
     }
+
+    private static string? Remarks(ListedMatch listed) =>
+        string.Join("; ", new[] { listed.Remarks, listed.Notes }.Where(text => text.Length > 0)) is { Length: > 0 } remarks ? remarks : null;
 }

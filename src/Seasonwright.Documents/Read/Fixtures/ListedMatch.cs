@@ -39,6 +39,9 @@ internal sealed record ListedMatch(int Line, string Raw)
 
     public string Remarks { get; init; } = "";
 
+    /// <summary>Words beside the match that say nothing of its state, because the list has another place for that.</summary>
+    public string Notes { get; init; } = "";
+
     public string Team { get; init; } = "";
 
     /// <summary>The club's team that a row of its own above names.</summary>
@@ -49,6 +52,9 @@ internal sealed record ListedMatch(int Line, string Raw)
 
     /// <summary>The heading above, which holds <see cref="SectionDate"/>.</summary>
     public string Section { get; init; } = "";
+
+    /// <summary>Id of an open question about this row alone; empty where there is none.</summary>
+    public string Ask { get; init; } = "";
 
     /// <summary>"Bye: Harbour Vale": whose bye it is.</summary>
     public string ByeOf { get; init; } = "";

@@ -79,8 +79,10 @@ internal static class OurMatches
         if (texts.Any(ListWords.IsCancelled)) return MatchStatus.Cancelled;
         if (texts.Any(ListWords.IsPostponed)) return MatchStatus.Postponed;
         if (draft.Condition is not null) return MatchStatus.Conditional;
+        // What calls itself tentative is so, also over more days than one.
+        if (ListWords.IsTentative(draft.Listed.Status)) return MatchStatus.Provisional;
         if (draft.LastDay is not null) return MatchStatus.Window;
-        var isTentative = ListWords.IsTentative(draft.Listed.Status) || ListWords.IsTentative(draft.Listed.Remarks) || draft.DateRest.Contains('?', StringComparison.Ordinal) || ListWords.IsTentative(draft.DateRest);
+        var isTentative = ListWords.IsTentative(draft.Listed.Remarks) || draft.DateRest.Contains('?', StringComparison.Ordinal) || ListWords.IsTentative(draft.DateRest);
         return isTentative || draft.Day is null && draft.Date?.Ask is null ? MatchStatus.Provisional : MatchStatus.Confirmed;
     }
 
