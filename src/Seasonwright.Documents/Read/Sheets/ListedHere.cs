@@ -1,0 +1,34 @@
+using System.Text;
+using Seasonwright.Core;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Read.Fixtures;
+using Seasonwright.Documents.Read.Workbooks;
+
+namespace Seasonwright.Documents.Read.Sheets;
+
+/// <summary>A sheet that is a list of matches, read as any other list; its lines are the sheet's rows.</summary>
+internal sealed record ListedHere(Sheet Sheet, FixtureList List)
+{
+    /// <summary>Headings that name opponents beside dates, and no phase, block or load: the dates are those of matches and no weeks.</summary>
+    public static bool IsMatchList(Sheet sheet, WeekAxis axis)
+    {
+        if (!axis.View.IsDown) return false;
+        var roles = sheet.Cells.Where(cell => cell.Row < axis.First && cell.Value is CellValue.Words).Select(cell => RowWords.Of(Spelling.Tidy(cell.Text))).ToList();
+        return roles.Contains(RowRole.Matches) && !roles.Any(role => role is RowRole.Phases or RowRole.Blocks or RowRole.Load) && Read(sheet) is { } list && list.List.Rows.Count * 2 > axis.Places.Count;
+    }
+
+    /// <summary>Null where no list of one team's matches is found.</summary>
+    public static ListedHere? Read(Sheet sheet)
+    {
+        var lines = new StringBuilder();
+        for (var row = 1; row <= Math.Min(sheet.LastRow, 2000); row++)
+            lines.AppendJoin(',', Enumerable.Range(1, Math.Min(sheet.LastColumn, 60)).Select(column => $"\"{Spelling.Tidy(sheet[row, column]?.Text ?? "").Replace("\"", "\"\"", StringComparison.Ordinal)}\"")).Append('\n');
+        var list = FixtureReader.Read(SourceText.OfText(sheet.Name, lines.ToString()), new FixtureOptions());
+        return list.Problems.Count == 0 && list.Rows.Count > 0 ? new(sheet, list) : null;
+    }
+
+    public SheetRow Row(WeekGrid weeks) => new($"{Sheet.Name}!list", Sheet.Name, Sheet.Name, RowRole.Matches, ValueList<SheetEntry>.Empty, List.Rows.Where(row => row.Day is not null).Select(row => new SheetMatch(
+        Sheet.Name, new(row.Line, 1), row.LastDay is { } last && last > row.Day ? new(row.Day!.Value, last) : weeks.Holds(row.Day!.Value) ? weeks.Week(weeks.NumberOf(row.Day.Value)) : DaySpan.Of(row.Day.Value),
+        Spelling.Tidy(string.Join(' ', row.Opponent, row.Competition)), row.Club, row.Venue, row.LastDay is null ? row.Day : null, row.KickOff, row.Status, row.Competition, row.Importance, row.Place, row.Condition, false, true, ValueList<string>.Empty)).ToValueList());
+}
