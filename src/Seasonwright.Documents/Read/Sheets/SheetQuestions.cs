@@ -4,6 +4,7 @@ using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read.Dates;
 using Seasonwright.Documents.Read.Events;
+using Seasonwright.Documents.Read.Fixtures;
 using Seasonwright.Documents.Read.Names;
 using Seasonwright.Documents.Read.Times;
 
@@ -17,6 +18,8 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
 
     private static readonly string[] HomeOrUnknown = ["home", "unknown"], Venues = ["home", "away", "unknown"];
 
+    private readonly List<SheetRow> own = [];
+
     private readonly List<Draft> drafts = [];
 
     public List<SheetRow> Ask(List<SheetRow> rows)
@@ -28,7 +31,7 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
         foreach (var draft in drafts) AskOne(draft);
         AskLoads(rows);
         foreach (var row in rows) AskRow(row, rows);
-        return [.. rows.Select(row => row with { Matches = drafts.Where(draft => draft.Row == row.Key && draft.IsMatch).Select(draft => draft.Match()).ToValueList() }), .. lists.Select(list => list.Row(weeks))];
+        return [.. rows.Select(row => row with { Matches = drafts.Where(draft => draft.Row == row.Key && draft.IsMatch).Select(draft => draft.Match()).ToValueList() }), .. own, .. lists.Select(list => list.Row(weeks))];
     }
 
     private void Read(SheetRow row)
@@ -41,17 +44,21 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
             leftOut.Add(LeftOut.Of(row.Sheet, row.Key, row.Label, "marks"));
             return;
         }
+        var others = new List<SheetEntry>();
         foreach (var entry in row.Entries)
         {
             var cell = MatchCell.Read(entry.Text, entry.Days, legend);
             if (cell is null && Exposures.Of(entry.Text) is null)
             {
-                leftOut.Add(LeftOut.Of(row.Sheet, entry.Cell.ToString(), entry.Text, "no-match"));
+                // What is neither a match nor says that there is none stays the coach's own.
+                if (ListWords.IsBye(entry.Text) || TimeText.IsUnknown(entry.Text)) leftOut.Add(LeftOut.Of(row.Sheet, entry.Cell.ToString(), entry.Text, "no-match"));
+                else others.Add(entry);
                 continue;
             }
             var days = cell is null || cell.Written is not null || cell.Weekdays.Count == 0 ? [null] : cell.Weekdays.Select(weekday => OnlyDay(entry.Days, weekday)).ToList();
             foreach (var day in days) drafts.Add(new Draft(row, entry, cell) { Day = day ?? (entry.Days.Length == 1 ? entry.Days.First : null), IsOneOf = days.Count });
         }
+        if (others.Count > 0) own.Add(row with { Key = $"{row.Key}+", Role = RowRole.Own, Entries = others.ToValueList() });
     }
 
     private static DateOnly? OnlyDay(DaySpan days, DayOfWeek weekday) => days.Days().Where(day => day.DayOfWeek == weekday).ToList() is [var only] ? only : null;
@@ -182,9 +189,10 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
         }
         if (cell.IsConditional)
         {
-            var asked = asker.Ask("sheet-condition", Subject(draft), line, [Asker.Option("sheet-condition", "nothing")], [draft.Entry.Text], takes: answer => answer.Trim().Length is > 0 and <= 200, name: "Q-cond");
+            var asked = asker.Ask("sheet-condition", Subject(draft), line, [Asker.Option("sheet-condition", "event"), Asker.Option("sheet-condition", "nothing")], [draft.Entry.Text], takes: answer => answer.Trim().Length is > 0 and <= 200, name: "Q-cond");
             Keep(asked);
             if (asked.Answer == "nothing") draft.IsMatch = false;
+            else if (asked.Answer == "event") draft.IsTournament = true;
             else if (asked.Answer is { } words) draft.Condition = words;
         }
         if (draft.Opponent is { } name && (name.Contains(" / ", StringComparison.Ordinal) || name.Contains(" or ", StringComparison.Ordinal)))

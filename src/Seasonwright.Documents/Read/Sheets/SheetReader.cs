@@ -81,7 +81,8 @@ public static class SheetReader
         private WeekGrid? Grid()
         {
             if (spans.Count == 0) return null;
-            var start = starts.Count == 0 ? DayOfWeek.Monday : starts.MaxBy(day => day.Value).Key;
+            var start = starts.Count > 0 ? starts.MaxBy(day => day.Value).Key
+                : asker.Ask("sheet-weekstart", "", [], [Asker.Option("sheet-weekstart", "monday"), Asker.Option("sheet-weekstart", "sunday")], [], "monday", name: "Q-weekstart").Answer == "sunday" ? DayOfWeek.Sunday : DayOfWeek.Monday;
             var (first, last) = (spans.Min(span => span.First), spans.Max(span => span.Last));
             return new(first, start, (last.DayNumber - WeekGrid.StartOfWeek(first, start).DayNumber) / 7 + 1);
         }
@@ -97,6 +98,9 @@ public static class SheetReader
                 foreach (var span in axis.Places.Values.Skip(1)) starts[span.First.DayOfWeek] = starts.GetValueOrDefault(span.First.DayOfWeek) + 1;
             HoldBack(sheet, cell => axis.Places.TryGetValue(view.PlaceOf(cell.At), out var days) ? days : null);
             LeaveOutside(axis);
+            // A date that is an error: its week is known from its neighbours, and it is told all the same.
+            foreach (var (place, _) in axis.Places)
+                if (view[axis.Line, place] is { Value: CellValue.Error } error) Leave(sheet, error.At.ToString(), error.Text, "error");
             foreach (var line in view.Lines.Where(line => line.Key != axis.Line)) TakeLine(axis, line.Key, [.. line]);
         }
 

@@ -19,9 +19,15 @@ public class SheetSampleTests
         ["workbook-02-weeks-down/Q-exams"] = "Q-events",
         // Health is held back without a question: where it stands is told.
         ["workbook-02-weeks-down/Q-medical"] = null,
+        ["workbook-03-several-sheets/Q-exams"] = "Q-events",
+        // Real dates under a month-first format are told by their weeks and not asked.
+        ["workbook-04-colours-only/Q-dates"] = null,
+        ["workbook-05-days-down/Q-final"] = "Q-cond",
+        // The name of a colour is the legend's.
+        ["workbook-05-days-down/Q-legend"] = null,
     };
 
-    public static TheoryData<string> Samples => new("workbook-01-weeks-across", "workbook-02-weeks-down");
+    public static TheoryData<string> Samples => new("workbook-01-weeks-across", "workbook-02-weeks-down", "workbook-03-several-sheets", "workbook-04-colours-only", "workbook-05-days-down");
 
     public static TheoryData<string> InBothFormats => [.. Samples.Select(row => row.Data).SelectMany(name => new[] { $"samples/{name}.xlsx", $"old/{name}.xls" })];
 
@@ -31,7 +37,12 @@ public class SheetSampleTests
     {
         var (read, expected) = (Read(file), Expected(file));
         Assert.Empty(read.Problems);
-        var weeks = expected.GetProperty("weeks").EnumerateArray().ToList();
+        if (!expected.TryGetProperty("weeks", out var listed))
+        {
+            Assert.StartsWith($"{read.Grid!.Value.FirstDay:yyyy-MM-dd}", expected.GetProperty("first_day").GetString(), StringComparison.Ordinal);
+            return;
+        }
+        var weeks = listed.EnumerateArray().ToList();
         Same(weeks.Select(week => $"{week.GetProperty("week")} {week.GetProperty("from")} {week.GetProperty("to")}"), Enumerable.Range(1, read.Grid!.Value.Count).Select(number => $"{number} {read.Grid.Value.Week(number).First:yyyy-MM-dd} {read.Grid.Value.Week(number).Last:yyyy-MM-dd}"));
     }
 
@@ -44,6 +55,9 @@ public class SheetSampleTests
         {
             if (!expected.TryGetProperty(name, out var wanted)) continue;
             var runs = read.Rows.Where(row => row.Role == role).SelectMany(row => row.Entries).Select(run => $"{run.Text} {read.Grid!.Value.NumberOf(run.Days.First)}-{read.Grid.Value.NumberOf(run.Days.Last)}");
+            if (wanted[0].TryGetProperty("from", out _))
+                Same(wanted.EnumerateArray().Select(run => $"{Named(run)} {run.GetProperty("from")} {run.GetProperty("to")}"), read.Rows.Where(row => row.Role == role).SelectMany(row => row.Entries).Select(run => $"{run.Text} {run.Days.First:yyyy-MM-dd} {run.Days.Last:yyyy-MM-dd}"));
+            if (!wanted[0].TryGetProperty("weeks", out _)) continue;
             Same(wanted.EnumerateArray().Select(run => $"{run.GetProperty("name")} {run.GetProperty("weeks")[0]}-{run.GetProperty("weeks")[1]}"), runs);
         }
     }
@@ -75,8 +89,8 @@ public class SheetSampleTests
         var (read, expected) = (Read(file), Expected(file));
         foreach (var own in expected.GetProperty("own_rows").EnumerateObject())
         {
-            var row = Assert.Single(read.Rows, row => row.Label == own.Name && row.Role == RowRole.Own);
-            Same(own.Value.EnumerateObject().Select(entry => $"{entry.Name} {entry.Value}"), row.Entries.Select(entry => $"{read.Grid!.Value.NumberOf(entry.Days.First)} {entry.Text}"));
+            var row = Assert.Single(read.Rows, row => row.Label.Equals(own.Name, StringComparison.OrdinalIgnoreCase) && row.Role == RowRole.Own);
+            Same(own.Value.EnumerateObject().Select(entry => $"{entry.Name} {entry.Value}"), row.Entries.Select(entry => entry.Days.Length == 1 ? $"{entry.Days.First:yyyy-MM-dd} {entry.Text}" : $"{read.Grid!.Value.NumberOf(entry.Days.First)} {entry.Text}"));
         }
     }
 
@@ -124,17 +138,21 @@ public class SheetSampleTests
     {
         var book = Workbook.Read(name, File.ReadAllBytes(EventPath($"samples/{name}.xlsx")));
         var read = SheetReader.Read(book, SheetMap.Empty);
-        var told = read.LeftOut.Select(left => left.Where).ToHashSet(StringComparer.Ordinal);
+        var told = read.LeftOut.Select(left => left.Where).Concat(read.Layouts.Select(layout => layout.DatesAt)).ToHashSet(StringComparer.Ordinal);
         var held = read.HeldBack.Select(held => (held.Sheet, held.Cell)).ToHashSet();
         foreach (var sheet in book.Sheets.Where(sheet => !sheet.IsHidden))
         {
             var entries = read.Rows.Where(row => row.Sheet == sheet.Name).SelectMany(row => row.Entries.Select(entry => entry.Cell).Concat(row.Matches.Select(match => match.Cell))).ToHashSet();
-            var down = read.Layouts.First(layout => layout.Sheet == sheet.Name).Form == SheetForm.WeeksDown;
+            if (told.Contains("") && read.LeftOut.Any(left => left.Sheet == sheet.Name && left.Where.Length == 0)) continue;
+            var form = read.Layouts.First(layout => layout.Sheet == sheet.Name).Form;
+            var down = form == SheetForm.WeeksDown;
             var known = entries.Select(cell => down ? cell.Column : cell.Row).ToHashSet();
             foreach (var cell in sheet.Cells.Where(cell => !cell.IsEmpty && !entries.Contains(cell.At) && !held.Contains((sheet.Name, cell.At))))
             {
                 if (told.Contains($"row {cell.Row}") || told.Contains($"column {CellAt.ColumnName(cell.Column)}") || told.Contains(cell.At.ToString())) continue;
-                var calendar = sheet.Cells.Where(other => down ? other.Column == cell.Column : other.Row == cell.Row).Count(other => other.Value is CellValue.Day or CellValue.Number || other.Text.Contains("20", StringComparison.Ordinal));
+                // The days of a month, and the letters of the weekdays.
+                if (form == SheetForm.DaysDownMonthsAcross && cell.Text.Length <= 2 || Months.Contains(cell.Text)) continue;
+                var calendar = sheet.Cells.Where(other => down ? other.Column == cell.Column : other.Row == cell.Row).Count(other => Months.Contains(other.Text) || other.Value is CellValue.Day or CellValue.Number || other.Text.Contains("20", StringComparison.Ordinal));
                 Assert.True(calendar > 3 || known.Contains(down ? cell.Column : cell.Row), $"{cell.At} \"{cell.Text}\" is neither read nor told.");
             }
         }
@@ -143,11 +161,11 @@ public class SheetSampleTests
     [Fact]
     public void Loads_of_weeks_are_those_expected()
     {
-        foreach (var name in Samples.Select(row => row.Data))
+        foreach (var name in Samples.Select(row => row.Data).Where(name => name != "workbook-05-days-down"))
         {
             var (read, expected) = (Read($"samples/{name}.xlsx"), Expected($"samples/{name}.xlsx"));
             var load = Assert.Single(read.Rows, row => row.Role == RowRole.Load);
-            var field = expected.GetProperty("weeks")[0].TryGetProperty("load_text", out _) ? "load_text" : "load";
+            var field = expected.GetProperty("weeks")[0].TryGetProperty("load_text", out _) ? "load_text" : name.Contains("03", StringComparison.Ordinal) ? "load_1_10" : name.Contains("04", StringComparison.Ordinal) ? "load_word" : "load";
             Same(expected.GetProperty("weeks").EnumerateArray().Where(week => $"{week.GetProperty(field)}".Length > 0).Select(week => $"{week.GetProperty("week")} {week.GetProperty(field)}"),
                 load.Entries.Select(entry => $"{read.Grid!.Value.NumberOf(entry.Days.First)} {entry.Text}"));
         }
@@ -162,7 +180,12 @@ public class SheetSampleTests
         Assert.DoesNotContain(read.Questions, question => question.Kind == "Q-day");
     }
 
+    private static readonly HashSet<string> Months = new("Jan Feb Mar Mär Apr May Mai Jun Jul Aug Sep Oct Okt Nov Dec Dez".Split(' '), StringComparer.Ordinal);
+
     private static readonly JsonSerializerOptions Plain = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    // The expected result numbers two spans of one colour only for reading, see its Q-legend.
+    private static string Named(JsonElement run) => run.GetProperty("name").GetString()! is var name && run.TryGetProperty("fill", out _) ? name.TrimEnd(' ', '1', '2') : name;
 
     private static void Same(IEnumerable<string> expected, IEnumerable<string> found) => Assert.Equal(string.Join('\n', expected), string.Join('\n', found));
 
