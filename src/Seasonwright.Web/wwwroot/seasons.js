@@ -5,7 +5,7 @@ import { dropDraft, keepDraft, restoreDrafts } from './forms.js';
 const PAUSE = 350; // ms without a key before a list that is being typed is read
 
 for (const form of document.querySelectorAll('form[data-draws]')) {
-  const box = form.querySelector('textarea'), drawn = document.getElementById('drawn');
+  const box = form.querySelector('textarea'), drawn = document.getElementById('drawn'), file = form.querySelector('input[type=file]');
   let latest = 0, pause = 0;
 
   async function send(act) {
@@ -26,13 +26,19 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
     if (mine === latest) drawn.ariaBusy = null;
   }
 
+  // The workspace does not take it in at all, so it could not say so.
+  function isTooLarge() {
+    const isLarge = file.files[0]?.size > file.dataset.most;
+    form.querySelector('.too-large').hidden = !isLarge;
+    return isLarge;
+  }
+
   function show(page) {
     const [here, opened] = [document.activeElement?.id, [...drawn.querySelectorAll('details[open] > summary')].map(summary => summary.textContent)];
     drawn.replaceChildren(...page.getElementById('drawn').childNodes);
     for (const summary of drawn.querySelectorAll('details > summary')) summary.parentElement.open ||= opened.includes(summary.textContent);
     if (here && document.activeElement?.id !== here) document.getElementById(here)?.focus({ preventScroll: true });
     for (const field of form.querySelectorAll('input[placeholder]')) field.placeholder = page.getElementById(field.id)?.placeholder ?? field.placeholder;
-    const file = form.querySelector('input[type=file]');
     if (!file?.files.length || drawn.querySelector('.problems')) return;
     // A file that could be read goes into the box, as if it had been pasted.
     box.value = page.getElementById(box.id).value;
@@ -40,8 +46,22 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
     keepDraft(form);
   }
 
+  // Joined cells of a copied table are only in its HTML: that is read as a saved page is, in place of the text.
+  box?.addEventListener('paste', event => {
+    const html = event.clipboardData.getData('text/html');
+    if (!/<t[dh][^>]*(row|col)span/i.test(html) || box.selectionEnd - box.selectionStart < box.value.length) return;
+    event.preventDefault();
+    const copied = new DataTransfer();
+    copied.items.add(new File([html], box.dataset.pasted, { type: 'text/html' }));
+    file.files = copied.files;
+    draw();
+  });
+
   // What is typed into the box has been read already when it is left.
-  form.addEventListener('change', event => { if (event.target !== box) draw(); });
+  form.addEventListener('change', event => {
+    if (event.target === file && isTooLarge()) file.value = '';
+    else if (event.target !== box) draw();
+  });
   if (!box) continue;
 
   form.addEventListener('input', event => {
