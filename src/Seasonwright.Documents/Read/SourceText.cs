@@ -42,7 +42,7 @@ public sealed class SourceText
     /// <summary>
     /// The encoding is told by the byte order mark; without one, valid UTF-8 is UTF-8, text with every second byte zero is UTF-16,
     /// and the rest is Windows-1252 unless another code page is clearly told by its letters. Of a workbook it is the text of the sheet
-    /// that holds the list, of a web page that of its largest table, a line a row.
+    /// that holds the list, of a web page that of its list (<see cref="WebTable"/>), a line a row.
     /// </summary>
     public static SourceText OfBytes(string name, ReadOnlySpan<byte> bytes)
     {
