@@ -47,7 +47,7 @@ internal static class ListFiles
     }
 
     /// <summary>Gives what was read of a list in the form asked for, and says what is wrong with it or open.</summary>
-    /// <inheritdoc cref="Tell(string, IReadOnlyList{Question}, IReadOnlyList{Problem}, bool, Answers, Terminal)"/>
+    /// <inheritdoc cref="Tell(string, IReadOnlyList{Question}, IReadOnlyList{Problem}, bool, Answers, Terminal, string)"/>
     public static Exit Give<TReport, TLine>(TReport report, ListFormat format, Table<TLine> csv, Table<TLine> table, bool isBlocked, Answers answers, Terminal terminal)
         where TReport : IListReport<TLine>
     {
@@ -65,19 +65,20 @@ internal static class ListFiles
     /// <param name="name">The list.</param>
     /// <param name="isBlocked">Nothing can be taken before an answer.</param>
     /// <param name="answers">Those given; one that does not fit its question is told.</param>
+    /// <param name="where">Begins the ids of the sentences that say where answers are given.</param>
     /// <returns>What this means for the command.</returns>
-    public static Exit Tell(string name, IReadOnlyList<Question> questions, IReadOnlyList<Problem> problems, bool isBlocked, Answers answers, Terminal terminal)
+    public static Exit Tell(string name, IReadOnlyList<Question> questions, IReadOnlyList<Problem> problems, bool isBlocked, Answers answers, Terminal terminal, string where = "questions")
     {
         Tell(problems, terminal);
-        Tell(name, questions, isBlocked, answers, terminal);
+        Tell(name, questions, isBlocked, answers, terminal, where);
         return problems.Count > 0 ? Exit.BadInput : isBlocked ? Exit.Refused : Exit.Done;
     }
 
-    private static void Tell(string name, IReadOnlyList<Question> questions, bool isBlocked, Answers answers, Terminal terminal)
+    private static void Tell(string name, IReadOnlyList<Question> questions, bool isBlocked, Answers answers, Terminal terminal, string where)
     {
         if (questions.Count == 0) return;
         var example = questions[0].Offered ?? (questions[0].Options is [var first, ..] ? first.Id : Texts.Say("question.any"));
-        terminal.Complain(isBlocked ? "questions.blocked" : questions.Count == 1 ? "questions.one" : "questions.some", name, questions.Count, questions[0].Id, example);
+        terminal.Complain(isBlocked ? $"{where}.blocked" : questions.Count == 1 ? $"{where}.one" : $"{where}.some", name, questions.Count, questions[0].Id, example);
         foreach (var question in questions)
         {
             terminal.Complain(question.Lines.All(line => NamesLine(question.Text, line)) ? "question" : question.Lines.Count == 1 ? "question.line" : "question.lines", question.Id, question.Text, Numbers(question.Lines));

@@ -45,7 +45,7 @@ internal sealed record TakenList(string Name, IReadOnlyList<Question> Questions,
         }
     }
 
-    /// <inheritdoc cref="ListFiles.Tell(string, IReadOnlyList{Question}, IReadOnlyList{Problem}, bool, Answers, Terminal)"/>
+    /// <inheritdoc cref="ListFiles.Tell(string, IReadOnlyList{Question}, IReadOnlyList{Problem}, bool, Answers, Terminal, string)"/>
     public Exit Tell(Answers answers, Terminal terminal)
     {
         foreach (var note in Notes) terminal.Complain("list.note", Name, note);

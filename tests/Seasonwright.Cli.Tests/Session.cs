@@ -34,7 +34,7 @@ public sealed class Session : IDisposable
         var exit = CommandLine.Run([.. CommandLineParser.SplitCommandLine(line).Select(Placed)], new Terminal(output, error), new Noon());
         var answer = new Answer(exit, WithoutFolders(output), WithoutFolders(error));
         // Readers of lists show what they read beside what is open; every other command says one or the other.
-        var reads = new[] { "fixtures ", "events " }.Any(list => line.StartsWith(list, StringComparison.Ordinal) || line.Contains($" --{list}", StringComparison.Ordinal));
+        var reads = new[] { "fixtures ", "events ", "import " }.Any(list => line.StartsWith(list, StringComparison.Ordinal) || line.Contains($" --{list}", StringComparison.Ordinal));
         if (exit == 0)
         {
             if (!reads) Assert.Empty(answer.Error);
@@ -61,7 +61,7 @@ public sealed class Session : IDisposable
     /// <summary>The tests share one process and so one current folder: files are named in full.</summary>
     private string Placed(string argument) =>
         argument.StartsWith("./", StringComparison.Ordinal) ? this[argument[2..]]
-        : argument.StartsWith("fixtures/", StringComparison.Ordinal) || argument.StartsWith("events/", StringComparison.Ordinal) ? Path.Combine(Cases.Data, argument)
+        : argument.StartsWith("fixtures/", StringComparison.Ordinal) || argument.StartsWith("events/", StringComparison.Ordinal) || argument.StartsWith("workbooks/", StringComparison.Ordinal) ? Path.Combine(Cases.Data, argument)
         : argument;
 
     private string WithoutFolders(StringWriter text) =>

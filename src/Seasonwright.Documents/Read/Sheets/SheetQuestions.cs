@@ -221,6 +221,8 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
         var open = row.Entries.Where(entry => entry.Text.EndsWith('?')).ToList();
         if (row.Role == RowRole.Tests && open.Count > 0)
             foreach (var entry in open) asker.Ask("sheet-test", $"{row.Key}|{entry.Cell}", [entry.Cell.Row], [Asker.Option("sheet-test", "yes"), Asker.Option("sheet-test", "no")], [entry.Text, entry.Days.First], name: "Q-tests");
+        if (row.Role == RowRole.Tests && row.Entries.Any(entry => entry.Days.Length > 1))
+            asker.Ask("sheet-test-day", row.Key, Lines(row), [Asker.Option("sheet-test-day", "unknown")], [row.Label], takes: answer => CalendarWords.Weekday(answer) is not null, name: "Q-test-day");
         if (row.Role == RowRole.Emphasis)
             asker.Ask("sheet-sessions", row.Key, Lines(row), [Asker.Option("sheet-sessions", "yes"), Asker.Option("sheet-sessions", "no")], [row.Label], "yes", name: "Q-sessions");
         if (row.Role == RowRole.Phases && rows.TrueForAll(other => other.Role != RowRole.Blocks) && row.Entries.All(entry => entry.Fill is not null) && row.Entries.Count > 1)

@@ -70,7 +70,7 @@ public static class SheetReader
                 else LeaveSheet(sheet);
             }
             if (Grid() is not { } weeks) return Result(null, [], asker.Open.Count > 0 ? ValueList<Problem>.Empty : new([Problem.Of("sheet-no-dates", book.Name, null, null)]));
-            var offered = rows.ConvertAll(row => row.Offered(map));
+            var offered = rows.ConvertAll(row => row.Offered(map, legend));
             return Result(weeks, new SheetQuestions(asker, legend, leftOut, weeks, listed).Ask(offered), ValueList<Problem>.Empty);
         }
 
@@ -300,7 +300,7 @@ public static class SheetReader
 internal sealed record DraftRow(string Key, string Sheet, string Label, RowRole Guess, List<SheetEntry> Entries)
 {
     /// <summary>In the role chosen, without what tells of health.</summary>
-    public SheetRow Offered(SheetMap map) => new(Key, Sheet, HealthWords.In(Label) ? Key : Label, map.Roles.GetValueOrDefault(Key, Guess), Entries.Where(entry => !HealthWords.In(entry.Text)).ToValueList(), ValueList<SheetMatch>.Empty);
+    public SheetRow Offered(SheetMap map, Legend legend) => new(Key, Sheet, HealthWords.In(Label) ? Key : Label, map.Roles.GetValueOrDefault(Key, Guess), Entries.Where(entry => !HealthWords.In(entry.Text)).ToValueList(), ValueList<SheetMatch>.Empty) { Meanings = Entries.Select(entry => entry.Text).Distinct(StringComparer.OrdinalIgnoreCase).Where(text => legend[text] is not null).ToDictionary(text => text, legend.Meaning, StringComparer.OrdinalIgnoreCase) };
 }
 
 /// <summary>Sessions of a quality, as marks or a figure: "x", "xx", "2".</summary>

@@ -83,6 +83,9 @@ public enum RowRole
 /// <param name="Matches">What its entries say as matches; empty in any other role.</param>
 public sealed record SheetRow(string Key, string Sheet, string Label, RowRole Role, ValueList<SheetEntry> Entries, ValueList<SheetMatch> Matches)
 {
+    /// <summary>What its words stand for by the legend, for instance H for hard; null where no legend says so.</summary>
+    public IReadOnlyDictionary<string, string>? Meanings { get; init; }
+
     /// <summary>Whether every entry is a number.</summary>
     public bool IsNumbers => Entries.Count > 0 && Entries.All(entry => entry.Number is not null);
 }

@@ -136,7 +136,7 @@ public class SheetSampleTests
     [MemberData(nameof(Samples))]
     public void No_cell_is_dropped_silently(string name)
     {
-        var book = Workbook.Read(name, File.ReadAllBytes(EventPath($"samples/{name}.xlsx")));
+        var book = Workbook.Read(name, File.ReadAllBytes(PathOf($"samples/{name}.xlsx")));
         var read = SheetReader.Read(book, SheetMap.Empty);
         var told = read.LeftOut.Select(left => left.Where).Concat(read.Layouts.Select(layout => layout.DatesAt)).ToHashSet(StringComparer.Ordinal);
         var held = read.HeldBack.Select(held => (held.Sheet, held.Cell)).ToHashSet();
@@ -174,7 +174,7 @@ public class SheetSampleTests
     [Fact]
     public void An_answer_places_the_matches_without_a_day()
     {
-        var read = SheetReader.Read(Workbook.Read("w", File.ReadAllBytes(EventPath("samples/workbook-01-weeks-across.xlsx"))), SheetMap.Empty.With("Q-day", "sunday"));
+        var read = SheetReader.Read(Workbook.Read("w", File.ReadAllBytes(PathOf("samples/workbook-01-weeks-across.xlsx"))), SheetMap.Empty.With("Q-day", "sunday"));
         var match = read.Rows.SelectMany(row => row.Matches).First(match => match.Text == "H Tarnholt");
         Assert.Equal((new DateOnly(2026, 9, 13), MatchStatus.Confirmed), (match.Day, match.Status));
         Assert.DoesNotContain(read.Questions, question => question.Kind == "Q-day");
@@ -199,13 +199,13 @@ public class SheetSampleTests
 
     private static string Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
 
-    private static string EventPath(string file) => Path.Combine(Path.GetDirectoryName(EventCases.Folder)!, "workbooks", file);
+    internal static string PathOf(string file) => Path.Combine(Path.GetDirectoryName(EventCases.Folder)!, "workbooks", file);
 
-    private static SheetReading Read(string file) => SheetReader.Read(Workbook.Read(Path.GetFileName(file), File.ReadAllBytes(EventPath(file))), SheetMap.Empty);
+    internal static SheetReading Read(string file) => SheetReader.Read(Workbook.Read(Path.GetFileName(file), File.ReadAllBytes(PathOf(file))), SheetMap.Empty);
 
-    private static JsonElement Expected(string file)
+    internal static JsonElement Expected(string file)
     {
-        using var json = JsonDocument.Parse(File.ReadAllText(EventPath($"samples/{Path.GetFileNameWithoutExtension(file)}.xlsx.expected.json")));
+        using var json = JsonDocument.Parse(File.ReadAllText(PathOf($"samples/{Path.GetFileNameWithoutExtension(file)}.xlsx.expected.json")));
         return json.RootElement.Clone();
     }
 }
