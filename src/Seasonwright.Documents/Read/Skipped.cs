@@ -1,3 +1,5 @@
+using Seasonwright.Documents.Read.Events;
+
 namespace Seasonwright.Documents.Read;
 
 /// <summary>A line that became no row, and why. Every line of a file is part of a row or is found here.</summary>
@@ -9,7 +11,7 @@ public sealed record Skipped(int Line, string Text, string Kind, string Why)
 {
     public const int LongestText = 80;
 
-    /// <summary>A skipped line with the sentence <c>skipped.KIND</c>.</summary>
+    /// <summary>A skipped line with the sentence <c>skipped.KIND</c>. A text that holds health details is not shown.</summary>
     public static Skipped Of(int line, string text, string kind, params object?[] values) =>
-        new(line, text.Length > LongestText ? text[..(LongestText - 3)] + "..." : text, kind, Sentences.Say($"skipped.{kind}", values));
+        new(line, HealthWords.In(text) ? "" : text.Length > LongestText ? text[..(LongestText - 3)] + "..." : text, kind, Sentences.Say($"skipped.{kind}", values));
 }

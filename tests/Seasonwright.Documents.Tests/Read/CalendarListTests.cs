@@ -86,12 +86,68 @@ public sealed class CalendarListTests
         Assert.Equal(Assert.Single(Read(Of("20261024")).Rows).SourceId, Assert.Single(Read(Of("20261101")).Rows).SourceId);
     }
 
+    /// <summary>3.8.5: the rule, without excluded times, with the one that was moved; what days it names is counted by hand in a printed year.</summary>
+    [Theory]
+    [InlineData("RRULE:FREQ=WEEKLY;COUNT=4", "2026-10-05 2026-10-12 2026-10-19 2026-10-26")]
+    [InlineData("RRULE:FREQ=WEEKLY;UNTIL=20261019\nEXDATE;VALUE=DATE:20261012", "2026-10-05 2026-10-19")]
+    [InlineData("RRULE:FREQ=MONTHLY;BYDAY=1MO;COUNT=3", "2026-10-05 2026-11-02 2026-12-07")]
+    [InlineData("RDATE;VALUE=DATE:20261008", "2026-10-05 2026-10-08")]
+    [InlineData("RRULE:FREQ=WEEKLY;COUNT=3\nEND:VEVENT\nBEGIN:VEVENT\nUID:a\nRECURRENCE-ID;VALUE=DATE:20261012\nDTSTART;VALUE=DATE:20261014\nSUMMARY:Hall closed", "2026-10-05 2026-10-14 2026-10-19")]
+    [InlineData("RRULE:FREQ=WEEKLY", "")]
+    [InlineData("RRULE:FREQ=HOURLY;COUNT=5", "")]
+    [InlineData("RRULE:FREQ=DAILY;COUNT=2147483647", "")]
+    [InlineData("RRULE:FREQ=YEARLY;BYMONTH=2;BYMONTHDAY=30;UNTIL=99990101", "")]
+    public void Days_that_recur_are_events_each_and_what_never_ends_is_told(string rule, string days)
+    {
+        var list = Events($"BEGIN:VEVENT\nUID:a\nDTSTART;VALUE=DATE:20261005\nSUMMARY:Hall closed\n{rule}\nEND:VEVENT\nBEGIN:VEVENT\nUID:b\nDTSTART;VALUE=DATE:20261224\nSUMMARY:Christmas break\nEND:VEVENT");
+        Assert.Empty(list.Problems);
+        Assert.Equal(days, string.Join(' ', list.Rows.Where(row => row.Title == "Hall closed").Select(row => Day(row.From)).Order(StringComparer.Ordinal)));
+        Assert.Equal(days.Length == 0 ? 1 : 0, list.Skipped.Count(skipped => skipped.Kind == "calendar-repeats"));
+    }
+
+    [Fact]
+    public void A_moved_time_goes_where_its_series_goes_and_alone_it_is_an_entry_like_any()
+    {
+        const string moved = "BEGIN:VEVENT\nUID:a\nRECURRENCE-ID;VALUE=DATE:20261012\nDTSTART;VALUE=DATE:20261014\nSUMMARY:Practice in the school gym\nEND:VEVENT\n", other = "BEGIN:VEVENT\nUID:b\nDTSTART;VALUE=DATE:20261224\nSUMMARY:Christmas break\nEND:VEVENT";
+        Assert.Equal(2, Events(moved + other).Rows.Count);
+        Assert.Equal(2, Events($"BEGIN:VEVENT\nUID:a\nDTSTART;VALUE=DATE:20261005\nSUMMARY:Practice\nRRULE:FREQ=WEEKLY;COUNT=4\nEND:VEVENT\n{moved}{other}").Skipped.Count(skipped => skipped.Kind == "calendar-repeats"));
+    }
+
+    [Fact]
+    public void A_camp_at_a_place_is_an_event_and_a_club_at_another_is_a_match()
+    {
+        string Of(string summary) => $"BEGIN:VEVENT\nUID:a\nDTSTART;VALUE=DATE:20261005\nSUMMARY:{summary}\nEND:VEVENT";
+        Assert.Equal("Camp at Skagrund", Assert.Single(Events(Of("Camp at Skagrund")).Rows).Title);
+        Assert.Equal("Brovik", Assert.Single(Read(Of("Vale at Brovik")).Rows).Opponent);
+    }
+
+    /// <summary>Windows' name of the zone (Unicode CLDR, windowsZones: "Romance Standard Time" is Europe/Paris).</summary>
+    [Fact]
+    public void A_calendar_that_names_its_zone_as_Windows_does_shows_utc_on_its_clock() =>
+        Assert.Equal(new TimeOnly(18, 0), Assert.Single(Read("X-WR-TIMEZONE:Romance Standard Time\nBEGIN:VEVENT\nUID:a\nDTSTART:20261024T160000Z\nSUMMARY:Vale - Brovik\nEND:VEVENT").Rows).KickOff);
+
+    [Fact]
+    public void Health_details_beside_a_match_or_in_other_entries_are_held_back_and_told()
+    {
+        const string body = "BEGIN:VEVENT\nUID:a\nDTSTART;VALUE=DATE:20261024\nSUMMARY:Vale - Brovik\nDESCRIPTION:Mia is out\\, knee surgery\nEND:VEVENT\nBEGIN:VEVENT\nUID:b\nDTSTART;VALUE=DATE:20261026\nSUMMARY:Mia: MRI\nEND:VEVENT";
+        var list = Read(body);
+        Assert.Null(Assert.Single(list.Rows).Remarks);
+        Assert.Contains(list.Skipped, skipped => skipped.Kind == "event-health-words" && skipped.Line == list.Rows[0].Line);
+        Assert.DoesNotContain(list.Skipped.Concat(Events(body).Skipped), skipped => skipped.Text.Contains("Mia", StringComparison.Ordinal));
+        var csv = FixtureReader.Read(SourceText.OfText("list", "Date,Opponent,Notes\n2026-09-05,Kalnes,Mia injured; bus at 14:00\n2026-09-12,Turnes,\n"), new FixtureOptions());
+        Assert.Equal("bus at 14:00", csv.Rows[0].Remarks);
+    }
+
+    private static EventList Events(string body) => EventReader.Read(Calendar(body), new EventReading());
+
     private static FixtureList Read(string body)
     {
-        var list = FixtureReader.Read(SourceText.OfText("club.ics", $"BEGIN:VCALENDAR\nVERSION:2.0\nPRODID:-//x//y//EN\n{body}\nEND:VCALENDAR\n".Replace("\n", "\r\n", StringComparison.Ordinal)), new FixtureOptions("Vale"));
+        var list = FixtureReader.Read(Calendar(body), new FixtureOptions("Vale"));
         Assert.Empty(list.Problems);
         return list;
     }
+
+    private static SourceText Calendar(string body) => SourceText.OfText("club.ics", $"BEGIN:VCALENDAR\nVERSION:2.0\nPRODID:-//x//y//EN\n{body}\nEND:VCALENDAR\n".Replace("\n", "\r\n", StringComparison.Ordinal));
 
     private static string Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
 }

@@ -1,17 +1,26 @@
 using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
+using Ical.Net.Evaluation;
 using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Read.Events;
 using Seasonwright.Documents.Read.Fixtures;
 
 namespace Seasonwright.Documents.Read.Calendars;
 
 /// <summary>
-/// A calendar file (iCalendar, RFC 5545) as a list. Repeating entries are told and never unrolled: practices are the head coach's, and
-/// a rule can repeat without end.
+/// A calendar file (iCalendar, RFC 5545) as a list. Of entries that repeat only breaks, exams and the like with an end are unrolled, each time they
+/// come an entry of its own; the others are told: practices are the head coach's, and a rule can repeat without end.
 /// </summary>
 internal static class CalendarFile
 {
+    /// <summary>Times that one entry may come; a year of days has 366.</summary>
+    private const int MostTimes = 366;
+
+    /// <summary>Steps of a rule that find no day (the 30th of every February) before it is given up.</summary>
+    private const int MostMissed = 5_000;
+
     public static bool Is(SourceText source) => source.Text.AsSpan().TrimStart().StartsWith("BEGIN:VCALENDAR", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Its entries by the line they begin on, or what is wrong with it.</summary>
@@ -24,7 +33,12 @@ internal static class CalendarFile
             var zone = Zone(calendar);
             // A file whose entries cannot be counted is not the one the reader has read.
             if (calendar.Events.Count != starts.Count) return ([], Broken(source));
-            return ([.. calendar.Events.Zip(starts, (entry, line) => Entry(entry, line, zone))], null);
+            var entries = calendar.Events.Zip(starts, (entry, line) => (Entry: entry, Read: Entry(entry, line, zone))).ToList();
+            // A time that was moved stands as an entry of its own beside its series, and goes where that goes.
+            var moved = calendar.Events.Where(entry => entry.RecurrenceIdentifier is not null).ToLookup(entry => entry.Uid ?? "", entry => entry.RecurrenceIdentifier!.StartTime, StringComparer.Ordinal);
+            var unrolled = entries.ConvertAll(entry => Repeats(entry.Entry) ? Times(entry.Entry, entry.Read, zone, moved) ?? [entry.Read with { Repeats = true }] : [entry.Read]);
+            var told = unrolled.SelectMany(times => times).Where(entry => entry.Repeats).Select(entry => entry.Uid).ToHashSet(StringComparer.Ordinal);
+            return ([.. unrolled.Zip(entries).SelectMany(both => both.First.Select(time => time with { Repeats = time.Repeats || both.Second.Entry.RecurrenceIdentifier is not null && told.Contains(time.Uid) }))], null);
         }
         // The library says in many ways that it cannot read a text.
         catch (Exception error) when (error is not OutOfMemoryException)
@@ -42,6 +56,26 @@ internal static class CalendarFile
 
     private static Problem Broken(SourceText source) => Problem.Of("calendar-broken", source.Name, null, null);
 
+    private static bool Repeats(CalendarEvent entry) => entry.RecurrenceRule is not null || entry.RecurrenceDates.GetAllDates().Any();
+
+    /// <summary>Each time an entry comes, without those that were moved or called off (3.8.5); null where it is to be told only.</summary>
+    private static List<CalendarEntry>? Times(CalendarEvent entry, CalendarEntry first, string? zone, ILookup<string, CalDateTime> moved)
+    {
+        var isEvent = EventWords.Of(first.Summary) is (EventKind.Holiday or EventKind.Exams or EventKind.Camp or EventKind.Tournament or EventKind.NationalTeamWindow or EventKind.RoomClosed, false);
+        if (!isEvent || first.IsMatch || first.Day is not { } from || entry.RecurrenceRule is { } rule && (rule is { Until: null, Count: null } || rule.Frequency < FrequencyType.Daily)) return null;
+        try
+        {
+            var days = entry.GetOccurrences(null, new EvaluationOptions { MaxUnmatchedIncrementsLimit = MostMissed }).Take(MostTimes + 1).Select(time => time.Period.StartTime)
+                .Where(start => !moved[first.Uid].Contains(start)).Select(start => At(start, zone).Day!.Value).ToList();
+            return days.Count > MostTimes ? null : days.ConvertAll(day => first with { Day = day, LastDay = first.LastDay?.AddDays(day.DayNumber - from.DayNumber) });
+        }
+        // A rule whose days do not come, or come behind the end of the calendar.
+        catch (Exception error) when (error is EvaluationException or ArgumentOutOfRangeException)
+        {
+            return null;
+        }
+    }
+
     private static CalendarEntry Entry(CalendarEvent entry, int line, string? zone)
     {
         var start = entry.Start is { } time ? At(time, zone) : (null, null);
@@ -50,7 +84,7 @@ internal static class CalendarFile
         var last = end.Day is { } day ? (entry.Start?.HasTime == false ? day.AddDays(-1) : day) : start.Day;
         var summary = Spelling.Tidy(entry.Summary ?? "");
         return new(line, entry.Uid ?? "", start.Day, last > start.Day ? last : null, start.Time, end.Time, summary, Spelling.Tidy(entry.Location ?? ""), Spelling.Tidy(entry.Description ?? ""),
-            (entry.Status ?? "").ToUpperInvariant(), [.. entry.Categories ?? []], entry.RecurrenceRule is not null || entry.RecurrenceIdentifier is not null || entry.RecurrenceDates.GetAllDates().Any(),
+            (entry.Status ?? "").ToUpperInvariant(), [.. entry.Categories ?? []], false,
             entry.Start is { HasTime: true } written && start.Time is null ? FormattableString.Invariant($"{written.Value:HH:mm} UTC") : null);
     }
 
@@ -69,10 +103,13 @@ internal static class CalendarFile
     private static string? Zone(Calendar calendar)
     {
         var named = calendar.Properties.Get<object>("X-WR-TIMEZONE")?.ToString();
-        if (named is not null && KickOff.IsZone(named)) return named;
+        if (Named(named) is { } own) return own;
         var zones = calendar.Events.Select(entry => entry.Start).OfType<CalDateTime>().Where(start => start is { HasTime: true, IsUtc: false, TzId: not null }).Select(start => start.TzId!).Distinct(StringComparer.Ordinal).Take(2).ToList();
-        return zones is [var only] && KickOff.IsZone(only) ? only : null;
+        return zones is [var only] ? Named(only) : null;
     }
+
+    // Some calendars name zones as Windows does; their list is the Unicode CLDR's.
+    private static string? Named(string? zone) => zone is null || KickOff.IsZone(zone) ? zone : TimeZoneInfo.TryConvertWindowsIdToIanaId(zone, out var iana) && KickOff.IsZone(iana) ? iana : null;
 }
 
 /// <summary>An entry of a calendar, in the words it has.</summary>
@@ -102,7 +139,10 @@ internal sealed record CalendarEntry(
         || NamesTeams || RoundText.InHeading(Summary) is not null);
 
     /// <summary>Whether the heading says who plays: two teams, or one with a mark before it ("at Brovik").</summary>
-    public bool NamesTeams => PairText.Read(Heading) is { Opponent: null } or { Venue: not null } or { Versus: true };
+    public bool NamesTeams => PairText.Read(Heading) is ({ Opponent: null } or { Venue: not null } or { Versus: true }) && !IsEventSomewhere;
+
+    // "Camp at Skagrund", "Exams at school": no team is called so.
+    private bool IsEventSomewhere => Heading.IndexOf(" at ", StringComparison.OrdinalIgnoreCase) is var at and > 0 && EventWords.Of(Heading[..at]) is (not EventKind.Other, _) or (_, true);
 
     private (string Heading, string Behind) Split()
     {

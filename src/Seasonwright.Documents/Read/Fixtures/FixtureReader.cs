@@ -1,6 +1,7 @@
 using Seasonwright.Core;
 using Seasonwright.Documents.Read.Calendars;
 using Seasonwright.Documents.Read.Dates;
+using Seasonwright.Documents.Read.Events;
 
 namespace Seasonwright.Documents.Read.Fixtures;
 
@@ -30,6 +31,7 @@ public static class FixtureReader
         var skipped = layout.Skipped;
         var drafts = OurMatches.Of(layout.Matches, sides, dates, team, skipped);
         FixtureQuestions.Ask(drafts, dates, [.. new[] { layout.Ask, team.Ask }.OfType<string>()], options.Today, asker, skipped);
+        skipped.AddRange(drafts.Where(draft => draft.Listed.Beside.Any(HealthWords.In)).Select(draft => Skipped.Of(draft.Line, "", "event-health-words")));
         var season = layout.Years ?? dates.Column.Season;
         return new(source.Name,
             new(source.Encoding, isJson ? null : table.Delimiter, isJson ? null : layout.HeadingLine, layout.Headings, dates.Column.Order, dates.Column.OrderLines, season),

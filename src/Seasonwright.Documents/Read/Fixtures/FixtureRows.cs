@@ -1,5 +1,6 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Documents.Read.Events;
 using Seasonwright.Documents.Read.Dates;
 
 namespace Seasonwright.Documents.Read.Fixtures;
@@ -33,6 +34,6 @@ internal static class FixtureRows
         return isSeries && numbers is [3 or 5 or 7 or 9, >= 1] && numbers[1] <= numbers[0] ? new Series(draft.Competition ?? round, numbers[1], numbers[0]) : null;
     }
 
-    private static string? Remarks(ListedMatch listed) =>
-        string.Join("; ", new[] { listed.Remarks, listed.Notes }.Where(text => text.Length > 0)) is { Length: > 0 } remarks ? remarks : null;
+    // Without health details, which FixtureReader tells of.
+    private static string? Remarks(ListedMatch listed) => string.Join("; ", listed.Beside.Where(text => !HealthWords.In(text))) is { Length: > 0 } remarks ? remarks : null;
 }

@@ -42,6 +42,9 @@ internal sealed record ListedMatch(int Line, string Raw)
     /// <summary>Words beside the match that say nothing of its state, because the list has another place for that.</summary>
     public string Notes { get; init; } = "";
 
+    /// <summary>All remarks, one by one.</summary>
+    public IEnumerable<string> Beside => $"{Remarks}; {Notes}".Split("; ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+
     public string Team { get; init; } = "";
 
     /// <summary>The club's team that a row of its own above names.</summary>
