@@ -69,9 +69,11 @@ internal sealed record DayGrid(Sheet Sheet, int HeadingRow, int DayColumn, IRead
             var (rows, next) = (new Dictionary<int, int>(), 1);
             foreach (var cell in column)
             {
-                if (Spelling.Tidy(cell.Text).TrimEnd('.') != FormattableString.Invariant($"{next}")) continue;
-                rows[next++] = cell.Row;
-                if (next > 31) break;
+                if (!int.TryParse(Spelling.Tidy(cell.Text).TrimEnd('.'), System.Globalization.CultureInfo.InvariantCulture, out var day) || day < next || day > Math.Min(31, next + 3)) continue;
+                // A number that is missing has its row all the same, where the rows leave room for it.
+                for (; next < day && rows.TryGetValue(next - 1, out var before) && cell.Row - before == day - next + 1; next++) rows[next] = before + 1;
+                rows[day] = cell.Row;
+                next = day + 1;
             }
             if (rows.Count >= 28) return (column.Key, rows);
         }
@@ -87,8 +89,13 @@ internal sealed record DayGrid(Sheet Sheet, int HeadingRow, int DayColumn, IRead
                 : cell.Value is CellValue.Words && DateText.Find(cell.Text, months: true) is { Kind: WrittenKind.Month } written
                     ? (written.First.Year ?? (months.Count > 0 ? months[^1].Month.AddMonths(1).Year : years.Count > 0 ? years[0].First : null)) is { } year ? new(year, written.First.Second, 1) : null
                 : null;
-            if (month is not { } found) continue;
-            if (months.Count > 0 && found != months[^1].Month.AddMonths(1)) return [];
+            if (month is not { } found || !DateColumn.IsPossible(found)) continue;
+            if (months.Count > 0)
+            {
+                // A heading that is missing or no date has the month that its column leaves room for.
+                for (var (at, last) = months[^1]; at + 1 < cell.Column && cell.Column - at == (found.Year - last.Year) * 12 + found.Month - last.Month; (at, last) = months[^1]) months.Add((at + 1, last.AddMonths(1)));
+                if (found != months[^1].Month.AddMonths(1)) return [];
+            }
             months.Add((cell.Column, found));
         }
         return months;

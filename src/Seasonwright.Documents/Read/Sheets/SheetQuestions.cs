@@ -16,6 +16,8 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
     // Weeks; the same opponent at the same place within them may be one match that was moved.
     private const int Near = 6;
 
+    private const int MostCompared = 500;
+
     private static readonly string[] HomeOrUnknown = ["home", "unknown"], Venues = ["home", "away", "unknown"];
 
     private readonly List<SheetRow> own = [];
@@ -124,6 +126,8 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
 
     private void AskAlike()
     {
+        // Beyond any season: comparing each with each would take minutes.
+        if (drafts.Count > MostCompared) return;
         var names = drafts.Select(draft => draft.Opponent).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         for (var i = 0; i < names.Count; i++)
         {

@@ -1,5 +1,6 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read.Dates;
 using Seasonwright.Documents.Read.Events;
 using Seasonwright.Documents.Read.Fixtures;
@@ -13,6 +14,12 @@ namespace Seasonwright.Documents.Read.Sheets;
 /// </summary>
 public static class SheetReader
 {
+    /// <summary>Cells with words or figures, in all sheets that are shown; a year of days with 20 rows has about 7,000.</summary>
+    public const int MostCells = 20_000;
+
+    /// <summary>Characters in them.</summary>
+    public const int MostText = 1_000_000;
+
     /// <param name="map">What the coach has said about its rows and questions; empty for the first guess.</param>
     public static SheetReading Read(Workbook book, SheetMap map)
     {
@@ -53,6 +60,8 @@ public static class SheetReader
             if (book.Problems.Count > 0) return Result(null, [], book.Problems);
             foreach (var sheet in book.Sheets.Where(sheet => sheet.IsHidden && sheet.Cells.Count > 0)) Leave(sheet, "", sheet.Name, "hidden-sheet");
             var shown = book.Sheets.Where(sheet => !sheet.IsHidden && sheet.Cells.Count > 0).ToList();
+            var said = shown.SelectMany(sheet => sheet.Cells).Where(cell => !cell.IsEmpty || cell.Comment.Length > 0).ToList();
+            if (said.Count > MostCells || said.Sum(cell => (long)cell.Text.Length + cell.Comment.Length) > MostText) return Result(null, [], new([Problem.Of("sheet-large", book.Name, null, null, MostCells, MostText)]));
             var years = shown.SelectMany(sheet => sheet.Cells.Where(cell => cell.Value is CellValue.Words && cell.Row <= 10).Select(cell => cell.Text).Append(sheet.Name)).Select(SeasonYears.Find).OfType<SeasonYears>().Where(year => year.TwoYears).Distinct().ToList();
             foreach (var sheet in shown) TakeLegend(sheet);
             foreach (var sheet in shown)
@@ -70,6 +79,7 @@ public static class SheetReader
                 else LeaveSheet(sheet);
             }
             if (Grid() is not { } weeks) return Result(null, [], asker.Open.Count > 0 ? ValueList<Problem>.Empty : new([Problem.Of("sheet-no-dates", book.Name, null, null)]));
+            if (weeks.Count > Frame.MostWeeks) return Result(null, [], new([Problem.Of("sheet-long", book.Name, null, null, weeks.Span.First, weeks.Span.Last, Frame.MostWeeks)]));
             var offered = rows.ConvertAll(row => row.Offered(map, legend));
             return Result(weeks, new SheetQuestions(asker, legend, leftOut, weeks, listed).Ask(offered), ValueList<Problem>.Empty);
         }
@@ -154,9 +164,10 @@ public static class SheetReader
                 if (!coloured && (cell.IsEmpty || cell.Value is CellValue.Error)) continue;
                 if (coloured && cell.Fill is null) continue;
                 var (first, last) = axis.View.Merged(cell.At);
-                // A merge may begin or end at a place that is no week.
-                var days = axis.Places.Where(place => place.Key >= first && place.Key <= last).Select(place => place.Value).ToList();
-                entries.Add(new(cell.At, new(days[0].First, days[^1].Last), coloured ? legend.Of(cell.Fill!.Value) ?? Sentences.Say("sheet.colour", cell.Fill) : Spelling.Tidy(cell.Text), cell.Value is CellValue.Number number ? number.Amount : null, cell.Fill));
+                // A merge may as well reach far beyond the sheet's weeks.
+                var own = axis.Places[axis.View.PlaceOf(cell.At)];
+                var days = Enumerable.Range(first, Math.Min(last, axis.Last) - first + 1).Where(axis.Places.ContainsKey).Select(place => axis.Places[place]).Append(own).ToList();
+                entries.Add(new(cell.At, new(days.Min(span => span.First), days.Max(span => span.Last)), coloured ? legend.Of(cell.Fill!.Value) ?? Sentences.Say("sheet.colour", cell.Fill) : Spelling.Tidy(cell.Text), cell.Value is CellValue.Number number ? number.Amount : null, cell.Fill));
             }
             return entries;
         }

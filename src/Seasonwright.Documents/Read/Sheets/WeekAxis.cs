@@ -14,6 +14,9 @@ internal sealed record WeekAxis(SheetView View, int Line, SortedDictionary<int, 
     /// <summary>Fewer dates in a line are no year.</summary>
     public const int Fewest = 4;
 
+    /// <summary>More are no year, even of days.</summary>
+    public const int Most = 400;
+
     public int First => Places.Keys.First();
 
     public int Last => Places.Keys.Last();
@@ -64,7 +67,7 @@ internal sealed record WeekAxis(SheetView View, int Line, SortedDictionary<int, 
             run.Add(date);
             if (run.Count > best.Count) best = run;
         }
-        if (best.Count < Fewest) return null;
+        if (best.Count is < Fewest or > Most) return null;
         var steps = best.Zip(best.Skip(1)).Select(pair => pair.Second.Date.DayNumber - pair.First.Date.DayNumber).ToList();
         return steps.Count(step => step is 7 or 1) * 3 >= steps.Count * 2 ? best : null;
     }
@@ -99,9 +102,11 @@ internal sealed record WeekAxis(SheetView View, int Line, SortedDictionary<int, 
         var isNamed = cells.Any(cell => cell.Value is CellValue.Words && cell.Text.Split([' ', '.', ':'], StringSplitOptions.RemoveEmptyEntries).Any(CalendarWords.IsWeek));
         var numbers = cells.Select(cell => (Place: view.PlaceOf(cell.At), Number: WeekOf(cell, isNamed))).Where(week => week.Number is not null).Select(week => (week.Place, Number: week.Number!.Value)).OrderBy(week => week.Place).ToList();
         var rising = numbers.Zip(numbers.Skip(1)).Count(pair => pair.Second.Number == pair.First.Number + 1 || pair.Second.Number == 1 && pair.First.Number >= 52);
-        if (numbers.Count < Fewest || rising * 5 < (numbers.Count - 1) * 4) return null;
-        var turns = numbers.FindIndex(week => week.Number == 1);
-        if (turns <= 0 && numbers[0].Number == 1 || turns < 0 && numbers[0].Number < 20) return Counted(view, line, numbers, asker);
+        if (numbers.Count is < Fewest or > Most || rising * 5 < (numbers.Count - 1) * 4) return null;
+        // Where the numbers fall, a new year has begun; they do so once.
+        var turns = Enumerable.Range(1, numbers.Count - 1).FirstOrDefault(i => numbers[i].Number < numbers[i - 1].Number, -1);
+        if (turns > 0 && numbers.Skip(turns).Zip(numbers.Skip(turns + 1)).Any(pair => pair.Second.Number <= pair.First.Number) || turns > 0 && numbers[^1].Number >= numbers[0].Number) return null;
+        if (turns < 0 && numbers[0].Number < 20) return numbers.Zip(numbers.Skip(1)).Any(pair => pair.Second.Number <= pair.First.Number) ? null : Counted(view, line, numbers, asker);
         var longYear = turns > 0 && numbers[turns - 1].Number == 53;
         var fits = years.Where(year => !longYear || IsoWeek.WeeksIn(year.First) == 53).Select(year => year.First).Distinct().ToList();
         var asked = asker.Ask("sheet-year", "", [], (fits.Count > 0 ? fits : Near(longYear)).Select(year => new AnswerOption(FormattableString.Invariant($"{year}"), new SeasonYears(year, turns > 0).ToString())), [],
@@ -113,7 +118,7 @@ internal sealed record WeekAxis(SheetView View, int Line, SortedDictionary<int, 
             var year = turns > 0 && i >= turns ? first + 1 : first;
             if (numbers[i].Number <= IsoWeek.WeeksIn(year)) places[numbers[i].Place] = new IsoWeek(year, numbers[i].Number).Days;
         }
-        return new(view, line, places);
+        return places.Count < Fewest ? null : new(view, line, places);
     }
 
     private static IEnumerable<int> Near(bool longYear) => longYear ? Enumerable.Range(2015, 20).Where(year => IsoWeek.WeeksIn(year) == 53) : [];

@@ -8,7 +8,8 @@ public sealed class Sheet
 {
     private readonly FrozenDictionary<CellAt, SheetCell> byPlace;
 
-    internal Sheet(string name, bool isHidden, IEnumerable<SheetCell> cells, IEnumerable<CellArea> merges, IEnumerable<int> hiddenRows, IEnumerable<int> hiddenColumns, PrintTitles titles)
+    /// <param name="merges">None overlaps another.</param>
+    public Sheet(string name, bool isHidden, IEnumerable<SheetCell> cells, IEnumerable<CellArea> merges, IEnumerable<int> hiddenRows, IEnumerable<int> hiddenColumns, PrintTitles titles)
     {
         Name = name;
         IsHidden = isHidden;
