@@ -31,6 +31,9 @@ public sealed record CellTable(string Name, char? Delimiter, ValueList<CellRow> 
         return best ?? new(source.Name, null, Lines(source), ValueList<Problem>.Empty);
     }
 
+    /// <summary>Cells as spreadsheets copy them: set apart by tabs, whatever else they hold.</summary>
+    public static CellTable OfTabs(SourceText source) => source.Problems.Count > 0 ? new(source.Name, '\t', ValueList<CellRow>.Empty, source.Problems) : Cut(source, '\t');
+
     /// <summary>A text without columns: every line a row of one cell.</summary>
     public static CellTable OfLines(SourceText source) => new(source.Name, null, Lines(source), source.Problems);
 

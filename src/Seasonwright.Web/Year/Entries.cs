@@ -17,7 +17,9 @@ internal static class Entries
         ("practices", ByWeek(season, week => season.PracticesOf(week.Id) is { } entered
             ? new { practices = new { count = entered.Count, minutes = entered.Minutes?.Value, rpe = entered.Rpe?.Value } }
             : null)),
-    }.Concat(season.Tracks.Select(track => (TrackIds.Own(track.Id), Cells(season, track.Id)))).ToDictionary(track => track.Item1, track => track.Item2, StringComparer.Ordinal));
+    }.Concat(setup.Qualities.Select(quality => (TrackIds.Emphasis(quality.Id),
+        ByWeek(season, week => season.EmphasisOf(week.Id, quality.Id) is var level and not Emphasis.None ? new { emphasis = (int)level } : null))))
+    .Concat(season.Tracks.Select(track => (TrackIds.Own(track.Id), Cells(season, track.Id)))).ToDictionary(track => track.Item1, track => track.Item2, StringComparer.Ordinal));
 
     private static Dictionary<string, object> ByWeek(Season season, Func<SeasonWeek, object?> of) => season.Weeks
         .Select(week => (Place: Index(week), Entry: of(week)))

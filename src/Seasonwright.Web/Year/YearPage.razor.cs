@@ -7,6 +7,7 @@ using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Desk;
+using Seasonwright.Desk.Lists;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Documents.Draw;
 using Seasonwright.Documents.Year;
@@ -68,7 +69,7 @@ public sealed partial class YearPage : IAsyncDisposable
         published = await open.PublishedAsync();
         var width = int.TryParse(Http?.Request.Cookies["seasonwright-width"], NumberStyles.None, CultureInfo.InvariantCulture, out var known) ? known : PrerenderWidth;
         view = new YearView { Width = Math.Clamp(width, LeastWidth, 6000), Today = Workspace.Today };
-        words = Template.Of(new { sending = Words.Say("keeping.sending"), kept = Words.Say("keeping.kept"), waiting = Words.Say("keeping.waiting"), trouble = Words.Say("keeping.trouble"), refused = Words.Say("keeping.refused") });
+        words = Template.Of(new { sending = Words.Say("keeping.sending"), kept = Words.Say("keeping.kept"), waiting = Words.Say("keeping.waiting"), trouble = Words.Say("keeping.trouble"), refused = Words.Say("keeping.refused"), copied = Words.Say("cells.copied") });
         if (isGone) return;
         open.Changed += Repaint;
         Lay();
@@ -111,6 +112,15 @@ public sealed partial class YearPage : IAsyncDisposable
     {
         panel = panel == which ? "" : which;
         StateHasChanged();
+    }
+
+    /// <summary>Cells were pasted onto the year: the edits they make, or why not. The script sends them as one gesture.</summary>
+    [JSInvokable]
+    public PastedEdits Paste(string text, string track, int week, string? day)
+    {
+        var at = DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var known) ? known : (DateOnly?)null;
+        var pasted = PastedCells.Read(season, setup, trackIds, text, track, Math.Clamp(week, 0, season.Weeks.Length - 1), at);
+        return new([.. pasted.Edits.Select(Template.Node)], pasted.Problem);
     }
 
     public async ValueTask DisposeAsync()

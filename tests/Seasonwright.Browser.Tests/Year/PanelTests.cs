@@ -55,6 +55,48 @@ public sealed class PanelTests(BrowserFixture browser, UnchangedDemo demo)
     }
 
     [Fact]
+    public async Task Cells_go_to_a_spreadsheet_and_come_back_as_one_change()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var page = year.Page;
+        await page.Context.GrantPermissionsAsync(["clipboard-read", "clipboard-write"]);
+        await year.DragAsync("load-w30", "load-w30");
+        await page.Keyboard.PressAsync("Shift+ArrowRight");
+        await page.Keyboard.PressAsync("Shift+ArrowRight");
+        await page.Keyboard.PressAsync("Control+c");
+        var before = await Task.WhenAll(LoadAsync(year, 30), LoadAsync(year, 31), LoadAsync(year, 32));
+        Assert.Equal(string.Join('\t', before), await ClipboardAsync(page));
+
+        var number = await year.NumberAsync();
+        await SetClipboardAsync(page, "41%\t42%\t43%\n");
+        await page.Keyboard.PressAsync("Control+v");
+        await year.AfterAsync(number);
+        int[] pasted = [41, 42, 43];
+        Assert.Equal(pasted, await Task.WhenAll(LoadAsync(year, 30), LoadAsync(year, 31), LoadAsync(year, 32)));
+        await SetClipboardAsync(page, "80\tmuch");
+        await page.Keyboard.PressAsync("Control+v");
+        await Assertions.Expect(page.Locator("#keeping-words")).ToContainTextAsync("Row 1, column 2 of the block: “much” does not fit Load");
+        number = await year.NumberAsync();
+        await page.Keyboard.PressAsync("Control+z");
+        await year.AfterAsync(number);
+        Assert.Equal(before, await Task.WhenAll(LoadAsync(year, 30), LoadAsync(year, 31), LoadAsync(year, 32)));
+
+        // The weeks themselves are a block of every track that can be filled, under its first days.
+        await year.DragAsync("weeks-w30", "weeks-w30");
+        await page.Keyboard.PressAsync("Escape");
+        await page.Keyboard.PressAsync("Control+c");
+        var block = (await ClipboardAsync(page)).Split('\n');
+        Assert.Contains(block, line => line == $"Load\t{before[0]}");
+        Assert.Contains(block, line => line.StartsWith("Practices\t", StringComparison.Ordinal));
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    private static Task<string> ClipboardAsync(IPage page) => page.EvaluateAsync<string>("() => navigator.clipboard.readText()");
+
+    private static async Task SetClipboardAsync(IPage page, string text) => await page.EvaluateAsync("text => navigator.clipboard.writeText(text)", text);
+
+    [Fact]
     public async Task A_menu_of_figures_begins_with_what_was_entered()
     {
         await using var year = await YearWindow.OpenAsync(browser, demo.Workspace);
