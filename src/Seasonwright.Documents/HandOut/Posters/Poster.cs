@@ -22,7 +22,8 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
     /// <summary>px across below which columns of a long season are too slim for figures.</summary>
     private const double ComfortableWidth = 1150;
 
-    private const int Halvings = 6;
+    /// <summary>From one size that is tried to the next.</summary>
+    private const double Step = 0.98;
 
     /// <summary>The paper's margins, points: most printers reach no nearer to the edge (common practice, no source).</summary>
     private const double Margin = 24;
@@ -37,9 +38,19 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
         var spare = new Queue<string>(First.Concat(own).Concat(Last).Except(choices.Hidden, StringComparer.Ordinal));
         List<string> leftOut = [];
         var least = choices.Paper.LeastText / SmallestText;
-        while (page.At(least, leftOut) is { Fits: false } && spare.TryDequeue(out var next))
+        var (poster, used) = page.At(least, leftOut);
+        while (used > 1 && spare.TryDequeue(out var next))
+        {
             leftOut.Add(next);
-        return page.Largest(least, leftOut);
+            (poster, used) = page.At(least, leftOut);
+        }
+        // As large as the height lets it be; a narrower drawing may be a little higher, so down from there.
+        for (var size = Math.Min(page.Comfortable, least / used); size > least || used > 1; size *= Step)
+        {
+            if (page.At(size, leftOut) is { Used: <= 1 } larger)
+                return larger.Poster;
+        }
+        return poster;
     }
 
     /// <summary>The poster as a file: one page, vectors and text.</summary>
@@ -53,8 +64,11 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
         private readonly Lazy<ValueList<TrackDrawing>> all = new(() =>
             YearDrawing.Of(shared.Season, shared.Setup, new YearView { Width = ComfortableWidth, Hidden = choices.Hidden }).Tracks);
 
-        /// <summary>The page at so many points a px.</summary>
-        public (Poster Poster, bool Fits) At(double pointsPerPx, IReadOnlyList<string> leftOut)
+        /// <summary>The size at which columns are still wide enough for their figures.</summary>
+        public double Comfortable => Math.Max(choices.Paper.LeastText / SmallestText, (choices.Paper.Height - 2 * Margin) / ComfortableWidth);
+
+        /// <summary>The page at so many points a px, and how much of its height it uses; 1 is all.</summary>
+        public (Poster Poster, double Used) At(double pointsPerPx, IReadOnlyList<string> leftOut)
         {
             var (paperWidth, paperHeight) = (choices.Paper.Height, choices.Paper.Width);
             var width = (paperWidth - 2 * Margin) / pointsPerPx;
@@ -64,22 +78,9 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
             ValueList<TrackDrawing> tracks =
                 [Letterhead.Of(shared, year.Width), .. year.Tracks, PosterFoot.Of(shared.Season, names, year.Width)];
             var sheet = new SheetDrawing(Say("poster.title", shared.Name), paperWidth, paperHeight, Margin, pointsPerPx, tracks);
-            var fits = tracks.Sum(track => track.Height) * pointsPerPx <= paperHeight - 2 * Margin && year.Width <= width + 0.01;
-            return (new Poster(sheet, names), fits);
-        }
-
-        /// <summary>The largest that fits, from the least size upwards; one that fits at no size is made smaller until it does.</summary>
-        public Poster Largest(double least, IReadOnlyList<string> leftOut)
-        {
-            var (low, high) = (least, Math.Max(least, (choices.Paper.Height - 2 * Margin) / ComfortableWidth));
-            while (At(low, leftOut) is { Fits: false })
-                (low, high) = (low * 0.9, low);
-            for (var i = 0; i < Halvings && high - low > 0.002; i++)
-            {
-                var middle = (low + high) / 2;
-                (low, high) = At(middle, leftOut).Fits ? (middle, high) : (low, middle);
-            }
-            return At(low, leftOut).Poster;
+            // A drawing has a least width; on paper it must not be wider than the paper.
+            var used = Math.Max(tracks.Sum(track => track.Height) * pointsPerPx / (paperHeight - 2 * Margin), year.Width <= width + 0.01 ? 0 : year.Width / width);
+            return (new Poster(sheet, names), used);
         }
 
         /// <summary>What a track that is left out is called; null for one that this season does not have.</summary>
