@@ -4,6 +4,7 @@ using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Draw;
 using Seasonwright.Documents.HandOut;
 using Seasonwright.Documents.HandOut.Posters;
+using Seasonwright.Documents.Tests.Year;
 
 namespace Seasonwright.Documents.Tests.HandOut;
 
@@ -29,6 +30,15 @@ public sealed class PosterLaws
             Assert.NotNull(XDocument.Parse(poster.Svg(Scheme.Grey)).Root);
             Assert.Matches(new Regex(@"^[a-z0-9]+(-[a-z0-9]+)*-draft-poster-(a3|letter)\.pdf$", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(10)), HandOuts.Poster(shared, choices).Name);
         }
+    }
+
+    [Fact]
+    public void Tracks_with_nothing_on_them_are_not_on_the_wall()
+    {
+        string[] Tracks(Season season) => [.. Poster.Of(new SharedSeason(season, Core.Setups.Setup.Empty(new("team")), Draft), new PosterChoices(PaperSize.A3)).Sheet.Tracks.Select(track => track.Id)];
+        Assert.Equal(["letterhead", "months", "weeks", "dates", "foot"], Tracks(new SeasonBook(40).Season));
+        var book = new SeasonBook(40).Match(new(2027, 8, 7), "Turnes").Event(new(2027, 8, 9), new(2027, 8, 13), "Camp").Phase(1, 4, PhaseKind.GeneralPreparation);
+        Assert.Equal(["letterhead", "months", "weeks", "dates", "matches", "events", "phases", "load", "foot"], Tracks(book.Season));
     }
 
     private static IEnumerable<double> Ends(IEnumerable<Shape> shapes) => shapes.SelectMany(shape => shape switch

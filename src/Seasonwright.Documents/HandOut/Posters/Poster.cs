@@ -33,6 +33,8 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
 
     public static Poster Of(SharedSeason shared, PosterChoices choices)
     {
+        // A row of nothing on a wall says nothing.
+        choices = choices with { Hidden = choices.Hidden.Concat(PosterTracks.Empty(shared.Season)).ToValueList() };
         var page = new Page(shared, choices);
         var own = shared.Season.Tracks.Reverse().Select(track => TrackIds.Own(track.Id));
         var spare = new Queue<string>(First.Concat(own).Concat(Last).Except(choices.Hidden, StringComparer.Ordinal));

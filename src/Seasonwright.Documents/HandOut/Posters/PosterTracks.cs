@@ -1,4 +1,5 @@
 using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Year;
 
 namespace Seasonwright.Documents.HandOut.Posters;
@@ -12,4 +13,21 @@ public static class PosterTracks
     public static ValueList<PosterTrack> Of(SharedSeason shared) => YearDrawing.Of(shared.Season, shared.Setup, new YearView()).Tracks
         .Where(track => track.Id is not ("months" or "weeks") && !track.Id.StartsWith("emphasis-", StringComparison.Ordinal))
         .Select(track => new PosterTrack(track.Id, track.Label)).ToValueList();
+
+    /// <summary>Ids of the tracks that have nothing on them.</summary>
+    internal static IEnumerable<string> Empty(Season season)
+    {
+        if (!season.Matches.Any()) yield return "matches";
+        if (!season.Events.Any()) yield return "events";
+        if (!season.TestDays.Any()) yield return "tests";
+        if (season.Phases.IsEmpty) yield return "phases";
+        if (season.Blocks.IsEmpty) yield return "blocks";
+        if (!season.Weeks.Any(week => season.PracticesOf(week.Id) is not null)) yield return "practices";
+        if (!season.Facts.All(SeasonFacets.WeekEmphasis).Any()) yield return "emphasis";
+        if (!season.Facts.All(SeasonFacets.WeekLoad).Any() && !season.MatchDays.Any()) yield return "load";
+        if (!season.Notes.Any() && !season.Facts.All(SeasonFacets.WeekNote).Any()) yield return "notes";
+        var filled = season.Facts.All(SeasonFacets.TrackCell).Select(cell => cell.Subject.First).ToHashSet();
+        foreach (var track in season.Tracks)
+            if (!filled.Contains(track.Id)) yield return TrackIds.Own(track.Id);
+    }
 }
