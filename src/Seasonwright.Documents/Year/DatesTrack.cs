@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
@@ -14,6 +15,9 @@ internal static class DatesTrack
 {
     private const double RowHeight = 13.8;
     private const double Top = 4;
+
+    /// <summary>Of a match day where there is no room for its date.</summary>
+    private const double SpotRadius = 2.6;
 
     public static TrackDrawing Draw(YearPlan plan) => plan.IsByDay ? ByDay(plan) : ByWeek(plan);
 
@@ -35,7 +39,7 @@ internal static class DatesTrack
                 var centre = new Point(column.Centre, Top + (slot + 0.5) * RowHeight);
                 var isMatch = certain.Contains(day) || unsure.Contains(day);
                 if (plan.IsSlim)
-                    Slim(plan, sketch, column, day, slot, centre, certain.Contains(day), unsure.Contains(day));
+                    Slim(plan, sketch, column, day, slot, centre, certain, unsure);
                 else
                 {
                     if (isMatch)
@@ -49,14 +53,18 @@ internal static class DatesTrack
     }
 
     /// <summary>No room for every date: those that begin some of the weeks, and a spot for each match day.</summary>
-    private static void Slim(YearPlan plan, TrackSketch sketch, WeekColumn column, DateOnly day, int slot, Point centre, bool isCertain, bool isUnsure)
+    private static void Slim(YearPlan plan, TrackSketch sketch, WeekColumn column, DateOnly day, int slot, Point centre, ImmutableHashSet<DateOnly> certain, ImmutableHashSet<DateOnly> unsure)
     {
-        if (isCertain)
-            sketch.Add(new Circle(centre, 2.6, Looks.MatchHome));
-        else if (isUnsure)
-            sketch.Add(new Circle(centre, 3, Looks.MatchDayUnsure));
-        else if (slot == 0 && plan.HasFigures(column))
+        if (certain.Contains(day))
+            sketch.Add(new Circle(centre, SpotRadius, Looks.MatchHome));
+        else if (unsure.Contains(day))
+            sketch.Add(new Circle(centre, SpotRadius + 0.4, Looks.MatchDayUnsure));
+        else if (slot == 0 && plan.HasFigures(column) && !ReachesSpot(day.AddDays(-7)) && !ReachesSpot(day.AddDays(7)))
             sketch.Add(new TextRun(new(column.Centre, Baseline(slot)), Number(day), Type.Small, Look(day), TextAnchor.Middle));
+
+        // In the slimmest columns a figure is wider than its own.
+        bool ReachesSpot(DateOnly beside) =>
+            (certain.Contains(beside) || unsure.Contains(beside)) && TextWidths.Of(Number(day), Type.Small) / 2 + SpotRadius + 1 > column.Width;
     }
 
     private static TrackDrawing ByDay(YearPlan plan)

@@ -199,4 +199,14 @@ public class EdgeSeasonTests
         Box box => box.Look.Name,
         _ => "",
     };
+
+    /// <summary>The slimmest columns: a date is wider than its own and must not reach a match day beside it.</summary>
+    [Fact]
+    public void A_date_does_not_stand_on_the_spot_of_a_match_in_the_week_beside_it()
+    {
+        var book = new SeasonBook(106);
+        var drawings = Enumerable.Range(1, 105).Select(week => YearDrawing.Of(
+            new SeasonBook(106).Match(book.Season.Weeks[week].Days.First, "Turnes").Season, Setup.Empty(new("team")), new YearView { Width = 680 }));
+        Assert.All(drawings, drawing => Assert.Empty(TextGrounds.Undeclared(drawing.Tracks.Single(track => track.Id == "dates"), Palette.Paper)));
+    }
 }
