@@ -59,12 +59,15 @@ internal static class DatesTrack
             sketch.Add(new Circle(centre, SpotRadius, Looks.MatchHome));
         else if (unsure.Contains(day))
             sketch.Add(new Circle(centre, SpotRadius + 0.4, Looks.MatchDayUnsure));
-        else if (slot == 0 && plan.HasFigures(column) && !ReachesSpot(day.AddDays(-7)) && !ReachesSpot(day.AddDays(7)))
+        else if (slot == 0 && plan.HasFigures(column) && !ReachesSpot())
             sketch.Add(new TextRun(new(column.Centre, Baseline(slot)), Number(day), Type.Small, Look(day), TextAnchor.Middle));
 
         // In the slimmest columns a figure is wider than its own.
-        bool ReachesSpot(DateOnly beside) =>
-            (certain.Contains(beside) || unsure.Contains(beside)) && TextWidths.Of(Number(day), Type.Small) / 2 + SpotRadius + 1 > column.Width;
+        bool ReachesSpot()
+        {
+            var weeks = (int)((TextWidths.Of(Number(day), Type.Small) / 2 + SpotRadius + 1) / column.Width);
+            return Enumerable.Range(-weeks, 2 * weeks + 1).Any(week => day.AddDays(7 * week) is var beside && (certain.Contains(beside) || unsure.Contains(beside)));
+        }
     }
 
     private static TrackDrawing ByDay(YearPlan plan)
