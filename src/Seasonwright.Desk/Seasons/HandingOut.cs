@@ -1,4 +1,3 @@
-using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.HandOut;
 using Seasonwright.Documents.HandOut.Calendars;
@@ -6,10 +5,16 @@ using Seasonwright.Documents.HandOut.Calendars;
 namespace Seasonwright.Desk.Seasons;
 
 /// <summary>An open season as it is handed out.</summary>
-/// <param name="Season">What others get to see.</param>
-/// <param name="Revisions">How often what a calendar says was changed, up to this edition.</param>
-public sealed record HandingOut(SharedSeason Season, CalendarRevisions Revisions)
+public sealed class HandingOut
 {
+    private readonly OpenSeason open;
+    private readonly long upTo;
+
+    private HandingOut(OpenSeason open, SharedSeason season, long upTo) => (this.open, Season, this.upTo) = (open, season, upTo);
+
+    /// <summary>What others get to see.</summary>
+    public SharedSeason Season { get; }
+
     /// <param name="version">The number of a published version; null for the season as it stands, a draft.</param>
     /// <param name="today">The date a draft bears.</param>
     /// <returns>Null where there is no such version.</returns>
@@ -19,10 +24,15 @@ public sealed record HandingOut(SharedSeason Season, CalendarRevisions Revisions
         var published = version is { } number ? await open.VersionAsync(number, cancel) : null;
         if (version is not null && published is null) return null;
         var edition = published is null ? Edition.Draft(today) : new Edition(published.Publication, DateOnly.FromDateTime(published.Instant.LocalDateTime));
-        var touches = await open.Stream.TouchesAsync(published?.Entry ?? state.Number, cancel);
+        var season = published?.Season ?? new Season(open.Season.Id, state.Facts);
+        return new(open, new SharedSeason(season, open.Setup, edition, keyMatches), published?.Entry ?? state.Number);
+    }
+
+    /// <summary>How often what a calendar says was changed, up to this edition. Reads both logs, which only a calendar needs.</summary>
+    public async Task<CalendarRevisions> RevisionsAsync(CancellationToken cancel = default)
+    {
+        var ofSeason = await open.Stream.TouchesAsync(upTo, cancel);
         var ofTeam = await open.TeamStream.TouchesAsync(open.TeamStream.State.Number, cancel);
-        return new(
-            new SharedSeason(published?.Season ?? new Season(open.Season.Id, state.Facts), open.Setup, edition, keyMatches),
-            CalendarRevisions.Counted(place => touches.GetValueOrDefault(place) + ofTeam.GetValueOrDefault(place)));
+        return CalendarRevisions.Counted(place => ofSeason.GetValueOrDefault(place) + ofTeam.GetValueOrDefault(place));
     }
 }

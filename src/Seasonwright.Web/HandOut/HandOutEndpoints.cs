@@ -16,7 +16,7 @@ internal static class HandOutEndpoints
         var form = new HandOutForm(request.Query);
         if (await SeasonAt.FindAsync(workspace, season) is not { } open) return Results.NotFound();
         if (await HandingOut.OfAsync(open, form.Version, form.KeyMatches, workspace.Today, cancel) is not { } handing) return Results.NotFound();
-        return form.Make(file, handing, workspace.Today) is { } made
+        return await form.MakeAsync(file, handing, workspace.Today, cancel) is { } made
             ? Results.File(made.Bytes, made.MediaType, request.Query.ContainsKey(Shown) ? null : made.Name)
             : Results.NotFound();
     });

@@ -26,7 +26,7 @@ internal sealed class HandOutForm(IQueryCollection query)
     /// <summary>The files by the last part of their address.</summary>
     /// <param name="today">From which the weeks ahead are counted.</param>
     /// <returns>Null where there is no such file.</returns>
-    public HandOutFile? Make(string file, HandingOut handing, DateOnly today)
+    public async Task<HandOutFile?> MakeAsync(string file, HandingOut handing, DateOnly today, CancellationToken cancel)
     {
         var shared = handing.Season;
         return file switch
@@ -36,7 +36,7 @@ internal sealed class HandOutForm(IQueryCollection query)
             "head-coach.pdf" => HandOuts.HeadCoachPaper(shared, today, Sheet),
             "head-coach.html" => HandOuts.HeadCoachPage(shared, today),
             "week.pdf" => Week(shared.Season, today) is { } week ? HandOuts.WeekSheet(shared, week, Sheet) : null,
-            "calendar.ics" => HandOuts.Calendar(shared, Calendar(shared.Season), handing.Revisions),
+            "calendar.ics" => HandOuts.Calendar(shared, Calendar(shared.Season), await handing.RevisionsAsync(cancel)),
             "workbook.xlsx" => HandOuts.Workbook(shared, Ticked("notes", otherwise: true)),
             "season.json" => new HandOutFile(HandOutFile.NameOf(shared, "season.json"), HandOutFile.SeasonFile,
                 System.Text.Encoding.UTF8.GetBytes(SeasonFile.Write(shared.Season, shared.Setup, shared.Edition))),

@@ -50,7 +50,7 @@ public class HandingOutTests
     private static async Task<(string? Uid, int Sequence, int Day)> EntryAsync(OpenSeason open)
     {
         var handing = (await HandingOut.OfAsync(open, null, keyMatches: false, Today))!;
-        var text = Encoding.UTF8.GetString(HandOuts.Calendar(handing.Season, new CalendarChoices(), handing.Revisions).Bytes);
+        var text = Encoding.UTF8.GetString(HandOuts.Calendar(handing.Season, new CalendarChoices(), await handing.RevisionsAsync()).Bytes);
         var entry = Assert.Single(Calendar.Load(text)!.Events);
         return (entry.Uid, entry.Sequence, entry.Start!.Day);
     }
