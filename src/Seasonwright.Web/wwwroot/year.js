@@ -7,6 +7,7 @@ import { dropDraft, editsOf, fill, keepDraft, restoreDrafts } from './forms.js';
 import { addDays, daysFrom, daysOf } from './days.js';
 import { Overlay, boxOf } from './overlay.js';
 import { listen } from './strokes.js';
+import { shareCells } from './clipboard.js';
 
 const between = (low, value, high) => Math.min(high, Math.max(low, value));
 
@@ -316,39 +317,14 @@ export function start(page, live) {
   const percentOf = week => data('entries').load[week]?.load ?? 0;
   const stepLoad = by => { const [first, last] = weeksChosen(); const levels = []; for (let week = first; week <= last; week++) levels.push([week, between(0, percentOf(week) + by, 300)]); setLoads(levels); };
 
-  // ---- cells to and from a spreadsheet -----------------------------------------------------------------------------
-
-  // What a cell holds is the innermost value of its entry.
-  const held = entry => { while (entry !== null && typeof entry === 'object') entry = Object.values(entry)[0]; return entry ?? ''; };
-  const quoted = text => /["\t\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-
-  // A run of a track is a row; of the weeks themselves it is a block of every track that can be filled, with names before it.
-  const copied = () => {
-    const entries = data('entries'), chosen = run();
-    const row = (track, places) => places.map(place => quoted(String(held(entries[track]?.[place])))).join('\t');
-    if (entries[cursor.track]) return row(cursor.track, chosen.map(cell => cell.day ?? cell.week));
-    if (!['weeks', 'months', 'dates'].includes(cursor.track)) return null;
-    const [first, last] = weeksChosen(), weeks = data('weeks').slice(first, last + 1), numbers = weeks.map((_, index) => first + index);
-    const tracks = [...svg.querySelectorAll('g.track')].filter(track => entries[track.dataset.track] && !cells.all.find(cell => cell.track === track.dataset.track)?.day);
-    return [['', ...weeks.map(week => week.first)].join('\t'), ...tracks.map(track => `${quoted(track.querySelector('[role=row]').ariaLabel)}\t${row(track.dataset.track, numbers)}`)].join('\n');
-  };
-
-  const onChart = event => page.isConnected && cursor && document.activeElement === svg && !event.defaultPrevented;
-  document.addEventListener('copy', event => {
-    const text = onChart(event) ? copied() : null;
-    if (text === null) return;
-    event.preventDefault();
-    event.clipboardData.setData('text/plain', text);
-    page.querySelector('#said').textContent = words.copied;
-  });
-  document.addEventListener('paste', async event => {
-    if (!onChart(event)) return;
-    event.preventDefault();
-    const [first] = run();
-    let pasted;
-    try { pasted = await live.invokeMethodAsync('Paste', event.clipboardData.getData('text/plain'), cursor.track, first.week, first.day); } catch { pasted = { edits: [], problem: words.waiting }; }
-    if (pasted.problem) { status.dataset.state = 'refused'; page.querySelector('#keeping-words').textContent = pasted.problem; }
-    else send(pasted.edits);
+  shareCells({
+    cells, data, run, weeksChosen,
+    cursor: () => page.isConnected && document.activeElement === svg ? cursor : null,
+    tracks: () => [...svg.querySelectorAll('g.track')].map(track => ({ id: track.dataset.track, name: track.querySelector('[role=row]')?.ariaLabel })),
+    read: (text, from) => live.invokeMethodAsync('Paste', text, cursor.track, from.week, from.day).catch(() => ({ edits: [], problem: words.waiting })),
+    send,
+    say: () => { page.querySelector('#said').textContent = words.copied; },
+    refuse: problem => { status.dataset.state = 'refused'; page.querySelector('#keeping-words').textContent = problem; },
   });
 
   // ---- the pointer -------------------------------------------------------------------------------------------------
