@@ -1,4 +1,3 @@
-using System.Text;
 using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Seasons;
@@ -21,10 +20,7 @@ internal sealed record ListedHere(Sheet Sheet, FixtureList List)
     /// <summary>Null where no list of one team's matches is found.</summary>
     public static ListedHere? Read(Sheet sheet)
     {
-        var lines = new StringBuilder();
-        for (var row = 1; row <= Math.Min(sheet.LastRow, 2000); row++)
-            lines.AppendJoin(',', Enumerable.Range(1, Math.Min(sheet.LastColumn, 60)).Select(column => $"\"{Spelling.Tidy(sheet[row, column]?.Text ?? "").Replace("\"", "\"\"", StringComparison.Ordinal)}\"")).Append('\n');
-        var list = FixtureReader.Read(SourceText.OfText(sheet.Name, lines.ToString()), new FixtureOptions());
+        var list = FixtureReader.Read(SourceText.OfText(sheet.Name, SheetText.Lines(sheet)), new FixtureOptions());
         return list.Problems.Count == 0 && list.Rows.Count > 0 ? new(sheet, list) : null;
     }
 

@@ -20,7 +20,8 @@ internal sealed record SheetText(string Text, string Sheet, IReadOnlyList<string
         sheet.Cells.Where(cell => cell.Value is CellValue.Day).Select(cell => cell.Row).Distinct().Count(),
         sheet.Cells.Where(cell => !cell.IsEmpty).Select(cell => cell.Row).Distinct().Count());
 
-    private static string Lines(Sheet sheet)
+    /// <summary>A sheet as text; line n is row n.</summary>
+    public static string Lines(Sheet sheet)
     {
         var text = new StringBuilder();
         var (row, column) = (1, 1);
