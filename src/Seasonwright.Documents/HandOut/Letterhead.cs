@@ -12,13 +12,9 @@ internal static class Letterhead
     public static TrackDrawing Of(SharedSeason shared, double width)
     {
         var page = new PageSketch(width);
-        var (season, locale, words) = (shared.Season, shared.Setup.Locale, shared.EditionWords);
-        var room = TextWidths.Of(words, Stamp) + 16;
-        page.Put(0, 0, width - room, shared.Name, Title, Looks.Ink);
-        // A draft is told from a published version by a frame, not by a word alone.
-        if (shared.Edition.IsDraft)
-            page.Add(new Box(new(width - room, 4, room, 20), Looks.EventUnsure, 3));
-        page.Put(width - room / 2, 8, room, words, Stamp, Looks.Ink, TextAnchor.Middle);
+        var (season, locale) = (shared.Season, shared.Setup.Locale);
+        var room = page.Stamp(shared.EditionWords, shared.Edition.IsDraft, 4, Stamp);
+        page.Put(0, 0, room, shared.Name, Title, Looks.Ink);
         page.Space(30);
         if (season.Days is { } days)
             page.Put(width, page.Y, width / 2, days.Words(locale), Small, Looks.Muted, TextAnchor.End);

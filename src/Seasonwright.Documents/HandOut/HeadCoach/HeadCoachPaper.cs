@@ -45,10 +45,8 @@ public sealed class HeadCoachPaper
 
     private void Head()
     {
-        var stamp = TextWidths.Of(sheet.Edition, Strong) + 16;
-        Page.Put(0, 0, width - stamp - Gap, sheet.Name, Title, Looks.Ink);
-        if (sheet.IsDraft) Page.Add(new Box(new(width - stamp, 4, stamp, 19), Looks.EventUnsure, 3));
-        Page.Put(width - stamp / 2, 7.5, stamp, sheet.Edition, Strong, Looks.Ink, TextAnchor.Middle);
+        var room = Page.Stamp(sheet.Edition, sheet.IsDraft, 4, Strong);
+        Page.Put(0, 0, room - Gap, sheet.Name, Title, Looks.Ink);
         Page.Space(28);
         Page.Line(Say("head-coach.for", sheet.Span), Body, Looks.Muted);
         foreach (var goal in sheet.Goals) Page.Line(Say("head-coach.goal", goal), Body, Looks.Ink);

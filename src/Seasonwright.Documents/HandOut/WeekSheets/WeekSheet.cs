@@ -62,11 +62,8 @@ public sealed class WeekSheet
 
     private void Head()
     {
-        var edition = shared.EditionWords;
-        var stamp = TextWidths.Of(edition, Strong) + 16;
-        page.Put(0, 0, page.Width - stamp - Gap, shared.Name, Heading, Looks.Muted);
-        if (shared.Edition.IsDraft) page.Add(new Box(new(page.Width - stamp, 0, stamp, 19), Looks.EventUnsure, 3));
-        page.Put(page.Width - stamp / 2, 3, stamp, edition, Strong, Looks.Ink, TextAnchor.Middle);
+        var room = page.Stamp(shared.EditionWords, shared.Edition.IsDraft, 0, Strong);
+        page.Put(0, 0, room - Gap, shared.Name, Heading, Looks.Muted);
         page.Space(22);
         page.Line(Say("week-sheet.heading", week.Number, words.Days(week.Days)), Title, Looks.Ink);
         page.Space(4);
