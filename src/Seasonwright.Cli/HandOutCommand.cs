@@ -30,35 +30,34 @@ internal static class HandOutCommand
         {
             if (things.All(thing => result.GetResult(thing) is not { Implicit: false })) result.AddError(Texts.Say("hand-out.nothing", string.Join(", ", things.Select(thing => thing.Name))));
         });
-        command.SetAction(call => (int)Run(call.GetRequiredValue(file), call.GetRequiredValue(folder)!, terminal, clock, call.GetValue(key), call.GetValue(week), (shared, earlier) =>
+        command.SetAction(call =>
         {
+            var (number, place, today) = (call.GetValue(week), call.GetRequiredValue(folder)!, DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
+            if (SeasonFiles.Open(call.GetRequiredValue(file), terminal) is not { } content) return (int)Exit.BadInput;
+            var shared = new SharedSeason(content.Season, content.Setup, content.Edition ?? Edition.Draft(today), call.GetValue(key));
+            if (number > shared.Season.Weeks.Length)
+            {
+                terminal.Complain("hand-out.no-week", number, shared.Season.Weeks.Length);
+                return (int)Exit.BadInput;
+            }
             var choices = new PosterChoices(Sheet(call.GetValue(poster) ?? Paper.A3), call.GetValue(grey) ? Scheme.Grey : Scheme.Light);
+            var sheet = Upright(call.GetValue(poster));
             List<HandOutFile> files = [];
             if (call.GetValue(poster) is not null) files.Add(HandOuts.Poster(shared, choices));
             if (call.GetValue(svg)) files.Add(HandOuts.PosterDrawing(shared, choices));
-            if (call.GetValue(headCoach)) files.AddRange([HandOuts.HeadCoachPaper(shared, Today(clock), Upright(call.GetValue(poster))), HandOuts.HeadCoachPage(shared, Today(clock))]);
+            if (call.GetValue(headCoach)) files.AddRange([HandOuts.HeadCoachPaper(shared, today, sheet), HandOuts.HeadCoachPage(shared, today)]);
             if (call.GetValue(workbook)) files.Add(HandOuts.Workbook(shared));
-            if (call.GetValue(calendar)) files.Add(HandOuts.Calendar(shared, new CalendarChoices(), earlier(shared)));
-            if (call.GetValue(week) is { } number) files.Add(HandOuts.WeekSheet(shared, shared.Season.Weeks[number - 1], Upright(call.GetValue(poster))));
-            return files;
-        }));
+            if (call.GetValue(calendar)) files.Add(HandOuts.Calendar(shared, new CalendarChoices(), Earlier(place, shared)));
+            if (number is { } one) files.Add(HandOuts.WeekSheet(shared, shared.Season.Weeks[one - 1], sheet));
+            return (int)Write(shared, files, place, terminal);
+        });
         return command;
 
         Option<bool> Flag(string name) => new(name) { Description = Texts.Say($"help.hand-out.{name[2..]}") };
     }
 
-    private static Exit Run(
-        string file, string folder, Terminal terminal, TimeProvider clock, bool keyMatches, int? week, Func<SharedSeason, Func<SharedSeason, CalendarRevisions>, IReadOnlyList<HandOutFile>> make)
+    private static Exit Write(SharedSeason shared, List<HandOutFile> files, string folder, Terminal terminal)
     {
-        if (SeasonFiles.Open(file, terminal) is not { } content) return Exit.BadInput;
-        var edition = content.Edition ?? Edition.Draft(Today(clock));
-        var shared = new SharedSeason(content.Season, content.Setup, edition, keyMatches);
-        if (week > shared.Season.Weeks.Length)
-        {
-            terminal.Complain("hand-out.no-week", week, shared.Season.Weeks.Length);
-            return Exit.BadInput;
-        }
-        var files = make(shared, season => Earlier(folder, season));
         if (!Made(folder, terminal)) return Exit.BadInput;
         foreach (var made in files)
         {
@@ -91,8 +90,6 @@ internal static class HandOutCommand
             return false;
         }
     }
-
-    private static DateOnly Today(TimeProvider clock) => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
     /// <summary>Sheets for the hand, on the family of paper that the poster is on.</summary>
     private static PaperSize Upright(Paper? poster) => poster is Paper.Tabloid or Paper.Letter ? PaperSize.Letter : PaperSize.A4;
