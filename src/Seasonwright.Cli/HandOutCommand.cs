@@ -42,12 +42,14 @@ internal static class HandOutCommand
             }
             var choices = new PosterChoices(Sheet(call.GetValue(poster) ?? Paper.A3), call.GetValue(grey) ? Scheme.Grey : Scheme.Light);
             var sheet = Upright(call.GetValue(poster));
+            var revisions = CalendarRevisions.None;
+            if (call.GetValue(calendar) && !Earlier(place, shared, terminal, out revisions)) return (int)Exit.BadInput;
             List<HandOutFile> files = [];
             if (call.GetValue(poster) is not null) files.Add(HandOuts.Poster(shared, choices));
             if (call.GetValue(svg)) files.Add(HandOuts.PosterDrawing(shared, choices));
             if (call.GetValue(headCoach)) files.AddRange([HandOuts.HeadCoachPaper(shared, today, sheet), HandOuts.HeadCoachPage(shared, today)]);
             if (call.GetValue(workbook)) files.Add(HandOuts.Workbook(shared));
-            if (call.GetValue(calendar)) files.Add(HandOuts.Calendar(shared, new CalendarChoices(), Earlier(place, shared)));
+            if (call.GetValue(calendar)) files.Add(HandOuts.Calendar(shared, new CalendarChoices(), revisions));
             if (number is { } one) files.Add(HandOuts.WeekSheet(shared, shared.Season.Weeks[one - 1], sheet));
             return (int)Write(shared, files, place, terminal);
         });
@@ -69,12 +71,17 @@ internal static class HandOutCommand
     }
 
     /// <summary>The calendar handed out here before, so that a changed entry counts as newer than the one others hold.</summary>
-    private static CalendarRevisions Earlier(string folder, SharedSeason shared)
+    /// <returns>False after saying that what lies there under its name is something else, which stays.</returns>
+    private static bool Earlier(string folder, SharedSeason shared, Terminal terminal, out CalendarRevisions revisions)
     {
+        revisions = CalendarRevisions.None;
         var path = Path.Combine(folder, HandOuts.CalendarName(shared));
-        return File.Exists(path)
-            ? CalendarRevisions.After(File.ReadAllText(path, Encoding.UTF8), path, shared.Season.Id).Revisions ?? CalendarRevisions.None
-            : CalendarRevisions.None;
+        if (!File.Exists(path)) return true;
+        if (InputFile.Read(path, terminal) is not { } bytes) return false;
+        var (held, problem) = CalendarRevisions.After(Encoding.UTF8.GetString(bytes), path, shared.Season.Id);
+        revisions = held ?? revisions;
+        if (problem is not null) terminal.Complain(problem.File, new Wire.WireProblem(problem.Line, problem.Column, problem.What, problem.Mend));
+        return problem is null;
     }
 
     private static bool Made(string folder, Terminal terminal)

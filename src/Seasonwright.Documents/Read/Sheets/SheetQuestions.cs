@@ -33,17 +33,19 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
         foreach (var draft in drafts) AskOne(draft);
         AskLoads(rows);
         foreach (var row in rows) AskRow(row, rows);
-        return [.. rows.Select(row => row with { Matches = drafts.Where(draft => draft.Row == row.Key && draft.IsMatch).Select(draft => draft.Match()).ToValueList() }), .. own, .. lists.Select(list => list.Row(weeks))];
+        return [.. rows.Select(row => row with { Matches = drafts.Where(draft => draft.Row == row.Key && draft.IsMatch).SelectMany(draft => Enumerable.Repeat(draft.Match(), draft.Times)).ToValueList() }), .. own, .. lists.Select(list => list.Row(weeks))];
     }
 
     private void Read(SheetRow row)
     {
         if (row.Entries.Count > 0 && row.Entries.All(entry => Exposures.Of(entry.Text) is not null) && lists.Count > 0)
         {
-            var marked = row.Entries.Count(entry => lists.Any(list => list.List.Rows.Any(match => match.Day is { } day && entry.Days.Contains(day))));
-            var all = lists.Sum(list => list.List.Rows.Count);
-            asker.Ask("sheet-marks", "", Lines(row), [Asker.Option("sheet-marks", "list"), Asker.Option("sheet-marks", "each")], [row.Label, row.Entries.Count, lists[0].Sheet.Name, all, all - marked], "list", name: "Q-x");
-            leftOut.Add(LeftOut.Of(row.Sheet, row.Key, row.Label, "marks"));
+            var alone = row.Entries.Where(entry => !lists.Any(list => list.List.Rows.Any(match => match.Day is { } day && entry.Days.Contains(day)))).ToList();
+            var (all, marked) = (lists.Sum(list => list.List.Rows.Count), row.Entries.Count - alone.Count);
+            var asked = asker.Ask("sheet-marks", "", Lines(row), [Asker.Option("sheet-marks", "list"), Asker.Option("sheet-marks", "each")], [row.Label, row.Entries.Count, lists[0].Sheet.Name, all, all - marked], "list", name: "Q-x");
+            // A mark names nobody: where the list has a match already, it adds nothing.
+            if (asked.Answer == "each") drafts.AddRange(alone.Select(entry => new Draft(row, entry, null)));
+            else leftOut.Add(LeftOut.Of(row.Sheet, row.Key, row.Label, "marks"));
             return;
         }
         var others = new List<SheetEntry>();
@@ -190,6 +192,7 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
         {
             var asked = asker.Ask("sheet-times", Subject(draft), line, [Asker.Option("sheet-times", "two", cell.Times), Asker.Option("sheet-times", "one")], [draft.Entry.Text, cell.Times], name: "Q-x2");
             Keep(asked);
+            if (asked.Answer == "two") draft.Times = cell.Times;
         }
         if (cell.IsConditional)
         {
@@ -269,6 +272,8 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
         public bool IsWritten { get; set; } = true;
 
         public bool IsMatch { get; set; } = true;
+
+        public int Times { get; set; } = 1;
 
         public List<string> Ask { get; } = [];
 

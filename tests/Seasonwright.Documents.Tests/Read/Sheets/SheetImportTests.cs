@@ -8,6 +8,7 @@ using Seasonwright.Core.Setups;
 using Seasonwright.Documents.Read;
 using Seasonwright.Documents.Read.Sheets;
 using Seasonwright.Documents.Read.Workbooks;
+using Seasonwright.Documents.Tests.Read.Workbooks;
 
 namespace Seasonwright.Documents.Tests.Read.Sheets;
 
@@ -69,6 +70,35 @@ public class SheetImportTests
         var asked = SheetReader.Read(Workbook.Read("w", System.IO.File.ReadAllBytes(SheetSampleTests.PathOf(File))), map.With("Plan 26-27!11", RowRole.Own).With("Plan 26-27!17", RowRole.Leave));
         Assert.Equal(44, Assert.Single(asked.Rows, row => row.Label == "Load (old)").Entries.Count);
         Assert.Equal(RowRole.Leave, Assert.Single(asked.Rows, row => row.Label == "Video").Role);
+    }
+
+    [Fact]
+    public void Marks_beside_a_list_of_matches_add_those_the_list_does_not_have_once_that_is_said()
+    {
+        const string File = "samples/workbook-03-several-sheets.xlsx";
+        var book = Workbook.Read("w", System.IO.File.ReadAllBytes(SheetSampleTests.PathOf(File)));
+        // One more mark, in a week that the list has nothing in.
+        var overview = book.Sheets[0];
+        var marks = overview.Cells.Where(cell => cell.Text.Trim() is "x").GroupBy(cell => cell.Row).MaxBy(row => row.Count())!.Key;
+        var mark = overview.Cells.Last(cell => cell.Row == marks && cell.Text.Trim() is "x");
+        var at = new CellAt(marks, Enumerable.Range(3, 60).First(column => overview[new(marks, column)] is null or { IsEmpty: true } && overview[new(marks, column + 1)] is null or { IsEmpty: true }));
+        var more = book with { Sheets = book.Sheets.Select(sheet => sheet == overview ? new Sheet(sheet.Name, sheet.IsHidden, sheet.Cells.Where(cell => cell.At != at).Append(mark with { At = at }), sheet.Merges, sheet.HiddenRows, sheet.HiddenColumns, sheet.Titles) : sheet).ToValueList() };
+        var (list, each) = (SheetReader.Read(more, SheetMap.Empty.With("Q-x", "list")), SheetReader.Read(more, SheetMap.Empty.With("Q-x", "each")));
+        var added = each.Rows.SelectMany(row => row.Matches).Except(list.Rows.SelectMany(row => row.Matches)).ToList();
+        Assert.All(added, match => Assert.Equal((null, MatchStatus.Provisional), (match.Opponent, match.Status)));
+        Assert.Contains(added, match => match.Cell == at);
+        Assert.All(added, match => Assert.DoesNotContain(list.Rows.SelectMany(row => row.Matches), other => other.Day is { } day && match.Window.Contains(day)));
+    }
+
+    [Theory]
+    [InlineData("two", 2)]
+    [InlineData("one", 1)]
+    public void A_match_noted_twice_in_one_cell_is_as_many_as_is_said(string answer, int wanted)
+    {
+        const string Rows = "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>Week of</t></is></c><c r=\"B1\" s=\"1\"><v>46265</v></c><c r=\"C1\" s=\"1\"><v>46272</v></c><c r=\"D1\" s=\"1\"><v>46279</v></c><c r=\"E1\" s=\"1\"><v>46286</v></c></row>"
+            + "<row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>Match</t></is></c><c r=\"B2\" t=\"inlineStr\"><is><t>H Norwick</t></is></c><c r=\"C2\" t=\"inlineStr\"><is><t>A Kalnes x2</t></is></c></row>";
+        var read = SheetReader.Read(Workbook.Read("plan.xlsx", new MadeWorkbook().With("", "0", "14").Sheet("Plan", Rows).Bytes()), SheetMap.Empty.With("Q-x2", answer));
+        Assert.Equal(wanted, read.Rows.SelectMany(row => row.Matches).Count(match => match.Opponent == "Kalnes"));
     }
 
     private static readonly JsonSerializerOptions Plain = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
