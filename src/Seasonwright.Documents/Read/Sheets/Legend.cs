@@ -74,6 +74,11 @@ internal sealed class Legend
 
     private readonly Dictionary<Rgb, string> fills = [];
 
+    private readonly HashSet<(string Sheet, CellAt At)> swatches = [];
+
+    /// <summary>Whether a cell's words stand beside a colour and say what it means.</summary>
+    public bool IsBesideColour(Sheet sheet, CellAt at) => swatches.Contains((sheet.Name, at));
+
     public bool HasColours => fills.Count > 0 || byHue.Count > 0;
 
     /// <summary>What a mark stands for, or null.</summary>
@@ -111,6 +116,7 @@ internal sealed class Legend
     {
         if (cell is not { IsEmpty: true, Fill: { } fill } || sheet[cell.Row, cell.Column + 1] is not { Value: CellValue.Words, Fill: null } words) return false;
         fills.TryAdd(fill, Spelling.Tidy(words.Text));
+        swatches.Add((sheet.Name, words.At));
         return true;
     }
 

@@ -9,6 +9,9 @@ namespace Seasonwright.Documents.Read.Sheets;
 /// <summary>A sheet that is a list of matches, read as any other list; its lines are the sheet's rows.</summary>
 internal sealed record ListedHere(Sheet Sheet, FixtureList List)
 {
+    /// <summary>A line is "Plan!13" or "Plan!G", so that no line is called so.</summary>
+    public const string KeyEnd = "!list";
+
     /// <summary>Headings that name opponents beside dates, and no phase, block or load: the dates are those of matches and no weeks.</summary>
     public static bool IsMatchList(Sheet sheet, WeekAxis axis)
     {
@@ -24,7 +27,8 @@ internal sealed record ListedHere(Sheet Sheet, FixtureList List)
         return list.Problems.Count == 0 && list.Rows.Count > 0 ? new(sheet, list) : null;
     }
 
-    public SheetRow Row(WeekGrid weeks) => new($"{Sheet.Name}!list", Sheet.Name, Sheet.Name, RowRole.Matches, ValueList<SheetEntry>.Empty, List.Rows.Where(row => row.Day is not null).Select(row => new SheetMatch(
+    /// <param name="map">May leave the list.</param>
+    public SheetRow Row(WeekGrid weeks, SheetMap map) => new(Sheet.Name + KeyEnd, Sheet.Name, Sheet.Name, map.Roles.GetValueOrDefault(Sheet.Name + KeyEnd) == RowRole.Leave ? RowRole.Leave : RowRole.Matches, ValueList<SheetEntry>.Empty, List.Rows.Where(row => row.Day is not null).Select(row => new SheetMatch(
         Sheet.Name, new(row.Line, 1), row.LastDay is { } last && last > row.Day ? new(row.Day!.Value, last) : weeks.Holds(row.Day!.Value) ? weeks.Week(weeks.NumberOf(row.Day.Value)) : DaySpan.Of(row.Day.Value),
         Spelling.Tidy(string.Join(' ', row.Opponent, row.Competition)), row.Club, row.Venue, row.LastDay is null ? row.Day : null, row.KickOff, row.Status, row.Competition, row.Importance, row.Place, row.Condition, false, true, ValueList<string>.Empty)).ToValueList());
 }

@@ -24,29 +24,33 @@ public sealed record SheetImport(SheetReading Read, ValueList<WeekId> Weeks, Loa
 
     /// <summary>The edits in the order of the workbook, to be made on a season started with the reading's weeks.</summary>
     /// <exception cref="InvalidOperationException">The reading has no weeks.</exception>
-    public IReadOnlyList<SeasonEdit> Edits()
+    public IReadOnlyList<SeasonEdit> Edits() => [.. Rows().SelectMany(made => made.Edits), .. Notes()];
+
+    /// <summary>What becomes of each row.</summary>
+    /// <exception cref="InvalidOperationException">The reading has no weeks.</exception>
+    public IReadOnlyList<RowMade> Rows()
     {
         if (Read.Grid is null) throw new InvalidOperationException("Nothing was read.");
-        var edits = new List<SeasonEdit>();
-        foreach (var (row, place) in Read.Rows.Select((row, place) => (row, place)))
-        {
-            edits.AddRange(row.Role switch
-            {
-                RowRole.Matches => row.Matches.Where(match => match.IsWritten).Select((match, i) => Match(match, $"{row.Key}|{match.Cell}|{i}")),
-                RowRole.Phases => Phases(row),
-                RowRole.Blocks => Blocks(row),
-                RowRole.Load when LoadsOf(row) is { } loads => loads.SelectMany(load => WeeksOf(load.Days).Select(week => new SetWeekLoad(week, week, load.Load))),
-                RowRole.Emphasis when QualityOf(row) is { } quality => row.Entries.SelectMany(entry => WeeksOf(entry.Days).Select(week => new SetEmphasis(week, week, quality, (Emphasis)Math.Min(3, Exposures.Of(entry.Text) ?? 0)))),
-                RowRole.Tests => Tests(row, place),
-                RowRole.Events => row.Entries.Select(entry => Event(row, entry)),
-                RowRole.Leave => [],
-                RowRole.Own => Own(row, place),
-                _ => Track(row, row.Entries, place),
-            });
-        }
-        edits.AddRange(Read.Remarks.Where(remark => remark.Days is not null).Select(remark => new SetNote(new(new(Id("note", $"{remark.Sheet}|{remark.Cell}")), remark.Days!.Value, Plain(remark.Text, LongestText)))));
-        return edits;
+        return [.. Read.Rows.Select((row, place) => new RowMade(row, Of(row, place).ToValueList()))];
     }
+
+    /// <summary>The notes that stand at cells, as notes of their days.</summary>
+    public IEnumerable<SeasonEdit> Notes() =>
+        Read.Remarks.Where(remark => remark.Days is not null).Select(remark => new SetNote(new(new(Id("note", $"{remark.Sheet}|{remark.Cell}")), remark.Days!.Value, Plain(remark.Text, LongestText))));
+
+    private IEnumerable<SeasonEdit> Of(SheetRow row, int place) => row.Role switch
+    {
+        RowRole.Matches => row.Matches.Where(match => match.IsWritten).Select((match, i) => Match(match, $"{row.Key}|{match.Cell}|{i}")),
+        RowRole.Phases => Phases(row),
+        RowRole.Blocks => Blocks(row),
+        RowRole.Load when LoadsOf(row) is { } loads => loads.SelectMany(load => WeeksOf(load.Days).Select(week => new SetWeekLoad(week, week, load.Load))),
+        RowRole.Emphasis when QualityOf(row) is { } quality => row.Entries.SelectMany(entry => WeeksOf(entry.Days).Select(week => new SetEmphasis(week, week, quality, (Emphasis)Math.Min(3, Exposures.Of(entry.Text) ?? 0)))),
+        RowRole.Tests => Tests(row, place),
+        RowRole.Events => row.Entries.Select(entry => Event(row, entry)),
+        RowRole.Leave => [],
+        RowRole.Own => Own(row, place),
+        _ => Track(row, row.Entries, place),
+    };
 
     private SeasonEdit Match(SheetMatch match, string key)
     {
@@ -153,6 +157,9 @@ public sealed record SheetImport(SheetReading Read, ValueList<WeekId> Weeks, Loa
     // Core takes no control characters.
     private static string Plain(string text, int longest) => Spelling.Cut(string.Concat(Spelling.Tidy(text).Where(c => !char.IsControl(c))), longest);
 }
+
+/// <summary>What becomes of a row; nothing where it is left.</summary>
+public sealed record RowMade(SheetRow Row, ValueList<SeasonEdit> Edits);
 
 /// <summary>What kind of phase a name says; the name itself is kept.</summary>
 internal static class PhaseNames

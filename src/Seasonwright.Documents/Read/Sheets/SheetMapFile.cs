@@ -15,7 +15,7 @@ public static class SheetMapFile
     /// <summary>The roles guessed, as a map to change and give back, with what is still open.</summary>
     public static string Propose(SheetReading read) => JsonSerializer.Serialize(
         new Proposal(
-            [.. read.Rows.Where(row => !row.Key.EndsWith('+')).Select(row => new ProposedRow(row.Key, row.Label, Word(row.Role)))],
+            [.. read.Rows.Where(row => !row.IsRest).Select(row => new ProposedRow(row.Key, row.Label, Word(row.Role)))],
             read.Answered.ToDictionary(answered => answered.Question.Id, answered => answered.Answer, StringComparer.Ordinal),
             [.. read.Questions.Select(question => new OpenQuestion(question.Id, question.Text, [.. question.Options.Select(option => option.Id)], question.Offered, question.UntilAnswered))]), Indented) + "\n";
 

@@ -11,7 +11,7 @@ using Seasonwright.Documents.Read.Times;
 namespace Seasonwright.Documents.Read.Sheets;
 
 /// <summary>Makes matches of the rows that hold them, and asks what a workbook leaves open. Until it is answered the weaker form holds.</summary>
-internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> leftOut, WeekGrid weeks, List<ListedHere> lists)
+internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> leftOut, WeekGrid weeks, List<ListedHere> lists, SheetMap map)
 {
     // Weeks; the same opponent at the same place within them may be one match that was moved.
     private const int Near = 6;
@@ -33,7 +33,7 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
         foreach (var draft in drafts) AskOne(draft);
         AskLoads(rows);
         foreach (var row in rows) AskRow(row, rows);
-        return [.. rows.Select(row => row with { Matches = drafts.Where(draft => draft.Row == row.Key && draft.IsMatch).SelectMany(draft => Enumerable.Repeat(draft.Match(), draft.Times)).ToValueList() }), .. own, .. lists.Select(list => list.Row(weeks))];
+        return [.. rows.Select(row => row with { Matches = drafts.Where(draft => draft.Row == row.Key && draft.IsMatch).SelectMany(draft => Enumerable.Repeat(draft.Match(), draft.Times)).ToValueList() }), .. own, .. lists.Select(list => list.Row(weeks, map))];
     }
 
     private void Read(SheetRow row)

@@ -81,7 +81,7 @@ public static class SheetReader
             if (Grid() is not { } weeks) return Result(null, [], asker.Open.Count > 0 ? ValueList<Problem>.Empty : new([Problem.Of("sheet-no-dates", book.Name, null, null)]));
             if (weeks.Count > Frame.MostWeeks) return Result(null, [], new([Problem.Of("sheet-long", book.Name, null, null, weeks.Span.First, weeks.Span.Last, Frame.MostWeeks)]));
             var offered = rows.ConvertAll(row => row.Offered(map, legend));
-            return Result(weeks, new SheetQuestions(asker, legend, leftOut, weeks, listed).Ask(offered), ValueList<Problem>.Empty);
+            return Result(weeks, new SheetQuestions(asker, legend, leftOut, weeks, listed, map).Ask(offered), ValueList<Problem>.Empty);
         }
 
         private SheetReading Result(WeekGrid? weeks, IEnumerable<SheetRow> offered, ValueList<Problem> problems) => new(book.Name, team, weeks, layouts.ToValueList(), offered.ToValueList(),
@@ -130,6 +130,12 @@ public static class SheetReader
                 return;
             }
             if (IsCalendar(said, label, axis)) return;
+            // A legend may stand below the weeks, in their columns.
+            if (label.Length == 0 && said.Count > 0 && said.TrueForAll(cell => legend.IsBesideColour(sheet, cell.At)))
+            {
+                foreach (var cell in said) Leave(sheet, cell.At.ToString(), cell.Text, "legend");
+                return;
+            }
             // Titles stand above the dates and reach over a few places only.
             if (!view.IsDown && line < axis.Line && said.Count <= 2 && label.Length == 0 || label.Length > 60 && said.Count == 0)
             {
@@ -138,8 +144,8 @@ public static class SheetReader
             }
             var chosen = map.Roles.TryGetValue(key, out var role);
             if (!chosen) role = RoleOf(label, said);
-            if (!chosen && RowWords.IsOld(label)) Leave(sheet, view.WhereOf(line), label, "old");
-            else if (!chosen && RowWords.Of(label) is null && said.Count > 0 && said.Count(cell => cell.IsFormula) * 3 > said.Count * 2 && said.All(cell => cell.Value is CellValue.Number)) Leave(sheet, view.WhereOf(line), label, "computed");
+            if (!chosen && RowWords.IsOld(label)) LeaveRow(view, line, label, "old");
+            else if (!chosen && RowWords.Of(label) is null && said.Count > 0 && said.Count(cell => cell.IsFormula) * 3 > said.Count * 2 && said.All(cell => cell.Value is CellValue.Number)) LeaveRow(view, line, label, "computed");
             else
             {
                 if (!view.IsDown && sheet.HiddenRows.Contains(line) || view.IsDown && sheet.HiddenColumns.Contains(line)) Leave(sheet, view.WhereOf(line), label, "hidden-read");
@@ -301,6 +307,13 @@ public static class SheetReader
                 if (isHealth || HealthWords.In(cell.Comment)) heldBack.Add(new(sheet.Name, cell.At, true));
                 else remarks.Add(new(sheet.Name, cell.At, days?.Invoke(cell), Spelling.Cut(Spelling.Tidy(cell.Comment), 2000)));
             }
+        }
+
+        // A row that nobody asked for, and that may be.
+        private void LeaveRow(SheetView view, int line, string label, string kind)
+        {
+            Leave(view.Sheet, view.WhereOf(line), label, kind);
+            leftOut[^1] = leftOut[^1] with { Row = view.KeyOf(line) };
         }
 
         private void Leave(Sheet sheet, string where, string text, string kind) => leftOut.Add(LeftOut.Of(sheet.Name, where, HealthWords.In(text) ? "" : text, kind));

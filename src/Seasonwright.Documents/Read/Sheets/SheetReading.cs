@@ -86,6 +86,12 @@ public sealed record SheetRow(string Key, string Sheet, string Label, RowRole Ro
     /// <summary>What its words stand for by the legend, for instance H for hard; null where no legend says so.</summary>
     public IReadOnlyDictionary<string, string>? Meanings { get; init; }
 
+    /// <summary>What is left of a row of matches beside them; it goes with that row and has no role to choose.</summary>
+    public bool IsRest => Key.EndsWith('+');
+
+    /// <summary>A sheet that is a list of matches: it is taken as one, or left.</summary>
+    public bool IsList => Key.EndsWith(ListedHere.KeyEnd, StringComparison.Ordinal);
+
     /// <summary>Whether every entry is a number.</summary>
     public bool IsNumbers => Entries.Count > 0 && Entries.All(entry => entry.Number is not null);
 }
@@ -138,6 +144,9 @@ public sealed record HeldBack(string Sheet, CellAt Cell, bool IsRemark);
 /// <param name="Why">For people.</param>
 public sealed record LeftOut(string Sheet, string Where, string Text, string Kind, string Why)
 {
+    /// <summary>The key of a row that is left by its name or its formulas alone, to be given a role all the same; else null.</summary>
+    public string? Row { get; init; }
+
     internal static LeftOut Of(string sheet, string where, string text, string kind) =>
         new(sheet, where, Spelling.Cut(Spelling.Tidy(text), Skipped.LongestText), kind, Sentences.Say($"sheet.left.{kind}"));
 }
