@@ -35,7 +35,7 @@ public abstract class ListPage : ComponentBase
 
     protected Guid Gesture { get; private set; } = Guid.CreateVersion7();
 
-    protected ListForm Form { get; private set; } = ListForm.Empty(Answers.None);
+    protected ListForm Form { get; private set; } = ListForm.Empty;
 
     /// <summary>Where to go when the list is in, or left for later.</summary>
     protected abstract string After { get; }

@@ -15,6 +15,15 @@ internal sealed class Posted(IFormCollection form)
     /// <summary>The file that was chosen, empty or not; null when none was.</summary>
     public IFormFile? File(string field) => form.Files.GetFile(field) is { FileName.Length: > 0 } file ? file : null;
 
+    /// <summary>The file that was chosen, by its name without a folder and what it holds; null when none was.</summary>
+    public async Task<(string Name, byte[] Bytes)?> FileAsync(string field)
+    {
+        if (File(field) is not { } file) return null;
+        using var bytes = new MemoryStream();
+        await file.CopyToAsync(bytes);
+        return (Path.GetFileName(file.FileName), bytes.ToArray());
+    }
+
     /// <summary>Fields whose name starts so, without that start.</summary>
     public IEnumerable<(string Name, string Value)> Starting(string start) =>
         form.Where(field => field.Key.StartsWith(start, StringComparison.Ordinal)).Select(field => (field.Key[start.Length..], field.Value.ToString().Trim()));
