@@ -7,7 +7,7 @@ namespace Seasonwright.Desk;
 
 /// <summary>
 /// Ids that follow from what they name, for doors without memory (command line, demo, solver): the same season and the same
-/// natural key give the same id, so the same input gives the same bytes. People's own work gets <see cref="FreshId"/>.
+/// natural key give the same id, so the same input gives the same bytes, and for what is brought whole from a file. People's own work gets <see cref="FreshId"/>.
 /// </summary>
 /// <param name="season">Whose things are named; another season gives other ids.</param>
 public sealed class NaturalIds(SeasonId season)

@@ -11,6 +11,8 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
   async function send(act) {
     const asked = new FormData(form);
     asked.set('act', act);
+    // A file takes the place of the one that the form keeps.
+    if (file?.files.length) asked.delete('kept');
     const answer = await fetch(location.href, { method: 'POST', body: asked });
     return { answer, page: new DOMParser().parseFromString(await answer.text(), 'text/html') };
   }
@@ -40,8 +42,8 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
     if (here && document.activeElement?.id !== here) document.getElementById(here)?.focus({ preventScroll: true });
     for (const field of form.querySelectorAll('input[placeholder]')) field.placeholder = page.getElementById(field.id)?.placeholder ?? field.placeholder;
     if (!file?.files.length || drawn.querySelector('.problems')) return;
-    // A file that could be read goes into the box, as if it had been pasted.
-    box.value = page.getElementById(box.id).value;
+    // A file that could be read stays in the form: in the box, as if it had been pasted, or as the form keeps it.
+    if (box) box.value = page.getElementById(box.id).value;
     file.value = '';
     keepDraft(form);
   }
