@@ -52,13 +52,13 @@ internal sealed record DayGrid(Sheet Sheet, int HeadingRow, int DayColumn, IRead
     }
 
     /// <summary>One cell holds whatever the day brings: matches, test days and everything else are rows of their own.</summary>
-    public IEnumerable<DraftRow> Split(List<SheetEntry> days, Legend legend, SheetMap map)
+    public static IEnumerable<DraftRow> Split(Sheet sheet, List<SheetEntry> days, Legend legend)
     {
         // What is not sure to be a match stays the coach's own.
         var byRole = days.ToLookup(entry => RowWords.Of(entry.Text) == RowRole.Tests ? RowRole.Tests
             : MatchCell.Read(entry.Text, entry.Days, legend) is { } match && (match.Venue is not null || match.Competition is not null || match.Round is not null || match.IsFriendly) ? RowRole.Matches : RowRole.Own);
         foreach (var (role, name) in new[] { (RowRole.Matches, "matches"), (RowRole.Tests, "tests"), (RowRole.Own, "notes") })
-            if (byRole[role].Any()) yield return new($"{Sheet.Name}!{name}", Sheet.Name, Sentences.Say($"sheet.days.{name}"), role, [.. byRole[role]]);
+            if (byRole[role].Any()) yield return new($"{sheet.Name}!{name}", sheet.Name, Sentences.Say($"sheet.days.{name}"), role, [.. byRole[role]]);
     }
 
     // The column that counts 1, 2, 3 ... with the row of each number.

@@ -17,7 +17,7 @@ internal sealed record ListedHere(Sheet Sheet, FixtureList List)
     {
         if (!axis.View.IsDown) return false;
         var roles = sheet.Cells.Where(cell => cell.Row < axis.First && cell.Value is CellValue.Words).Select(cell => RowWords.Of(Spelling.Tidy(cell.Text))).ToList();
-        return roles.Contains(RowRole.Matches) && !roles.Any(role => role is RowRole.Phases or RowRole.Blocks or RowRole.Load) && Read(sheet) is { } list && list.List.Rows.Count * 2 > axis.Places.Count;
+        return roles.Contains(RowRole.Matches) && !roles.Any(role => role is RowRole.Phases or RowRole.Blocks or RowRole.Load) && Read(sheet) is { } list && list.List.Rows.Count(row => row.Club is not null) * 2 > axis.Places.Count;
     }
 
     /// <summary>Null where no list of one team's matches is found.</summary>

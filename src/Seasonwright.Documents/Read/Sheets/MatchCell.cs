@@ -171,8 +171,8 @@ internal sealed record MatchCell(
         for (var i = 0; i < words.Length; i++)
         {
             var bare = words[i].Trim('(', ')', ',', '.', '+', '&', '/');
-            // The opponent stands in front; words shorter than three letters are more often something else.
-            if (i > 0 && bare.Length >= 3 && CalendarWords.Weekday(bare) is { } weekday)
+            // The opponent stands in front.
+            if (i > 0 && CalendarWords.Weekday(bare) is { } weekday && (bare.Length >= 3 || IsShortWeekday(bare, words, i)))
             {
                 weekdays.Add(weekday);
                 if (words[i].StartsWith('(')) left.Add("(");
@@ -184,6 +184,10 @@ internal sealed record MatchCell(
         text = Spelling.Tidy(Empty.Replace(string.Join(' ', left), " "));
         return (kickOff, written, weekdays.Distinct().ToValueList());
     }
+
+    // Words of two letters are more often something else: "Sa" is a Saturday with a capital, at the end, in brackets or before a time.
+    private static bool IsShortWeekday(string bare, string[] words, int i) => bare is [>= 'A' and <= 'Z', >= 'a' and <= 'z']
+        && (i == words.Length - 1 || words[i].StartsWith('(') || words[i + 1] is "+" or "&" or ")" || TimeText.Read(words[i + 1].Trim('(', ')', ',')).Sense == TimeSense.Known);
 
     private static string? Left(string text) => Spelling.Tidy(text).Trim(' ', ',', ';', ':', '-', '–', '—', '(') is { Length: > 0 } left ? left : null;
 

@@ -47,7 +47,7 @@ public sealed record SheetImport(SheetReading Read, ValueList<WeekId> Weeks, Loa
         RowRole.Emphasis when QualityOf(row) is { } quality => row.Entries.SelectMany(entry => WeeksOf(entry.Days).Select(week => new SetEmphasis(week, week, quality, (Emphasis)Math.Min(3, Exposures.Of(entry.Text) ?? 0)))),
         RowRole.Tests => Tests(row, place),
         RowRole.Events => row.Entries.Select(entry => Event(row, entry)),
-        RowRole.Leave => [],
+        RowRole.Details or RowRole.Leave => [],
         RowRole.Own => Own(row, place),
         _ => Track(row, row.Entries, place),
     };
@@ -82,9 +82,8 @@ public sealed record SheetImport(SheetReading Read, ValueList<WeekId> Weeks, Loa
     private List<(DaySpan Days, Load Load)>? LoadsOf(SheetRow row)
     {
         var scale = LoadScale.Read(Answer("Q-load", "") ?? "");
-        var tenths = row.IsNumbers && row.Entries.Max(entry => entry.Number) <= 10;
-        if (tenths && Answer("Q-scale", row.Key) != "ten") return null;
-        var loads = row.Entries.Where(entry => !Times.TimeText.IsUnknown(entry.Text)).Select(entry => (entry.Days, Share: entry.Number is { } number ? number * (tenths ? 10 : entry.Text.EndsWith('%') && number <= 2 ? 100 : 1) : Word(entry.Text))).ToList();
+        if (row.IsOfTen && Answer("Q-scale", row.Key) != "ten") return null;
+        var loads = row.Entries.Where(entry => !Times.TimeText.IsUnknown(entry.Text)).Select(entry => (entry.Days, Share: entry.Number is { } number ? number * (row.IsOfTen ? 10 : entry.Text.EndsWith('%') && number <= 2 ? 100 : 1) : Word(entry.Text))).ToList();
         return loads.Any(load => load.Share is null or < 0 or > MostLoad) ? null : loads.ConvertAll(load => (load.Days, Load.FromPercent(new Percent((int)Math.Round(load.Share!.Value, MidpointRounding.AwayFromZero)), Reference)));
 
         double? Word(string text) => scale is not null && (scale.TryGetValue(text, out var share) || row.Meanings?.TryGetValue(text, out var meaning) == true && scale.TryGetValue(meaning, out share)) ? share : null;

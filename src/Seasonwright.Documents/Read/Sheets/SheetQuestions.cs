@@ -26,7 +26,9 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
 
     public List<SheetRow> Ask(List<SheetRow> rows)
     {
-        foreach (var row in rows.Where(row => row.Role == RowRole.Matches)) Read(row);
+        var details = new MatchDetails(rows);
+        foreach (var row in rows.Where(row => row.Role == RowRole.Matches)) Read(row, details);
+        own.AddRange(rows.Where(row => row.Role == RowRole.Details).Select(row => RestOf(row, details.Rest(row))).Where(row => row.Entries.Count > 0));
         AskDays();
         AskVenues(rows);
         AskAlike();
@@ -36,7 +38,7 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
         return [.. rows.Select(row => row with { Matches = drafts.Where(draft => draft.Row == row.Key && draft.IsMatch).SelectMany(draft => Enumerable.Repeat(draft.Match(), draft.Times)).ToValueList() }), .. own, .. lists.Select(list => list.Row(weeks, map))];
     }
 
-    private void Read(SheetRow row)
+    private void Read(SheetRow row, MatchDetails details)
     {
         if (row.Entries.Count > 0 && row.Entries.All(entry => Exposures.Of(entry.Text) is not null) && lists.Count > 0)
         {
@@ -59,11 +61,14 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
                 else others.Add(entry);
                 continue;
             }
+            if (cell is not null) cell = details.Complete(cell, row, entry);
             var days = cell is null || cell.Written is not null || cell.Weekdays.Count == 0 ? [null] : cell.Weekdays.Select(weekday => OnlyDay(entry.Days, weekday)).ToList();
             foreach (var day in days) drafts.Add(new Draft(row, entry, cell) { Day = day ?? (entry.Days.Length == 1 ? entry.Days.First : null), IsOneOf = days.Count });
         }
-        if (others.Count > 0) own.Add(row with { Key = $"{row.Key}+", Role = RowRole.Own, Entries = others.ToValueList() });
+        if (others.Count > 0) own.Add(RestOf(row, others));
     }
+
+    private static SheetRow RestOf(SheetRow row, IEnumerable<SheetEntry> entries) => row with { Key = $"{row.Key}+", Role = RowRole.Own, Entries = entries.ToValueList() };
 
     private static DateOnly? OnlyDay(DaySpan days, DayOfWeek weekday) => days.Days().Where(day => day.DayOfWeek == weekday).ToList() is [var only] ? only : null;
 
@@ -149,7 +154,8 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
             if (drafts[i].Opponent is null || drafts[i].IsOneOf > 1 || drafts[i].Cell is { IsTournament: true } or { MovedTo: not null }) continue;
             var twin = drafts.Skip(i + 1).FirstOrDefault(other => other.Entry.Cell != drafts[i].Entry.Cell && other.Cell is { IsTournament: false } && Spelling.Same(other.Opponent ?? "", drafts[i].Opponent!) && other.Venue == drafts[i].Venue
                 && other.Entry.Days.First.DayNumber - drafts[i].Entry.Days.First.DayNumber is > 0 and <= 7 * Near);
-            if (twin is null) continue;
+            // Who is met at the same place again and again is simply met often.
+            if (twin is null || drafts.Count(other => Spelling.Same(other.Opponent ?? "", drafts[i].Opponent!) && other.Venue == drafts[i].Venue) > 2) continue;
             var asked = asker.Ask("sheet-twice", Subject(drafts[i]), [drafts[i].Entry.Cell.Row, twin.Entry.Cell.Row], [Asker.Option("sheet-twice", "two"), Asker.Option("sheet-twice", "moved")], [drafts[i].Entry.Text, drafts[i].Entry.Days.First, twin.Entry.Days.First], "two", name: "Q-twice");
             if (asked.IsOpen) foreach (var draft in new[] { drafts[i], twin }) draft.Ask.Add(asked.Id);
             else if (asked.Answer == "moved") drafts[i].IsMoved = true;
@@ -219,7 +225,7 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
             var scale = words.SelectMany(row => row.Entries).Where(entry => entry.Number is null && !TimeText.IsUnknown(entry.Text)).Select(entry => legend.Meaning(entry.Text)).Distinct(StringComparer.OrdinalIgnoreCase).Take(8).ToList();
             asker.Ask("sheet-load", "", words.SelectMany(Lines), [Asker.Option("sheet-load", "words")], [string.Join(" / ", scale)], takes: answer => LoadScale.Read(answer) is not null, name: "Q-load");
         }
-        foreach (var row in loads.Where(row => row.IsNumbers && row.Entries.Max(entry => entry.Number) is <= 10))
+        foreach (var row in loads.Where(row => row.IsOfTen))
             asker.Ask("sheet-scale", row.Key, Lines(row), [Asker.Option("sheet-scale", "ten"), Asker.Option("sheet-scale", "words")], [row.Label], "ten", name: "Q-scale");
     }
 

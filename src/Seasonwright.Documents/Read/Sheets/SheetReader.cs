@@ -4,6 +4,7 @@ using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read.Dates;
 using Seasonwright.Documents.Read.Events;
 using Seasonwright.Documents.Read.Fixtures;
+using Seasonwright.Documents.Read.Spans;
 using Seasonwright.Documents.Read.Workbooks;
 
 namespace Seasonwright.Documents.Read.Sheets;
@@ -51,6 +52,9 @@ public static class SheetReader
 
         private readonly Dictionary<DayOfWeek, int> starts = [];
 
+        // Keys of a sheet's rows by their labels.
+        private readonly Dictionary<string, string> firsts = new(StringComparer.Ordinal);
+
         private static readonly string[] LegendWords = ["legend", "key", "légende", "leyenda", "zeichen", "abkürzung", "tegnforklaring", "teckenförklaring", "legenda"];
 
         private string? team;
@@ -66,9 +70,9 @@ public static class SheetReader
             foreach (var sheet in shown) TakeLegend(sheet);
             foreach (var sheet in shown)
             {
-                var axis = WeekAxis.Find(sheet, years, asker);
-                if (DayGrid.Find(sheet) is { } grid && (axis is null || grid.Places.Count > axis.Places.Count)) Take(grid);
-                else if (axis is not null && !ListedHere.IsMatchList(sheet, axis)) Take(axis);
+                var axes = WeekAxis.Find(sheet, years, asker);
+                if (DayGrid.Find(sheet) is { } grid && grid.Places.Count > axes.Sum(axis => axis.Places.Count)) Take(grid);
+                else if (axes.Count > 0 && !ListedHere.IsMatchList(sheet, axes[0])) Take(axes);
                 else if (ListedHere.Read(sheet) is { } list)
                 {
                     listed.Add(list);
@@ -78,9 +82,9 @@ public static class SheetReader
                 }
                 else LeaveSheet(sheet);
             }
-            if (Grid() is not { } weeks) return Result(null, [], asker.Open.Count > 0 ? ValueList<Problem>.Empty : new([Problem.Of("sheet-no-dates", book.Name, null, null)]));
+            if (Grid() is not { } weeks) return Result(null, [], asker.Open.Count > 0 ? ValueList<Problem>.Empty : new([listed.Count > 0 ? Problem.Of("sheet-only-list", book.Name, null, null, listed[0].Sheet.Name) : Problem.Of("sheet-no-dates", book.Name, null, null)]));
             if (weeks.Count > Frame.MostWeeks) return Result(null, [], new([Problem.Of("sheet-long", book.Name, null, null, weeks.Span.First, weeks.Span.Last, Frame.MostWeeks)]));
-            var offered = rows.ConvertAll(row => row.Offered(map, legend));
+            var offered = MatchDetails.Beside([.. rows.GroupBy(row => row.Key, StringComparer.Ordinal).Select(parts => parts.First() with { Entries = [.. parts.SelectMany(part => part.Entries)] })]).Select(row => row.Offered(map, legend)).ToList();
             return Result(weeks, new SheetQuestions(asker, legend, leftOut, weeks, listed, map).Ask(offered), ValueList<Problem>.Empty);
         }
 
@@ -97,6 +101,14 @@ public static class SheetReader
             return new(first, start, (last.DayNumber - WeekGrid.StartOfWeek(first, start).DayNumber) / 7 + 1);
         }
 
+        private void Take(IReadOnlyList<WeekAxis> axes)
+        {
+            var view = axes[0].View;
+            HoldBack(view.Sheet, cell => axes.FirstOrDefault(axis => axis.Holds(view.LineOf(cell.At))) is { } axis && axis.Places.TryGetValue(view.PlaceOf(cell.At), out var days) ? days : null);
+            firsts.Clear();
+            foreach (var axis in axes) Take(axis);
+        }
+
         private void Take(WeekAxis axis)
         {
             var view = axis.View;
@@ -106,12 +118,25 @@ public static class SheetReader
             // A day for each place says nothing about where weeks begin.
             if (axis.Places.Values.Count(span => span.Length == 1) * 2 < axis.Places.Count)
                 foreach (var span in axis.Places.Values.Skip(1)) starts[span.First.DayOfWeek] = starts.GetValueOrDefault(span.First.DayOfWeek) + 1;
-            HoldBack(sheet, cell => axis.Places.TryGetValue(view.PlaceOf(cell.At), out var days) ? days : null);
             LeaveOutside(axis);
             // A date that is an error: its week is known from its neighbours, and it is told all the same.
             foreach (var (place, _) in axis.Places)
                 if (view[axis.Line, place] is { Value: CellValue.Error } error) Leave(sheet, error.At.ToString(), error.Text, "error");
-            foreach (var line in view.Lines.Where(line => line.Key != axis.Line)) TakeLine(axis, line.Key, [.. line]);
+            var lines = view.Lines.Where(line => line.Key != axis.Line && axis.Holds(line.Key)).ToList();
+            // A line for each day of the week: whatever the day brings stands in one cell, as on a calendar.
+            var weekdays = lines.Select(line => (line.Key, Weekday: CalendarWords.Weekday(LabelOf(axis, line.Key)))).Where(line => line.Weekday is not null).ToDictionary(line => line.Key, line => line.Weekday!.Value);
+            if (weekdays.Values.Distinct().Count() < WeekdaysOfCalendar) weekdays.Clear();
+            foreach (var line in lines.Where(line => !weekdays.ContainsKey(line.Key))) TakeLine(axis, line.Key, [.. line]);
+            if (weekdays.Count > 0) rows.AddRange(DayGrid.Split(sheet, [.. lines.Where(line => weekdays.ContainsKey(line.Key)).SelectMany(line => OnDay(axis, [.. line], weekdays[line.Key])).OrderBy(entry => entry.Days.First)], legend));
+        }
+
+        private const int WeekdaysOfCalendar = 5;
+
+        private IEnumerable<SheetEntry> OnDay(WeekAxis axis, List<SheetCell> cells, DayOfWeek weekday)
+        {
+            foreach (var error in cells.Where(cell => cell.Value is CellValue.Error)) Leave(axis.View.Sheet, error.At.ToString(), error.Text, "error");
+            return Entries(axis, [.. cells.Where(cell => axis.Places.ContainsKey(axis.View.PlaceOf(cell.At)))], false)
+                .Select(entry => entry.Days.Days().Where(day => day.DayOfWeek == weekday).ToList() is [var day] ? entry with { Days = DaySpan.Of(day) } : entry);
         }
 
         private void TakeLine(WeekAxis axis, int line, List<SheetCell> cells)
@@ -122,7 +147,8 @@ public static class SheetReader
             var inside = cells.Where(cell => axis.Places.ContainsKey(view.PlaceOf(cell.At))).ToList();
             foreach (var error in inside.Where(cell => cell.Value is CellValue.Error)) Leave(sheet, error.At.ToString(), error.Text, "error");
             var said = inside.Where(cell => !cell.IsEmpty && cell.Value is not CellValue.Error).ToList();
-            var key = view.KeyOf(line);
+            // In the next band of a sheet a row goes on.
+            var key = label.Length == 0 ? view.KeyOf(line) : firsts.TryGetValue(SpanToken.Fold(label), out var first) && axis.Band.From > 0 ? first : firsts[SpanToken.Fold(label)] = view.KeyOf(line);
             var coloured = said.Count == 0 && label.Length > 0 && inside.Count(cell => cell.Fill is not null) * 2 > axis.Places.Count;
             if (said.Count == 0 && !coloured)
             {
@@ -217,6 +243,7 @@ public static class SheetReader
         private static bool IsCalendar(List<SheetCell> said, string label, WeekAxis axis)
         {
             if (said.Count == 0) return false;
+            if (said.TrueForAll(cell => axis.Places[axis.View.PlaceOf(cell.At)] is { Length: 1 } day && CalendarWords.Weekday(cell.Text.Trim()) == day.First.DayOfWeek)) return true;
             var dates = said.Count(cell => cell.Value is CellValue.Day || DateText.Find(cell.Text, months: true) is { } date && DateText.Without(cell.Text, date).Length == 0);
             if (dates * 5 >= said.Count * 4) return true;
             var numbers = said.Select(cell => cell.Value is CellValue.Number number ? number.Amount : -1).ToList();
@@ -230,7 +257,7 @@ public static class SheetReader
             var view = axis.View;
             var labels = view.IsDown ? HeadingPlace(axis) : 0;
             var headings = Enumerable.Range(1, view.LastLine).Select(line => view[line, labels]?.Text ?? "").Where(text => text.Length > 0).ToHashSet(StringComparer.Ordinal);
-            foreach (var place in view.Sheet.Cells.Where(cell => !axis.Places.ContainsKey(view.PlaceOf(cell.At)) && !cell.IsEmpty).GroupBy(cell => view.PlaceOf(cell.At)))
+            foreach (var place in view.Sheet.Cells.Where(cell => axis.Holds(view.LineOf(cell.At)) && !axis.Places.ContainsKey(view.PlaceOf(cell.At)) && !cell.IsEmpty).GroupBy(cell => view.PlaceOf(cell.At)))
             {
                 // Across, what stands in front of the weeks are labels, told with their lines.
                 if (!view.IsDown && place.Key < axis.First || place.Key == labels) continue;
@@ -264,7 +291,7 @@ public static class SheetReader
             spans.Add(grid.Days);
             HoldBack(grid.Sheet, cell => grid.Places.TryGetValue(cell.At, out var day) ? DaySpan.Of(day) : null);
             var (days, periods) = grid.Rows(legend);
-            if (days.Count > 0) rows.AddRange(grid.Split(days, legend, map));
+            if (days.Count > 0) rows.AddRange(DayGrid.Split(grid.Sheet, days, legend));
             if (periods.Count > 0) rows.Add(new($"{grid.Sheet.Name}!colours", grid.Sheet.Name, Sentences.Say("sheet.colours"), RowRole.Phases, periods));
             foreach (var cell in grid.Sheet.Cells.Where(cell => !cell.IsEmpty && !grid.IsPart(cell.At)))
             {

@@ -71,6 +71,9 @@ public enum RowRole
     Emphasis,
     Events,
 
+    /// <summary>Says more of the matches in the row beside it: home or away, the day, the time, what is played for.</summary>
+    Details,
+
     /// <summary>Not taken in.</summary>
     Leave,
 }
@@ -94,6 +97,9 @@ public sealed record SheetRow(string Key, string Sheet, string Label, RowRole Ro
 
     /// <summary>Whether every entry is a number.</summary>
     public bool IsNumbers => Entries.Count > 0 && Entries.All(entry => entry.Number is not null);
+
+    /// <summary>Figures up to 10 that are no per cent: perhaps tenths of the whole.</summary>
+    public bool IsOfTen => IsNumbers && Entries.All(entry => entry.Number <= 10 && !entry.Text.EndsWith('%'));
 }
 
 /// <summary>What one cell says.</summary>

@@ -23,15 +23,40 @@ internal sealed record WeekAxis(SheetView View, int Line, SortedDictionary<int, 
 
     public DaySpan Days => new(Places.First().Value.First, Places.Last().Value.Last);
 
-    /// <summary>The line with most dates a week or a day apart, of both ways to look at the sheet; null when there is none.</summary>
-    public static WeekAxis? Find(Sheet sheet, IReadOnlyList<SeasonYears> years, Asker asker)
+    /// <summary>The lines that its dates hold for, itself included: a sheet may lay a year out in several bands.</summary>
+    public (int From, int Until) Band { get; private init; } = (0, int.MaxValue);
+
+    public bool Holds(int line) => line >= Band.From && line < Band.Until;
+
+    /// <summary>
+    /// The line with most dates a week or a day apart, of both ways to look at the sheet, and those that go on from it further down, in
+    /// the order of days; empty when there is none.
+    /// </summary>
+    public static IReadOnlyList<WeekAxis> Find(Sheet sheet, IReadOnlyList<SeasonYears> years, Asker asker)
     {
         var views = new[] { new SheetView(sheet, false), new SheetView(sheet, true) };
-        return views.SelectMany(view => view.Lines.Select(line => Dated(view, line.Key, [.. line], asker))).OfType<WeekAxis>().MaxBy(axis => axis.Places.Count)
-            ?? views.SelectMany(view => view.Lines.Select(line => Numbered(view, line.Key, [.. line], years, asker))).OfType<WeekAxis>().MaxBy(axis => axis.Places.Count);
+        var dated = views.SelectMany(view => view.Lines.Select(line => Dated(view, line.Key, [.. line]))).OfType<WeekAxis>().ToList();
+        if (dated.MaxBy(axis => axis.Places.Count) is { } best) return Bands(best, dated);
+        return (views.SelectMany(view => view.Lines.Select(line => InMonths(view, line.Key, [.. line], years, asker))).OfType<WeekAxis>().MaxBy(axis => axis.Places.Count)
+            ?? views.SelectMany(view => view.Lines.Select(line => Numbered(view, line.Key, [.. line], years, asker))).OfType<WeekAxis>().MaxBy(axis => axis.Places.Count)) is { } only ? [only] : [];
     }
 
-    private static WeekAxis? Dated(SheetView view, int line, List<SheetCell> cells, Asker asker)
+    // Half a year above, half a year below: dates that go on where the others end, in a line further down with rows between.
+    private static List<WeekAxis> Bands(WeekAxis best, List<WeekAxis> dated)
+    {
+        var bands = new List<WeekAxis> { best };
+        foreach (var axis in dated.Where(axis => axis.View == best.View).OrderBy(axis => axis.Line))
+        {
+            if (axis.Line > bands[^1].Line + 1 && axis.Days.First.DayNumber - bands[^1].Days.Last.DayNumber is > 0 and <= Gap) bands.Add(axis);
+            if (axis.Line < bands[0].Line - 1 && bands[0].Days.First.DayNumber - axis.Days.Last.DayNumber is > 0 and <= Gap) bands.Insert(0, axis);
+        }
+        return [.. bands.Select((band, i) => band with { Band = (i == 0 ? 0 : band.Line, i + 1 < bands.Count ? bands[i + 1].Line : int.MaxValue) })];
+    }
+
+    // Days without a place between two bands, for instance a summer break; last year's dates lie further away or in the next line.
+    private const int Gap = 35;
+
+    private static WeekAxis? Dated(SheetView view, int line, List<SheetCell> cells)
     {
         var real = cells.Where(cell => cell.Value is CellValue.Day).Select(cell => (Place: view.PlaceOf(cell.At), ((CellValue.Day)cell.Value).Date)).ToList();
         var written = cells.Where(cell => cell.Value is CellValue.Words && cell.Text.Length <= 24 && cell.Text.Any(char.IsAsciiDigit))
@@ -95,6 +120,45 @@ internal sealed record WeekAxis(SheetView View, int Line, SortedDictionary<int, 
         }
         return new(view, line, places);
     }
+
+    // Numbers of days under a line of months: "July" over 6, 13, 20, 27.
+    private static WeekAxis? InMonths(SheetView view, int line, List<SheetCell> cells, IReadOnlyList<SeasonYears> years, Asker asker)
+    {
+        var numbers = cells.Select(cell => (Place: view.PlaceOf(cell.At), Day: DayNumber(cell))).Where(day => day.Day is not null).Select(day => (day.Place, Day: day.Day!.Value)).OrderBy(day => day.Place).ToList();
+        if (numbers.Count is < Fewest or > Most) return null;
+        foreach (var above in view.Lines.Where(other => other.Key < line && other.Key >= line - MostBetween).Reverse())
+        {
+            var months = above.Select(cell => (Place: view.PlaceOf(cell.At), Month: MonthOf(cell))).Where(month => month.Month is not null).Select(month => (month.Place, month.Month!.Value.Year, month.Month.Value.Month)).OrderBy(month => month.Place).ToList();
+            if (months.Count < 2 || months[0].Place > numbers[^1].Place) continue;
+            int? first = months[0].Year ?? (years.Count > 0 ? YearOf(years[0], months[0].Month) : null);
+            if (first is null && asker.Ask("sheet-year", "", [], [], [], null, answer => SeasonYears.Find(answer) is not null, "Q-year").Answer is { } answer && SeasonYears.Find(answer) is { } said) first = YearOf(said, months[0].Month);
+            if (first is not { } year) return null;
+            var starts = new List<(int Place, DateOnly First)>();
+            foreach (var (place, own, month) in months) starts.Add((place, new(year = own ?? (starts.Count > 0 && month < starts[^1].First.Month ? year + 1 : year), month, 1)));
+            var dates = new List<(int Place, DateOnly Date)>();
+            foreach (var (place, day) in numbers)
+            {
+                // A month's name may stand over the week that begins before it, or behind the one that it begins in.
+                var month = starts.LastOrDefault(start => start.Place <= place, starts[0]).First;
+                var readings = new[] { 0, -1, 1 }.Select(shift => month.AddMonths(shift)).Where(start => day <= DateTime.DaysInMonth(start.Year, start.Month)).Select(start => new DateOnly(start.Year, start.Month, day)).ToList();
+                if (readings.Count == 0) continue;
+                dates.Add((place, dates.Count == 0 ? readings[0] : readings.FirstOrDefault(reading => reading.DayNumber - dates[^1].Date.DayNumber is 7 or 1, readings[0])));
+            }
+            if (Run(dates) is { } run && run.Count * 5 >= numbers.Count * 4) return Of(view, line, run);
+        }
+        return null;
+
+        static int YearOf(SeasonYears season, int month) => season.TwoYears && month < 5 ? season.First + 1 : season.First;
+    }
+
+    // Lines between the months and the days, for instance the numbers of the weeks.
+    private const int MostBetween = 3;
+
+    private static int? DayNumber(SheetCell cell) => cell.Value is CellValue.Number { Amount: >= 1 and <= 31 and var amount } && amount == Math.Floor(amount) ? (int)amount
+        : cell.Value is CellValue.Words && int.TryParse(Spelling.Tidy(cell.Text).TrimEnd('.'), NumberStyles.None, CultureInfo.InvariantCulture, out var day) && day is >= 1 and <= 31 ? day : null;
+
+    private static (int? Year, int Month)? MonthOf(SheetCell cell) => cell.Value is CellValue.Day { Date: var date } ? (date.Year, date.Month)
+        : cell.Value is CellValue.Words && DateText.Find(cell.Text, months: true) is { Kind: WrittenKind.Month } written ? (written.First.Year, written.First.Second) : null;
 
     // "KW 34", or bare numbers under a word for weeks.
     private static WeekAxis? Numbered(SheetView view, int line, List<SheetCell> cells, IReadOnlyList<SeasonYears> years, Asker asker)

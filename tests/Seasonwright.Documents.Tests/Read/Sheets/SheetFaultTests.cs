@@ -47,6 +47,15 @@ public class SheetFaultTests
     }
 
     [Fact]
+    public void A_list_of_matches_alone_is_no_year_and_is_told_where_it_belongs()
+    {
+        var rows = string.Concat(Enumerable.Range(0, 8).Select(i => $"<row r=\"{i + 2}\"><c r=\"A{i + 2}\" s=\"1\"><v>{46265 + 7 * i}</v></c><c r=\"B{i + 2}\" t=\"inlineStr\"><is><t>Kalnes {(char)('A' + i)}</t></is></c><c r=\"C{i + 2}\" t=\"inlineStr\"><is><t>{(i % 2 == 0 ? "H" : "A")}</t></is></c></row>"));
+        const string Headings = "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>Date</t></is></c><c r=\"B1\" t=\"inlineStr\"><is><t>Opponent</t></is></c><c r=\"C1\" t=\"inlineStr\"><is><t>H/A</t></is></c></row>";
+        var read = SheetReader.Read(Workbook.Read("list.xlsx", new MadeWorkbook().With("", "0", "14").Sheet("Games", Headings + rows).Bytes()), SheetMap.Empty);
+        Assert.Equal("sheet-only-list", Assert.Single(read.Problems).Id);
+    }
+
+    [Fact]
     public void Counted_weeks_take_their_days_from_the_answer()
     {
         const string Rows = "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>Week</t></is></c><c r=\"B1\"><v>1</v></c><c r=\"C1\"><v>2</v></c><c r=\"D1\"><v>3</v></c><c r=\"E1\"><v>4</v></c></row>"
