@@ -82,7 +82,7 @@ internal sealed class CellStyles
         if (isQuoted) cell.QuotePrefix = true;
         cell.Append(new Alignment
         {
-            Vertical = look.IsUpright || look.Fill == Palette.Chip ? VerticalAlignmentValues.Bottom : VerticalAlignmentValues.Top,
+            Vertical = look.IsUpright || look.Fill == Palette.Chip ? VerticalAlignmentValues.Bottom : VerticalAlignmentValues.Center,
             Horizontal = look.Side switch { CellSide.Left => HorizontalAlignmentValues.Left, CellSide.Middle => HorizontalAlignmentValues.Center, _ => HorizontalAlignmentValues.General },
             WrapText = look.Wraps && !look.IsUpright,
             TextRotation = look.IsUpright ? 90u : 0u,
