@@ -49,6 +49,27 @@ public sealed class FixturesPageTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task A_calendar_that_names_another_club_is_asked_about_nobody_is_suggested_and_the_answer_stays_in_sight()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync();
+        await using var window = await browser.OpenAsync(workspace, "/seasons/new");
+        var page = window.Page;
+        await page.FillAsync("#f-name", "Northmere");
+        await page.FillAsync("#f-first", "2026-08-03");
+        await page.PressAsync("#f-first", "Tab");
+        await page.ClickAsync("button[value=take]");
+        await page.WaitForURLAsync("**/fixtures?new=true");
+        await page.SetInputFilesAsync("#f-file", Path.Combine(Cases, "fixtures-09-calendar.ics"));
+        var whose = page.Locator(".question", new() { HasText = "Whose matches" });
+        await Assertions.Expect(whose).ToHaveClassAsync("question open");
+        await Assertions.Expect(page.Locator("button[value=take]")).ToBeDisabledAsync();
+        await whose.GetByLabel("Harbour Vale", new() { Exact = true }).CheckAsync();
+        await Assertions.Expect(page.Locator("button[value=take]")).ToHaveTextAsync("Take in 8 matches");
+        await Assertions.Expect(whose.GetByLabel("Harbour Vale", new() { Exact = true })).ToBeCheckedAsync();
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
     public async Task A_later_state_of_the_list_shows_what_changed_and_a_third_reading_nothing()
     {
         await using var workspace = await WorkspaceHere.OpenAsync();

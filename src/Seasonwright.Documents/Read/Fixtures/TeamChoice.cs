@@ -20,7 +20,7 @@ internal sealed record TeamChoice(string? Team, ValueList<TeamFound> Teams, Func
     {
         var matches = layout.Matches;
         var teams = Found(sides.Where(s => s.AreBoth).SelectMany(s => new[] { s.Home!, s.Away! }));
-        if (teams.Count > 0) return OneSide(AmongPairs(file, teams, sides, wanted, asker), matches, sides, asker);
+        if (teams.Count > 0) return OneSide(AmongPairs(file, teams, sides, wanted, club, asker), matches, sides, asker);
         var own = Found(matches.Select(match => match.Team));
         return own.Count > 1 ? AmongOwn(own, matches, wanted, asker) : OneTeam(file, layout, sides, own, wanted, club, asker);
     }
@@ -44,9 +44,10 @@ internal sealed record TeamChoice(string? Team, ValueList<TeamFound> Teams, Func
     }
 
     // The list names both teams of each match.
-    private static TeamChoice AmongPairs(string file, ValueList<TeamFound> teams, List<Sides> sides, string? wanted, Asker asker)
+    private static TeamChoice AmongPairs(string file, ValueList<TeamFound> teams, List<Sides> sides, string? wanted, string? club, Asker asker)
     {
-        var named = wanted is null ? null : teams.FirstOrDefault(team => Spelling.Same(team.Name, wanted))?.Name;
+        // A name that was answered for ours stays a question in sight, answered: it may be another club's.
+        var named = wanted is null || club is null || !Spelling.Same(wanted, club) ? null : teams.FirstOrDefault(team => Spelling.Same(team.Name, wanted))?.Name;
         string? ask = null;
         if (named is null)
         {

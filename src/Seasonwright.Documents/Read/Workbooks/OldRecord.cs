@@ -30,7 +30,7 @@ internal sealed class OldRecord(int kind, List<ReadOnlyMemory<byte>> pieces)
             do
             {
                 var length = Half(place + 2);
-                if (place + 4 + length > stream.Length) throw new WorkbookTrouble("workbook-damaged", null, null, "");
+                if (place + 4 + length > stream.Length) throw new WorkbookTrouble("workbook-damaged", null, null);
                 pieces.Add(stream.AsMemory((int)place + 4, length));
                 place += 4 + length;
             }
@@ -38,7 +38,7 @@ internal sealed class OldRecord(int kind, List<ReadOnlyMemory<byte>> pieces)
             if (kind == End) yield break;
             yield return new OldRecord(kind, pieces);
         }
-        throw new WorkbookTrouble("workbook-damaged", null, null, "");
+        throw new WorkbookTrouble("workbook-damaged", null, null);
 
         int Half(long from) => BinaryPrimitives.ReadUInt16LittleEndian(stream.AsSpan((int)from));
     }
@@ -101,7 +101,7 @@ internal sealed class OldRecord(int kind, List<ReadOnlyMemory<byte>> pieces)
             text.Append(wide ? Encoding.Unicode.GetString(bytes) : Encoding.Latin1.GetString(bytes));
             count -= here;
             if (count == 0) break;
-            if (piece + 1 == pieces.Count) throw new WorkbookTrouble("workbook-damaged", null, null, "");
+            if (piece + 1 == pieces.Count) throw new WorkbookTrouble("workbook-damaged", null, null);
             (piece, at) = (piece + 1, 0);
             wide = (Byte() & 1) != 0;
         }
@@ -112,7 +112,7 @@ internal sealed class OldRecord(int kind, List<ReadOnlyMemory<byte>> pieces)
     private ReadOnlySpan<byte> Take(int count)
     {
         if (Left == 0 && count > 0 && piece + 1 < pieces.Count) (piece, at) = (piece + 1, 0);
-        if (count > Left) throw new WorkbookTrouble("workbook-damaged", null, null, "");
+        if (count > Left) throw new WorkbookTrouble("workbook-damaged", null, null);
         at += count;
         return pieces[piece].Span[(at - count)..at];
     }

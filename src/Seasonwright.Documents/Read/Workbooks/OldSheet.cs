@@ -28,7 +28,7 @@ internal sealed class OldSheet(string name, OldWorkbook book)
         }
         catch (WorkbookTrouble trouble) when (trouble.Id == "workbook-damaged")
         {
-            throw new WorkbookTrouble("workbook-damaged", name, at, name);
+            throw new WorkbookTrouble("workbook-damaged", name, at);
         }
         foreach (var (place, comment) in comments) cells[place] = cells.TryGetValue(place, out var cell) ? cell with { Comment = comment } : new(place, new CellValue.Empty(), "", null, null, comment);
         Merging.Check(name, merges);

@@ -34,7 +34,7 @@ internal sealed class Parts : IDisposable
         }
         catch (Exception e) when (IsDamage(e))
         {
-            throw Damaged("");
+            throw Damaged();
         }
     }
 
@@ -57,11 +57,11 @@ internal sealed class Parts : IDisposable
                 foreach (var one in chunk.AsSpan(0, count)) check = Checks[(check ^ one) & 0xFF] ^ (check >> 8);
                 bytes.Write(chunk, 0, count);
             }
-            return bytes.Length == entry.Length && ~check == entry.Crc32 ? bytes.ToArray() : throw Damaged(entry.FullName);
+            return bytes.Length == entry.Length && ~check == entry.Crc32 ? bytes.ToArray() : throw Damaged();
         }
         catch (Exception e) when (IsDamage(e))
         {
-            throw Damaged(entry.FullName);
+            throw Damaged();
         }
     }
 
@@ -71,7 +71,7 @@ internal sealed class Parts : IDisposable
 
     private static bool IsDamage(Exception e) => e is InvalidDataException or IOException or NotSupportedException or ArgumentException or OverflowException;
 
-    private static WorkbookTrouble Damaged(string part) => new("workbook-damaged", null, null, part);
+    private static WorkbookTrouble Damaged() => new("workbook-damaged", null, null);
 
     private static WorkbookTrouble TooMuch() => new("workbook-bomb", null, null, MostBytes);
 }

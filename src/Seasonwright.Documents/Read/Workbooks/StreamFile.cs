@@ -113,5 +113,5 @@ internal sealed class StreamFile
 
     private uint Word(int at) => BinaryPrimitives.ReadUInt32LittleEndian(bytes.AsSpan(at));
 
-    private static WorkbookTrouble Damaged() => new("workbook-damaged", null, null, "");
+    private static WorkbookTrouble Damaged() => new("workbook-damaged", null, null);
 }
