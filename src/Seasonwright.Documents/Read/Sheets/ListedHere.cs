@@ -2,6 +2,7 @@ using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Read.Fixtures;
+using Seasonwright.Documents.Read.Names;
 using Seasonwright.Documents.Read.Workbooks;
 
 namespace Seasonwright.Documents.Read.Sheets;
@@ -24,8 +25,14 @@ internal sealed record ListedHere(Sheet Sheet, FixtureList List)
     public static ListedHere? Read(Sheet sheet)
     {
         var list = FixtureReader.Read(SourceText.OfText(sheet.Name, SheetText.Lines(sheet)), new FixtureOptions());
-        return list.Problems.Count == 0 && list.Rows.Count > 0 ? new(sheet, list) : null;
+        // Whatever has dates can be read as matches: a list of them names its opponents or says where most are played.
+        return list.Problems.Count == 0 && list.Rows.Count > 0 && (sheet.Cells.Any(cell => cell.Value is CellValue.Words && HeadingWords.RoleOf(cell.Text) is ColumnRole.Opponent or ColumnRole.Match or ColumnRole.Home) || list.Rows.Count(row => row.Venue is not null) * 2 > list.Rows.Count)
+            ? new(sheet, list) : null;
     }
+
+    /// <summary>Whether the list has a match against an opponent within some days.</summary>
+    public bool Has(string? opponent, DaySpan days) =>
+        opponent is not null && List.Rows.Any(row => row.Day is { } day && days.Overlaps(new(day, row.LastDay is { } last && last > day ? last : day)) && row.Club is { } club && (Spelling.Same(club, opponent) || NameLikeness.AreAlike(club, opponent)));
 
     /// <param name="map">May leave the list.</param>
     public SheetRow Row(WeekGrid weeks, SheetMap map) => new(Sheet.Name + KeyEnd, Sheet.Name, Sheet.Name, map.Roles.GetValueOrDefault(Sheet.Name + KeyEnd) == RowRole.Leave ? RowRole.Leave : RowRole.Matches, ValueList<SheetEntry>.Empty, List.Rows.Where(row => row.Day is not null).Select(row => new SheetMatch(

@@ -171,8 +171,7 @@ internal sealed record MatchCell(
         for (var i = 0; i < words.Length; i++)
         {
             var bare = words[i].Trim('(', ')', ',', '.', '+', '&', '/');
-            // The opponent stands in front.
-            if (i > 0 && CalendarWords.Weekday(bare) is { } weekday && (bare.Length >= 3 || IsShortWeekday(bare, words, i)))
+            if (CalendarWords.Weekday(bare) is { } weekday && (i == 0 ? IsWeekdayInFront(words) : bare.Length >= 3 || IsShortWeekday(bare, words, i)))
             {
                 weekdays.Add(weekday);
                 if (words[i].StartsWith('(')) left.Add("(");
@@ -184,6 +183,10 @@ internal sealed record MatchCell(
         text = Spelling.Tidy(Empty.Replace(string.Join(' ', left), " "));
         return (kickOff, written, weekdays.Distinct().ToValueList());
     }
+
+    // "Sat Kalnes (H)": as a rule the opponent stands in front, and may begin with a word that is a weekday in another language ("Mar Azul").
+    private static bool IsWeekdayInFront(string[] words) => words.Length > 1 && words[0].TrimEnd(':', ',', '.') is { Length: >= 3 } bare
+        && (bare.Length > 4 || words[0] != bare || bare.ToUpperInvariant() is "MON" or "TUE" or "TUES" or "WED" or "WEDS" or "THU" or "THUR" or "FRI" or "SAT" or "SUN");
 
     // Words of two letters are more often something else: "Sa" is a Saturday with a capital, at the end, in brackets or before a time.
     private static bool IsShortWeekday(string bare, string[] words, int i) => bare is [>= 'A' and <= 'Z', >= 'a' and <= 'z']

@@ -51,7 +51,7 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
             return;
         }
         var others = new List<SheetEntry>();
-        foreach (var entry in row.Entries)
+        foreach (var (entry, part) in row.Entries.SelectMany(Parts))
         {
             var cell = MatchCell.Read(entry.Text, entry.Days, legend);
             if (cell is null && Exposures.Of(entry.Text) is null)
@@ -62,11 +62,22 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
                 continue;
             }
             if (cell is not null) cell = details.Complete(cell, row, entry);
+            // The same match once more: the list has its day and its time.
+            if (lists.Exists(list => list.Has(cell?.Opponent, entry.Days)))
+            {
+                leftOut.Add(LeftOut.Of(row.Sheet, entry.Cell.ToString(), entry.Text, "listed"));
+                continue;
+            }
             var days = cell is null || cell.Written is not null || cell.Weekdays.Count == 0 ? [null] : cell.Weekdays.Select(weekday => OnlyDay(entry.Days, weekday)).ToList();
-            foreach (var day in days) drafts.Add(new Draft(row, entry, cell) { Day = day ?? (entry.Days.Length == 1 ? entry.Days.First : null), IsOneOf = days.Count });
+            foreach (var day in days) drafts.Add(new Draft(row, entry, cell) { Part = part, Day = day ?? (entry.Days.Length == 1 ? entry.Days.First : null), IsOneOf = days.Count });
         }
         if (others.Count > 0) own.Add(RestOf(row, others));
     }
+
+    // "Wed Kaldmere (H)" over "Sun Ulverstad (A)": two matches in one cell, where each line is one on its own.
+    private IEnumerable<(SheetEntry Entry, int Part)> Parts(SheetEntry entry) =>
+        entry.Lines.Count > 1 && entry.Lines.All(line => MatchCell.Read(line, entry.Days, legend) is { Opponent: not null } match && (match.Venue is not null || match.Weekdays.Count > 0 || match.Written is not null || match.KickOff is not null))
+            ? entry.Lines.Select((line, i) => (entry with { Text = line, Lines = new([line]) }, i)) : [(entry, 0)];
 
     private static SheetRow RestOf(SheetRow row, IEnumerable<SheetEntry> entries) => row with { Key = $"{row.Key}+", Role = RowRole.Own, Entries = entries.ToValueList() };
 
@@ -249,7 +260,7 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
 
     private static IEnumerable<int> Lines(SheetRow row) => row.Entries.Select(entry => entry.Cell.Row);
 
-    private static string Subject(Draft draft) => $"{draft.Source.Key}|{draft.Entry.Cell}";
+    private static string Subject(Draft draft) => draft.Part == 0 ? $"{draft.Source.Key}|{draft.Entry.Cell}" : $"{draft.Source.Key}|{draft.Entry.Cell}|{draft.Part + 1}";
 
     private sealed class Draft(SheetRow row, SheetEntry entry, MatchCell? cell)
     {
@@ -264,6 +275,9 @@ internal sealed class SheetQuestions(Asker asker, Legend legend, List<LeftOut> l
         public DateOnly? Day { get; set; }
 
         public int IsOneOf { get; init; }
+
+        /// <summary>Which line of its cell it is, from 0.</summary>
+        public int Part { get; init; }
 
         public string? Opponent { get; set; } = cell?.Opponent;
 

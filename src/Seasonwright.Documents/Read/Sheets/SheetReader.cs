@@ -183,7 +183,8 @@ public static class SheetReader
         private static RowRole RoleOf(string label, List<SheetCell> said)
         {
             var marked = said.Count(cell => MatchCell.HasMark(cell.Text));
-            if (RowWords.Of(label) is { } role) return role;
+            // Names and opponents have letters; counts of them have not.
+            if (RowWords.Of(label) is { } role && !(role is RowRole.Phases or RowRole.Blocks or RowRole.Matches && said.Count > 0 && said.Count(cell => cell.Text.Any(char.IsLetter)) * 2 < said.Count)) return role;
             if (marked >= 3 && marked * 2 > said.Count) return RowRole.Matches;
             return said.Count >= 3 && said.All(cell => Exposures.Of(cell.Text) is not null) ? RowRole.Emphasis : RowRole.Own;
         }
@@ -199,7 +200,7 @@ public static class SheetReader
                 // A merge may as well reach far beyond the sheet's weeks.
                 var own = axis.Places[axis.View.PlaceOf(cell.At)];
                 var days = Enumerable.Range(first, Math.Min(last, axis.Last) - first + 1).Where(axis.Places.ContainsKey).Select(place => axis.Places[place]).Append(own).ToList();
-                entries.Add(new(cell.At, new(days.Min(span => span.First), days.Max(span => span.Last)), coloured ? legend.Of(cell.Fill!.Value) ?? Sentences.Say("sheet.colour", cell.Fill) : Spelling.Tidy(cell.Text), cell.Value is CellValue.Number number ? number.Amount : null, cell.Fill));
+                entries.Add(new(cell.At, new(days.Min(span => span.First), days.Max(span => span.Last)), coloured ? legend.Of(cell.Fill!.Value) ?? Sentences.Say("sheet.colour", cell.Fill) : Spelling.Tidy(cell.Text), cell.Value is CellValue.Number number ? number.Amount : null, cell.Fill) { Lines = cell.Text.Split(['\n', ';']).Select(Spelling.Tidy).Where(line => line.Length > 0).ToValueList() });
             }
             return entries;
         }

@@ -107,7 +107,11 @@ public sealed record SheetRow(string Key, string Sheet, string Label, RowRole Ro
 /// <param name="Text">As shown, tidy; a colour's name where only a colour stands there.</param>
 /// <param name="Number">The figure where the cell holds nothing else; never of an empty cell or an error.</param>
 /// <param name="Fill">The colour behind it.</param>
-public sealed record SheetEntry(CellAt Cell, DaySpan Days, string Text, double? Number = null, Rgb? Fill = null);
+public sealed record SheetEntry(CellAt Cell, DaySpan Days, string Text, double? Number = null, Rgb? Fill = null)
+{
+    /// <summary>The lines of its text, as written in the cell or parted by semicolons; one as a rule.</summary>
+    public ValueList<string> Lines { get; init; } = new([Text]);
+}
 
 /// <summary>A match as a cell says it.</summary>
 /// <param name="Cell">Where it stands.</param>

@@ -113,7 +113,30 @@ def numbers_under_months():
     return book
 
 
-for make in (text_dates, columns_beside, two_bands, calendar_of_weeks, day_by_day, numbers_under_months):
+def said_twice():
+    """Weeks down with what is played, two matches in a cell by lines, and a sheet that lists some of them again with their times."""
+    book = Workbook()
+    sheet = book.active
+    sheet.title = "Weeks"
+    sheet.append(["Harbour Vale 2026/27"])
+    sheet.append(["Week of", "Matches", "Block", "Week of block", "Match"])
+    plays = {2: "Sat Kalnes (H)", 4: "Wed Brovik (A)\nSun Norwick (H)", 6: "Tarnholt (A)", 8: "Queen\nMaude's (H)"}
+    for week in range(12):
+        text = plays.get(week)
+        sheet.append([DAY(2026, 8, 31) + timedelta(7 * week), text.count("\n") + 1 if text else None, f"B{week // 4 + 1}", week % 4 + 1, text])
+    listed = book.create_sheet("Fixtures")
+    listed.append(["Date", "Time", "Opponent", "H/A"])
+    listed.append([DAY(2026, 9, 19), datetime.time(18, 0), "Kalnes", "H"])
+    listed.append([DAY(2026, 10, 4), datetime.time(15, 30), "Norwick", "H"])
+    listed.append([DAY(2026, 11, 14), datetime.time(17, 0), "Ostermeer", "A"])
+    other = book.create_sheet("Swim")
+    other.append(["Day", "Swim"])
+    for week in range(6):
+        other.append([DAY(2026, 9, 6) + timedelta(14 * week), "yes"])
+    return book
+
+
+for make in (text_dates, columns_beside, two_bands, calendar_of_weeks, day_by_day, numbers_under_months, said_twice):
     name = make.__name__.replace("_", "-")
     make().save(f"{name}.xlsx")
     subprocess.run(["soffice", "--headless", "--convert-to", "xls", f"{name}.xlsx"], check=True, capture_output=True)
