@@ -57,10 +57,17 @@ public sealed class SourceText
         ? Refused(name, Problem.Of("file-large", name, null, null, text.Length, LargestFile))
         : Checked(name, text, Sentences.Say("encoding.pasted"));
 
+    /// <summary>One sheet of a workbook, a line a row.</summary>
+    internal static SourceText OfSheet(Workbook workbook, Sheet sheet) => OfList(workbook, SheetText.Of(workbook, sheet));
+
     private static SourceText OfWorkbook(Workbook workbook)
     {
         if (workbook.Problems.Count > 0) return Refused(workbook.Name, workbook.Problems[0]);
-        if (SheetText.Of(workbook) is not { } list) return Refused(workbook.Name, Problem.Of("empty", workbook.Name, null, null));
+        return SheetText.Of(workbook) is { } list ? OfList(workbook, list) : Refused(workbook.Name, Problem.Of("empty", workbook.Name, null, null));
+    }
+
+    private static SourceText OfList(Workbook workbook, SheetText list)
+    {
         var words = Sentences.Say("encoding.sheet", workbook.Format, list.Sheet);
         return Checked(workbook.Name, list.Text, list.Others.Count == 0 ? words : Sentences.Say("encoding.other-sheets", words, string.Join(", ", list.Others)));
     }

@@ -36,7 +36,8 @@ public static class EventReader
             new(source.Encoding, columns is null ? null : table.Delimiter, columns?.Heading is { } heading ? table.Rows[heading].Line : null, dates.Order, dates.OrderLines, dates.Years));
     }
 
-    private static bool IsProgramText(SourceText source)
+    /// <summary>A web page, a calendar or data for programs, not lines that people write.</summary>
+    internal static bool IsProgramText(SourceText source)
     {
         var start = source.Text.TrimStart();
         return start.StartsWith('<') || start.StartsWith('{') || start.StartsWith("[{", StringComparison.Ordinal) || start.StartsWith("BEGIN:", StringComparison.OrdinalIgnoreCase);

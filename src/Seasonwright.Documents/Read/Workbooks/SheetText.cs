@@ -9,12 +9,12 @@ namespace Seasonwright.Documents.Read.Workbooks;
 internal sealed record SheetText(string Text, string Sheet, IReadOnlyList<string> Others)
 {
     /// <summary>The visible sheet with the most rows that have a day; of equals the fuller one. Null where no visible sheet holds anything.</summary>
-    public static SheetText? Of(Workbook workbook)
-    {
-        var filled = workbook.Sheets.Where(sheet => sheet.Cells.Any(cell => !cell.IsEmpty)).ToList();
-        if (filled.Where(sheet => !sheet.IsHidden).MaxBy(Days) is not { } chosen) return null;
-        return new(Lines(chosen), chosen.Name, [.. filled.Where(sheet => sheet != chosen).Select(sheet => sheet.Name)]);
-    }
+    public static SheetText? Of(Workbook workbook) => Filled(workbook).Where(sheet => !sheet.IsHidden).MaxBy(Days) is { } chosen ? Of(workbook, chosen) : null;
+
+    /// <summary>The sheet chosen, beside the others.</summary>
+    public static SheetText Of(Workbook workbook, Sheet chosen) => new(Lines(chosen), chosen.Name, [.. Filled(workbook).Where(sheet => sheet != chosen).Select(sheet => sheet.Name)]);
+
+    private static IEnumerable<Sheet> Filled(Workbook workbook) => workbook.Sheets.Where(sheet => sheet.Cells.Any(cell => !cell.IsEmpty));
 
     private static (int, int) Days(Sheet sheet) => (
         sheet.Cells.Where(cell => cell.Value is CellValue.Day).Select(cell => cell.Row).Distinct().Count(),
