@@ -14,6 +14,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
     public DbSet<Snapshot> Snapshots => Set<Snapshot>();
     public DbSet<Person> People => Set<Person>();
     public DbSet<Preference> Preferences => Set<Preference>();
+    public DbSet<SquadPlace> Squads => Set<SquadPlace>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -95,6 +96,28 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             table.Property(row => row.Key).HasColumnName("key");
             table.Property(row => row.Json).HasColumnName("json");
             table.HasOne<Person>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<SquadPlace>(table =>
+        {
+            table.ToTable("squad_members").HasKey(row => new { row.Club, row.Team, row.Place });
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Team).HasColumnName("team_stream_id");
+            table.Property(row => row.Place).HasColumnName("place").ValueGeneratedNever();
+            table.ComplexProperty(row => row.Member, member =>
+            {
+                member.Property(row => row.Family).HasColumnName("family");
+                member.Property(row => row.Given).HasColumnName("given");
+                member.Property(row => row.Number).HasColumnName("number");
+                member.Property(row => row.Position).HasColumnName("position");
+                member.Property(row => row.Born).HasColumnName("born");
+                member.Property(row => row.Age).HasColumnName("age");
+                member.Property(row => row.Mass).HasColumnName("mass");
+                member.Property(row => row.Height).HasColumnName("height");
+                member.Property(row => row.Group).HasColumnName("group_name");
+                member.Property(row => row.Remark).HasColumnName("remark");
+                member.Property(row => row.LiftsJson).HasColumnName("lifts_json");
+            });
+            table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Team }).OnDelete(DeleteBehavior.Cascade);
         });
     }
 
