@@ -51,6 +51,7 @@ internal static class CommandLine
             StartCommand.Make(terminal),
             FixturesCommand.Make(terminal),
             EventsCommand.Make(terminal),
+            SquadCommand.Make(terminal, clock),
             ImportCommand.Make(terminal),
             ShowCommand.Make(terminal),
             ApplyCommand.Make(terminal, clock),

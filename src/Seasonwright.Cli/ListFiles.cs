@@ -9,10 +9,13 @@ namespace Seasonwright.Cli;
 internal static class ListFiles
 {
     /// <returns>The list as text, perhaps with a problem that its reader will tell; null after saying why there is none.</returns>
-    public static SourceText? Open(string path, Terminal terminal)
+    public static SourceText? Open(string path, Terminal terminal) => OpenBytes(path, terminal) is { } bytes ? SourceText.OfBytes(Path.GetFileName(path), bytes) : null;
+
+    /// <returns>The list as it is in the file, for a reader that looks into workbooks itself; null after saying why there is none.</returns>
+    public static byte[]? OpenBytes(string path, Terminal terminal)
     {
         if (InputFile.Read(path, terminal) is not { } bytes) return null;
-        if (!SeasonFile.IsNamed(bytes)) return SourceText.OfBytes(Path.GetFileName(path), bytes);
+        if (!SeasonFile.IsNamed(bytes)) return bytes;
         terminal.Complain("list.is-season", path);
         return null;
     }

@@ -34,7 +34,7 @@ public sealed class Session : IDisposable
         var exit = CommandLine.Run([.. CommandLineParser.SplitCommandLine(line).Select(Placed)], new Terminal(output, error), new Noon());
         var answer = new Answer(exit, WithoutFolders(output), WithoutFolders(error));
         // Readers of lists show what they read beside what is open; every other command says one or the other.
-        var reads = new[] { "fixtures ", "events ", "import " }.Any(list => line.StartsWith(list, StringComparison.Ordinal) || line.Contains($" --{list}", StringComparison.Ordinal));
+        var reads = new[] { "fixtures ", "events ", "squad ", "import " }.Any(list => line.StartsWith(list, StringComparison.Ordinal) || line.Contains($" --{list}", StringComparison.Ordinal));
         if (exit == 0)
         {
             if (!reads) Assert.Empty(answer.Error);

@@ -102,7 +102,8 @@ internal sealed class SquadQuestions(SquadOptions options, Asker asker, SquadTol
         var bare = read.Where(mass => mass.Value.Unit is null).ToList();
         var written = read.Values.Select(mass => mass.Unit).OfType<MassUnit>().Distinct().ToList();
         if (known is null && written is [not Squads.MassUnit.Stone]) known = written[0];
-        (MassUnit, var ask, var unit) = bare.Count == 0 ? (known, null, known) : Unit("unit-mass", known, bare.Select(mass => mass.Key), Usual(bare.Select(mass => mass.Value.Amount)));
+        var usual = bare.Count == 0 ? null : Usual(bare.Select(mass => mass.Value.Amount));
+        (MassUnit, var ask, var unit) = bare.Count == 0 ? (known, null, known) : Unit(usual is null ? "unit-odd" : "unit-mass", known, bare.Select(mass => mass.Key), usual);
         return read.ToDictionary(mass => mass.Key, mass => Made(mass.Key, mass.Value));
 
         (EnteredMass?, List<string>) Made(int line, (decimal Amount, decimal Pounds, MassUnit? Unit) mass)
@@ -134,7 +135,7 @@ internal sealed class SquadQuestions(SquadOptions options, Asker asker, SquadTol
     {
         if (known is not null) return (known, null, known);
         var offered = usual ?? (options.Unit == Squads.MassUnit.Pound ? Squads.MassUnit.Kilogram : Squads.MassUnit.Pound);
-        var asked = asker.Ask(kind, kind == "unit-mass" ? "mass" : "lifts", lines, [new("kg", "kg"), new("lb", "lb")], [usual is null ? "-" : usual.Value.Word()], offered.Word(), name: "Q-unit");
+        var asked = asker.Ask(kind, kind == "unit-lifts" ? "lifts" : "mass", lines, [new("kg", "kg"), new("lb", "lb")], [options.Unit.Word()], offered.Word(), name: "Q-unit");
         var answer = asked.Answer is { } word ? MassText.UnitOf(word) : null;
         return (answer, asked.IsOpen ? asked.Id : null, answer ?? usual);
     }
@@ -259,7 +260,7 @@ internal sealed class SquadQuestions(SquadOptions options, Asker asker, SquadTol
     {
         if (told.Held.Count == 0) return;
         var lines = told.Held.Select(held => held.Line).ToHashSet();
-        var asked = asker.Ask("medical", "", lines, [Asker.Option("medical", "note"), Asker.Option("medical", "drop"), Asker.Option("medical", "later")], [told.Held.Count], "later");
+        var asked = asker.Ask("medical", "", lines, [Asker.Option("medical", "note"), Asker.Option("medical", "drop"), Asker.Option("medical", "later")], [string.Join(", ", told.Held.Take(12).Select(held => held.Where)), told.Held.Count], "later");
         if (!asked.IsOpen) return;
         foreach (var row in rows.Where(row => lines.Contains(row.Line)).ToList()) Add(rows, row, asked.Id);
     }

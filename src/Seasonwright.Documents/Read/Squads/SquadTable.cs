@@ -43,7 +43,7 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
         var filled = row.Filled.ToList();
         var (whole, family, given) = (columns.Cell(row, SquadColumn.Name), columns.Cell(row, SquadColumn.Family), columns.Cell(row, SquadColumn.Given));
         var name = Spelling.Tidy($"{whole} {family} {given}");
-        if (filled is [var (_, alone)] && IsSection(alone, name)) return Open(row, alone);
+        if (filled is [var (_, alone)] && alone.Any(char.IsLetter) && IsSection(alone, name)) return Open(row, alone);
         if (filled.Take(2).Any(c => PositionWords.IsTotal(c.Cell)) && !filled.Any(c => c.Cell == given && PersonName.IsLike(given) && family.Length > 0 && !PositionWords.IsTotal(family))) return Skipped(row, "squad-totals");
         if (name.Length == 0) return Skipped(row, filled.TrueForAll(c => c.Cell.Any(char.IsAsciiDigit)) ? "squad-averages" : "squad-no-name");
         if (PositionWords.IsNobody(name) || Formula.Is(name) || !name.Any(char.IsLetter)) return Skipped(row, "squad-no-name");
