@@ -18,7 +18,7 @@ public class SquadFaultTests
 
     private static readonly Gen<string> Texts = Gen.Select(
         Gen.OneOf("", "Nr;Nachname;Vorname;Pos;geb.;Gewicht;Kniebeuge;Bemerkung\n", "Name\tNo\tPos\tDOB\tWt\tSquat\tNotes\n", "Name,No,Medical\n", "Harbour Vale squad\nFORWARDS\n1. Oswin Vane (prop)\n", "Maxes (kg);;\nName;Squat;Bench\n", "Injured:\n"),
-        Gen.Select(Cell, Gen.Frequency((6, Gen.OneOf(";", ",", "\t", ", ", " – ")), (3, Gen.Const("\n")), (1, Gen.OneOf("\"", "\n\n", "(", ")", ": ")))).Array[0, 40],
+        Gen.Select(Cell, Gen.Frequency((6, Gen.OneOf(";", ",", "\t", ", ", " – ")), (3, Gen.Const("\n")), (1, Gen.OneOf("\" ", "\n\n", "(", ")", ": ")))).Array[0, 40],
         (heading, pieces) => heading + string.Concat(pieces.Select(piece => piece.Item1 + piece.Item2)));
 
     [Fact]

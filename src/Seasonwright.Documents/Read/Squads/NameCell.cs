@@ -21,6 +21,7 @@ internal sealed partial record NameCell(string Name, IReadOnlyList<string> Besid
         // Words in front of a comma are names even where they mean something else too ("Bruch, Mia"); a sentence is none.
         var isSentence = !PersonName.IsLike(name) && PersonHealth.In(name);
         if (isSentence) name = PersonName.FirstWords(name);
+        if (!name.Any(char.IsLetter)) name = "";
         return new(Spelling.Cut(name, PersonName.LongestName), [.. kept.Where(text => !PersonHealth.In(text))], isSentence || kept.Exists(PersonHealth.In));
     }
 

@@ -8,7 +8,7 @@ namespace Seasonwright.Documents.Read.Squads;
 /// Whether words beside a person tell of that person's health. Beside a name, parts of the body, doctors, pain and "out until" tell it,
 /// which in a plan would be harmless; it holds back too much rather than too little. Common practice, no source.
 /// </summary>
-internal static class PersonHealth
+internal static partial class PersonHealth
 {
     private static readonly Regex Detail = EventWords.Words(
         "(?:low|lower|upper|bad|sore|stiff) back|spine|disc|neck|shoulders?|elbows?|wrists?|collar ?bone|clavicle|ribs?|hips?|groin|thigh|quads?|quadriceps|calf|calves|knees?|patella\\w*|ankles?|heel|shin|foot|feet|toes?|thumb|fingers?|jaw|nose|heart|back (?:pain|problem|trouble|spasm|strain)\\w*|"
@@ -23,7 +23,12 @@ internal static class PersonHealth
 
     private static readonly Regex Absent = EventWords.Words("injured(?: list)?|injuries|out|unavailable|not available|absent|missing|sick|ill|long[- ]term|rehab|verletzte?|krank|fehlt|fehlen|nicht dabei|ausfall|ausfalle|blessee?s?|indisponibles?|absents?|lesionad[oa]s?|bajas?|infortunat[ie]|indisponibili|assenti|geblesseerd|afwezig|skadede?|skadet|skadade|kontuzjowan\\w*");
 
-    public static bool In(string text) => text.Length > 0 && (HealthWords.In(text) || Detail.IsMatch(SpanToken.Fold(text)));
+    public static bool In(string text)
+    {
+        // "38912verletzt": a figure ends no word.
+        var apart = Figures().Replace(text, " ${n} ");
+        return text.Length > 0 && (HealthWords.In(text) || Detail.IsMatch(SpanToken.Fold(text)) || apart != text && (HealthWords.In(apart) || Detail.IsMatch(SpanToken.Fold(apart))));
+    }
 
     /// <summary>The whole text says only that somebody is available.</summary>
     public static bool IsAvailability(string text) => Whole(Availability, text);
@@ -36,4 +41,7 @@ internal static class PersonHealth
         var folded = SpanToken.Fold(text).Trim(' ', '.', '!', ':', '-');
         return folded.Length > 0 && words.Match(folded) is { Success: true } match && match.Length == folded.Length;
     }
+
+    [GeneratedRegex(@"(?<n>[\d_]+)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Figures();
 }

@@ -6,6 +6,9 @@ namespace Seasonwright.Documents.Read.Squads;
 /// <summary>What one piece of a line of prose says of the person named in front of it.</summary>
 internal sealed partial class PieceReading
 {
+    /// <summary>Nobody says more of a player between two commas; what is longer is only a remark.</summary>
+    private const int LongestPiece = 120;
+
     private const int OldestAge = 45;
 
     public PieceReading(SquadLine line, Piece piece)
@@ -14,16 +17,22 @@ internal sealed partial class PieceReading
         Line = line;
         IsKnown = true;
         if (text.Length == 0 || PositionWords.IsCaptain(text)) return;
+        if (text.Length > LongestPiece)
+        {
+            (TellsHealth, IsKnown) = (PersonHealth.In(text), false);
+            if (!TellsHealth) Line = line with { Remarks = [.. line.Remarks, Spelling.Cut(text, LongestPiece)] };
+            return;
+        }
         if (Lifts(text) is { Count: > 0 } lifts) Line = line with { Lifts = [.. line.Lifts, .. lifts] };
+        else if (PersonHealth.In(text) && !IsPosition(text)) TellsHealth = true;
         else if (Born().Match(text) is { Success: true } born && line.Born.Length == 0) Line = line with { Born = born.Groups["day"].Value };
         else if (line.Born.Length == 0 && DateText.Find(text) is { LacksYear: false, Start: 0 } date && date.End >= text.Length - 1) Line = line with { Born = text };
         else if (line.Mass.Length == 0 && MassText.Read(text) is { Unit: not null }) Line = line with { Mass = text };
         else if (line.Height.Length == 0 && HeightText.IsMarked(text)) Line = line with { Height = text };
         else if (line.Age.Length == 0 && Age().Match(text) is { Success: true } age) Line = line with { Age = age.Groups["n"].Value };
-        else if (line.Position.Length == 0 && text.Split(['/', '&', '+']).All(part => PositionWords.IsPosition(part.Trim()))) Line = line with { Position = text };
-        else if (PersonHealth.In(text)) TellsHealth = true;
+        else if (line.Position.Length == 0 && IsPosition(text)) Line = line with { Position = text };
         else if (text.Length <= 3 && text.All(char.IsAsciiDigit) && line.Bare.Length == 0) Line = line with { Bare = text };
-        else (Line, IsKnown) = (line with { Remarks = [.. line.Remarks, Spelling.Cut(text, 200)] }, false);
+        else (Line, IsKnown) = (line with { Remarks = [.. line.Remarks, text] }, false);
     }
 
     /// <summary>The line with it.</summary>
@@ -37,6 +46,8 @@ internal sealed partial class PieceReading
 
     /// <summary>Whether a bare figure looks like an age rather than a body mass.</summary>
     public static bool IsAge(int figure) => figure <= OldestAge;
+
+    private static bool IsPosition(string text) => text.Split(['/', '&', '+']).All(part => PositionWords.IsPosition(part.Trim()));
 
     // "squat 140 x 3", "bench 105 clean 80": a lift with its figures, or several, and nothing else.
     private static List<LiftCell> Lifts(string text)

@@ -36,7 +36,9 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
             else if (lines.Count == 0 && PositionWords.NamesSquad(text) && !Numbered().IsMatch(text)) Skip(row, "squad-title");
             else if (Numbered().Match(text) is { Success: true } start && PositionWords.IsNobody(text[start.Length..])) Skip(row, "squad-no-name");
             else if (Person(row, text, namesAlone) is { } line) lines.Add(line);
-            if (lines.Count > before && kind == Section.Staff) lines.RemoveRange(before, lines.Count - before);
+            if (lines.Count == before || kind != Section.Staff) continue;
+            lines.RemoveRange(before, lines.Count - before);
+            Skip(row, "squad-staff");
         }
         return lines;
     }

@@ -169,7 +169,7 @@ internal sealed class SquadQuestions(SquadOptions options, Asker asker, SquadTol
             foreach (var repeat in same.Skip(1).Where(row => row with { Line = same.First().Line, Ask = same.First().Ask } == same.First()))
             {
                 rows.Remove(repeat);
-                told.Skipped.Add(Skipped.Of(repeat.Line, repeat.Name, "squad-repeat", same.First().Line));
+                told.Skip(repeat.Line, repeat.Name, "squad-repeat", same.First().Line);
             }
             var left = same.Where(rows.Contains).ToList();
             if (left.Count < 2) continue;
@@ -184,7 +184,7 @@ internal sealed class SquadQuestions(SquadOptions options, Asker asker, SquadTol
             foreach (var other in left.Skip(1))
             {
                 rows.Remove(other);
-                told.Skipped.Add(Skipped.Of(other.Line, other.Name, "squad-same", whole.Line));
+                told.Skip(other.Line, other.Name, "squad-same", whole.Line);
             }
         }
     }
@@ -250,7 +250,7 @@ internal sealed class SquadQuestions(SquadOptions options, Asker asker, SquadTol
             if (asked.IsOpen) rows[at] = rows[at] with { Waits = true, Ask = rows[at].Ask.Append(asked.Id).ToValueList() };
             else if (asked.Answer == "no")
             {
-                told.Skipped.Add(Skipped.Of(rows[at].Line, rows[at].Name, "squad-left-out"));
+                told.Skip(rows[at].Line, rows[at].Name, "squad-left-out");
                 rows.RemoveAt(at);
             }
         }

@@ -104,7 +104,7 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
     private string Plain(CellRow row, int column)
     {
         var cell = row[column];
-        if (Formula.Is(cell)) told.Skipped.Add(Documents.Read.Skipped.Of(row.Line, cell, "squad-error"));
+        if (Formula.Is(cell)) told.Skip(row.Line, cell, "squad-error");
         else if (PersonHealth.In(cell) && !PersonHealth.IsAvailability(cell) && !(columns.Roles[column] == SquadColumn.Position && PositionWords.IsPosition(cell))) told.Hold(row.Line, Where(row.Line, column));
         else return cell;
         return "";
