@@ -70,6 +70,8 @@ public sealed class BringPageTests(BrowserFixture browser)
         await page.SetInputFilesAsync("#f-file", new FilePayload { Name = "plan.xlsx", MimeType = "text/plain", Buffer = "Week;Load\n1;60"u8.ToArray() });
         await Assertions.Expect(page.Locator(".problems")).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator("button[value=take]")).ToBeDisabledAsync();
+        await ChooseAsync(page, "squad-02-one-name-column.xlsx");
+        await Assertions.Expect(page.Locator("#drawn")).ToContainTextAsync("reads as a squad list");
         await ChooseAsync(page, "workbook-04-colours-only.xlsx");
         await page.Locator(".question", new() { HasText = "have no day" }).GetByText("Sunday").ClickAsync();
         await Assertions.Expect(page.Locator("tr", new() { HasText = "U15 plan E6" })).ToContainTextAsync("Sun 13 Sep 2026");
