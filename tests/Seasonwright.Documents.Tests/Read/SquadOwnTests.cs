@@ -89,6 +89,15 @@ public class SquadOwnTests
     }
 
     [Fact]
+    public void Years_of_birth_alone_are_asked_once_and_numbers_may_stand_in_brackets()
+    {
+        var years = Read("Name;Jg.\nVarnum, Ysolde;2001\nOkkonrad, Brynja;2003\nVane, Maren;1999");
+        Assert.Equal("2 3 4", string.Join(' ', Assert.Single(years.Questions).Lines));
+        Assert.Equal("", Asked(Read("Name;Jg.\nVarnum, Ysolde;2001\nOkkonrad, Brynja;2003", ("Q-born", "empty"))));
+        Assert.Equal("1 12 7", string.Join(' ', Read("Kader\nTor: Pia Lindgruber (1), Vera Astheimer (12)\nKreis: Mila Osterwald (7, Kapitänin)").Rows.Select(row => row.Number)));
+    }
+
+    [Fact]
     public void Answers_settle_what_was_asked()
     {
         const string List = "No;Name;Pos;Born;Weight (kg);Squat (kg)\n7;Dalgaard, Iris;KM/RL;7/8/99;68;110\n7;Vane, Maren;LA;1.2.2003;740;70x8\n?;Trial, Player;;;;";

@@ -29,12 +29,16 @@ internal sealed record BirthDates(IReadOnlyDictionary<int, (DateOnly? Day, strin
                 options.UsualOrder switch { DayOrder.DayFirst => "day-first", DayOrder.MonthFirst => "month-first", _ => null }, name: "Q-born");
             (order, askOrder) = (asked.Answer switch { "day-first" => DayOrder.DayFirst, "month-first" => DayOrder.MonthFirst, _ => null }, asked.IsOpen ? asked.Id : null);
         }
+        // A whole column of years is one thing to know, not one of each person.
+        var years = written.Where(born => born.Written is null && IsYear(born.Line.Born)).Select(born => born.Line.Line).ToList();
+        var askYears = years.Count < 2 ? (Asked?)null : asker.Ask("born-years", "years", years, [Asker.Option("born-years", "empty")], [years.Count], "empty", name: "Q-born");
         return new(written.ToDictionary(born => born.Line.Line, Reading), order);
 
         (DateOnly? Day, string? Ask) Reading((SquadLine Line, string Name, WrittenDate? Written) born)
         {
             var text = born.Line.Born;
             if (Serial(text) is { } serial && IsPossible(serial, options.Today)) return AskSerial(born.Line.Line, text, serial, born.Name, asker);
+            if (askYears is { } asked && years.Contains(born.Line.Line)) return (null, asked.IsOpen ? asked.Id : null);
             if (born.Written is not { } found) return AskDay(born.Line.Line, text, [], born.Name, options, asker);
             var waits = found.First.IsSwappable && order is null;
             if (waits && askOrder is not null) return (null, askOrder);
@@ -42,6 +46,8 @@ internal sealed record BirthDates(IReadOnlyDictionary<int, (DateOnly? Day, strin
             return !waits && days.Count == 1 ? (days[0], null) : AskDay(born.Line.Line, text, waits ? days : [], born.Name, options, asker);
         }
     }
+
+    private static bool IsYear(string text) => text.Length == 4 && text.All(char.IsAsciiDigit);
 
     private static WrittenDate? Find(string text) => DateText.Find(text) is { Kind: WrittenKind.Day, Start: 0, LacksYear: false } date ? date : null;
 

@@ -82,6 +82,7 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
             if (piece.InBrackets || !PersonName.IsLike(Numbered().Replace(piece.Text, "")))
             {
                 if (PersonHealth.In(piece.Text)) told.Hold(row.Line, Place(row.Line));
+                else if (people.Count > 0 && people[^1].Number.Length == 0 && piece.Text.Length <= 3 && piece.Text.All(char.IsAsciiDigit)) people[^1] = people[^1] with { Number = piece.Text };
                 else if (people.Count > 0 && PositionWords.IsPosition(piece.Text)) people[^1] = people[^1] with { Position = piece.Text };
                 else if (people.Count > 0 && !PositionWords.IsCaptain(piece.Text)) people[^1] = people[^1] with { Remarks = [.. people[^1].Remarks, piece.Text] };
                 continue;
