@@ -80,7 +80,7 @@ internal static class HandOutCommand
         if (InputFile.Read(path, terminal) is not { } bytes) return false;
         var (held, problem) = CalendarRevisions.After(Encoding.UTF8.GetString(bytes), path, shared.Season.Id);
         revisions = held ?? revisions;
-        if (problem is not null) terminal.Complain(problem.File, new Wire.WireProblem(problem.Line, problem.Column, problem.What, problem.Mend));
+        if (problem is not null) terminal.Complain(problem);
         return problem is null;
     }
 

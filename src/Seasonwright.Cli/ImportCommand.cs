@@ -88,7 +88,7 @@ internal static class ImportCommand
         if (path is null) return SheetMap.Empty;
         if (InputFile.Read(path, terminal) is not { } bytes) return null;
         var (map, problems) = SheetMapFile.Read(SourceText.OfBytes(Path.GetFileName(path), bytes));
-        foreach (var problem in problems) terminal.Complain(problem.File, new Wire.WireProblem(problem.Line, problem.Column, problem.What, problem.Mend));
+        foreach (var problem in problems) terminal.Complain(problem);
         return problems.Count > 0 ? null : map;
     }
 }

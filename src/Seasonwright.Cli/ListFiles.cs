@@ -33,7 +33,7 @@ internal static class ListFiles
 
     private static void Tell(IEnumerable<Problem> problems, Terminal terminal)
     {
-        foreach (var problem in problems) terminal.Complain(problem.File, new WireProblem(problem.Line, problem.Column, problem.What, problem.Mend));
+        foreach (var problem in problems) terminal.Complain(problem);
     }
 
     /// <summary>Says below a table which lines of the list are no rows; those of one kind are counted.</summary>

@@ -1,4 +1,5 @@
 using System.Text;
+using Seasonwright.Documents.Read;
 using Seasonwright.Wire;
 
 namespace Seasonwright.Cli;
@@ -17,6 +18,9 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
 
     /// <summary>Says what is wrong with a file, where, and how to mend it.</summary>
     public void Complain(string file, WireProblem problem) => Complain(problem.Line is null ? "in.problem" : "in.problem.line", file, problem);
+
+    /// <inheritdoc cref="Complain(string, WireProblem)"/>
+    public void Complain(Problem problem) => Complain(problem.File, new WireProblem(problem.Line, problem.Column, problem.What, problem.Mend));
 
     public void Tell(string id, params object?[] words) => Out.WriteLine(Texts.Say(id, words));
 
