@@ -60,7 +60,8 @@ public sealed class SourceText
     /// <summary>One sheet of a workbook, a line a row.</summary>
     internal static SourceText OfSheet(Workbook workbook, Sheet sheet) => OfList(workbook, SheetText.Of(workbook, sheet));
 
-    private static SourceText OfWorkbook(Workbook workbook)
+    /// <summary>The sheet of a workbook that reads most like a list, a line a row.</summary>
+    internal static SourceText OfWorkbook(Workbook workbook)
     {
         if (workbook.Problems.Count > 0) return Refused(workbook.Name, workbook.Problems[0]);
         return SheetText.Of(workbook) is { } list ? OfList(workbook, list) : Refused(workbook.Name, Problem.Of("empty", workbook.Name, null, null));

@@ -9,15 +9,7 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
     private const int FewestBareNames = 3;
 
     private string group = "";
-    private Section kind = Section.People;
-
-    private enum Section
-    {
-        People,
-        Staff,
-        Trial,
-        Absent,
-    }
+    private SquadSection kind = SquadSection.People;
 
     /// <summary>How many of the people are told as a player is: with a position, a body mass, a lift or an age.</summary>
     public static int Told(IEnumerable<SquadLine> lines) => lines.Count(line => line.Position.Length + line.Mass.Length + line.Age.Length + line.Lifts.Count > 0);
@@ -36,7 +28,7 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
             else if (lines.Count == 0 && PositionWords.NamesSquad(text) && !Numbered().IsMatch(text)) Skip(row, "squad-title");
             else if (Numbered().Match(text) is { Success: true } start && PositionWords.IsNobody(text[start.Length..])) Skip(row, "squad-no-name");
             else if (Person(row, text, namesAlone) is { } line) lines.Add(line);
-            if (lines.Count == before || kind != Section.Staff) continue;
+            if (lines.Count == before || kind != SquadSection.Staff) continue;
             lines.RemoveRange(before, lines.Count - before);
             Skip(row, "squad-staff");
         }
@@ -55,22 +47,20 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
 
     private void Open(CellRow row, string heading, bool begun)
     {
-        kind = KindOf(heading);
-        group = kind == Section.People && !PersonHealth.In(heading) ? heading : "";
-        Skip(row, kind == Section.People && !begun && PositionWords.NamesSquad(heading) ? "squad-title" : kind == Section.People && PositionWords.IsPosition(heading) ? "squad-group" : "squad-section");
-        if (kind == Section.People && PositionWords.NamesSquad(heading)) group = "";
+        kind = SquadSections.Of(heading);
+        group = kind == SquadSection.People && !PersonHealth.In(heading) ? heading : "";
+        Skip(row, kind == SquadSection.People && !begun && PositionWords.NamesSquad(heading) ? "squad-title" : kind == SquadSection.People && PositionWords.IsPosition(heading) ? "squad-group" : "squad-section");
+        if (kind == SquadSection.People && PositionWords.NamesSquad(heading)) group = "";
     }
 
-    private static Section KindOf(string heading) => PersonHealth.IsAbsence(heading) ? Section.Absent : PositionWords.IsStaff(heading) ? Section.Staff : PositionWords.IsTrial(heading) ? Section.Trial : Section.People;
-
-    private static bool Opens(string label) => KindOf(label) != Section.People || PositionWords.IsPosition(label) || PositionWords.IsCaptain(label);
+    private static bool Opens(string label) => SquadSections.Of(label) != SquadSection.People || PositionWords.IsPosition(label) || PositionWords.IsCaptain(label);
 
     // "Goalkeepers: 1 Anna Berg, 12 Mia Lund", "Injured: J. Morwennick (collar bone)", "Coach: ...".
     private List<SquadLine> Listed(CellRow row, Match label)
     {
         var (heading, people) = (label.Groups["label"].Value, new List<SquadLine>());
-        var named = KindOf(heading);
-        if (named == Section.Staff || PositionWords.IsCaptain(heading) && !PositionWords.IsPosition(heading))
+        var named = SquadSections.Of(heading);
+        if (named == SquadSection.Staff || PositionWords.IsCaptain(heading) && !PositionWords.IsPosition(heading))
         {
             Skip(row, "squad-staff");
             return people;
@@ -78,7 +68,7 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
         foreach (var piece in Pieces(label.Groups["rest"].Value))
         {
             // Who is out is out for a reason, which is not ours.
-            if (piece.InBrackets && named == Section.Absent) continue;
+            if (piece.InBrackets && named == SquadSection.Absent) continue;
             if (piece.InBrackets || !PersonName.IsLike(Numbered().Replace(piece.Text, "")))
             {
                 if (PersonHealth.In(piece.Text)) told.Hold(row.Line, Place(row.Line));
@@ -88,9 +78,9 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
                 continue;
             }
             var number = Numbered().Match(piece.Text);
-            people.Add(new SquadLine(row.Line, row.Raw) { Number = Number(number), Name = piece.Text[number.Length..], Group = named == Section.People ? heading : "", IsTrial = named == Section.Trial, IsAbsent = named == Section.Absent });
+            people.Add(new SquadLine(row.Line, row.Raw) { Number = Number(number), Name = piece.Text[number.Length..], Group = named == SquadSection.People ? heading : "", IsTrial = named == SquadSection.Trial, IsAbsent = named == SquadSection.Absent });
         }
-        if (named == Section.Absent) told.Hold(row.Line, Place(row.Line));
+        if (named == SquadSection.Absent) told.Hold(row.Line, Place(row.Line));
         if (people.Count == 0) Skip(row, "squad-prose");
         return people;
     }
@@ -100,7 +90,7 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
         var number = Numbered().Match(text);
         var pieces = Pieces(text[number.Length..]);
         var (name, rest) = Name(pieces);
-        var line = name.Length == 0 ? null : new SquadLine(row.Line, row.Raw) { Name = name, Number = Number(number), Group = group, IsTrial = kind == Section.Trial || PositionWords.IsTrial(text), IsAbsent = kind == Section.Absent };
+        var line = name.Length == 0 ? null : new SquadLine(row.Line, row.Raw) { Name = name, Number = Number(number), Group = group, IsTrial = kind == SquadSection.Trial || PositionWords.IsTrial(text), IsAbsent = kind == SquadSection.Absent };
         var (held, known) = (false, 0);
         foreach (var piece in rest)
         {
@@ -112,14 +102,14 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
             if (reading.IsKnown) known++;
             line = reading.Line;
         }
-        var isPerson = line is not null && (number.Success || known > 0 || kind is Section.Absent or Section.Trial || group.Length > 0 && rest.Count == 0 || namesAlone && IsNameAlone(text));
-        if (!isPerson || kind == Section.Staff)
+        var isPerson = line is not null && (number.Success || known > 0 || kind is SquadSection.Absent or SquadSection.Trial || group.Length > 0 && rest.Count == 0 || namesAlone && IsNameAlone(text));
+        if (!isPerson || kind == SquadSection.Staff)
         {
             if (PersonHealth.In(text)) told.Hold(row.Line, Place(row.Line));
-            Skip(row, kind == Section.Staff ? "squad-staff" : "squad-prose");
+            Skip(row, kind == SquadSection.Staff ? "squad-staff" : "squad-prose");
             return null;
         }
-        if (held || kind == Section.Absent) told.Hold(row.Line, Place(row.Line));
+        if (held || kind == SquadSection.Absent) told.Hold(row.Line, Place(row.Line));
         return line;
     }
 

@@ -21,7 +21,7 @@ public static class SquadReader
         var asker = new Asker(options.Answers ?? Answers.None);
         var lists = workbook.Sheets.Where(sheet => !sheet.IsHidden).Select(sheet => (Sheet: sheet, Text: SourceText.OfSheet(workbook, sheet)))
             .Where(page => page.Text.Problems.Count == 0 && SquadColumns.Of(CellTable.OfTabs(page.Text)) is not null).OrderByDescending(page => page.Sheet.LastRow).ToList();
-        if (lists.Count == 0) return Read(SourceText.OfBytes(name, bytes), options);
+        if (lists.Count == 0) return Read(SourceText.OfWorkbook(workbook), options);
         var asked = lists.Count < 2 ? (Asked?)null : asker.Ask("sheet", "", [1], lists.Select(list => new AnswerOption(list.Sheet.Name, list.Sheet.Name)), [lists[0].Sheet.Name], lists[0].Sheet.Name);
         var chosen = lists.Find(list => list.Sheet.Name == asked?.Answer) is { Text: not null } answered ? answered : lists[0];
         return Read(chosen.Text, chosen.Sheet, options, asker);

@@ -9,15 +9,7 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
     private static readonly SquadColumn[] Said = [SquadColumn.Number, SquadColumn.Position, SquadColumn.Born, SquadColumn.Age, SquadColumn.Height, SquadColumn.Mass, SquadColumn.Group];
 
     private string section = "";
-    private Section kind = Section.People;
-
-    private enum Section
-    {
-        People,
-        Staff,
-        Trial,
-        Absent,
-    }
+    private SquadSection kind = SquadSection.People;
 
     /// <summary>Headings of columns that are not read.</summary>
     public IEnumerable<string> Unread => columns.Headings.Where((heading, column) => heading.Length > 0 && columns.Roles[column] is null);
@@ -47,7 +39,7 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
         if (filled.Take(2).Any(c => PositionWords.IsTotal(c.Cell)) && !filled.Any(c => c.Cell == given && PersonName.IsLike(given) && family.Length > 0 && !PositionWords.IsTotal(family))) return Skipped(row, "squad-totals");
         if (name.Length == 0) return Skipped(row, filled.TrueForAll(c => c.Cell.Any(char.IsAsciiDigit)) ? "squad-averages" : "squad-no-name");
         if (PositionWords.IsNobody(name) || Formula.Is(name) || !name.Any(char.IsLetter)) return Skipped(row, "squad-no-name");
-        if (kind == Section.Staff || PositionWords.IsStaff(columns.Cell(row, SquadColumn.Position))) return Skipped(row, "squad-staff");
+        if (kind == SquadSection.Staff || PositionWords.IsStaff(columns.Cell(row, SquadColumn.Position))) return Skipped(row, "squad-staff");
         return Read(row, filled);
     }
 
@@ -56,10 +48,10 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
 
     private SquadLine? Open(CellRow row, string cell)
     {
-        kind = PersonHealth.IsAbsence(cell) ? Section.Absent : PositionWords.IsStaff(cell) ? Section.Staff : PositionWords.IsTrial(cell) ? Section.Trial : Section.People;
-        if (kind == Section.People && PositionWords.IsTotal(cell)) return Skipped(row, "squad-totals");
-        section = kind == Section.People && !PersonHealth.In(cell) ? cell.TrimEnd(':', ' ') : "";
-        if (PersonHealth.In(cell) && kind == Section.People) told.Hold(row.Line, Where(row.Line, row.Filled.First().Column));
+        kind = SquadSections.Of(cell);
+        if (kind == SquadSection.People && PositionWords.IsTotal(cell)) return Skipped(row, "squad-totals");
+        section = kind == SquadSection.People && !PersonHealth.In(cell) ? cell.TrimEnd(':', ' ') : "";
+        if (PersonHealth.In(cell) && kind == SquadSection.People) told.Hold(row.Line, Where(row.Line, row.Filled.First().Column));
         return Skipped(row, "squad-section");
     }
 
@@ -95,8 +87,8 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
             Lifts = [.. columns.All(SquadColumn.Lift).Select(column => Lift(row, column)).OfType<LiftCell>()],
             Group = SquadColumns.IsNothing(values[SquadColumn.Group]) ? section : values[SquadColumn.Group],
             Remarks = [.. remarks, .. beside, .. Comments(row.Line)],
-            IsTrial = kind == Section.Trial || PositionWords.IsTrial(all),
-            IsAbsent = kind == Section.Absent,
+            IsTrial = kind == SquadSection.Trial || PositionWords.IsTrial(all),
+            IsAbsent = kind == SquadSection.Absent,
         };
     }
 
