@@ -25,9 +25,7 @@ public static class BroughtSeason
         var (answer, season) = await workspace.CreateAsync(actor, gesture, team, setup, [start]);
         if (season is not { } made || brought.Count == 0 || await workspace.SeasonAsync(made) is not { } open) return (answer, season);
         // Of the gesture's own id, so that a page sent twice puts nothing in twice.
-        var content = gesture.ToByteArray();
-        content[^1] ^= 2;
-        var put = await open.Stream.ApplyAsync(actor, new Gesture(new Guid(content), open.Stream.State.Number, [.. brought]));
+        var put = await open.Stream.ApplyAsync(actor, new Gesture(SeasonBirth.Beside(gesture, 2), open.Stream.State.Number, [.. brought]));
         return put is Kept ? (put, season) : (put, null);
     }
 

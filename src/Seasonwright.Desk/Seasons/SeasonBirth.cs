@@ -24,7 +24,7 @@ public static class SeasonBirth
     {
         // The gesture's own id names the season, so that a gesture sent twice cannot make two.
         var season = new SeasonId(gesture.ToString());
-        var teamId = team ?? new TeamId(TeamOf(gesture).ToString());
+        var teamId = team ?? new TeamId(Beside(gesture, 1).ToString());
         var (seasonTrade, teamTrade) = (Trades.Of(season, () => Setup.Empty(teamId)), Trades.Of(teamId));
         var seasonEntries = Entries(seasonTrade, edits, out var seasonFacts, out var refused);
         if (refused is not null) return (new NotDone(refused), null);
@@ -99,11 +99,12 @@ public static class SeasonBirth
         return staff;
     }
 
-    private static Guid TeamOf(Guid gesture)
+    /// <summary>A gesture's id with some of its last bits turned: another id, and the same one when the gesture is sent again.</summary>
+    /// <param name="bits">1 is taken by the new team's id.</param>
+    internal static Guid Beside(Guid gesture, byte bits)
     {
-        // The season's id with its last bit turned: another id, and the same one when the gesture is sent again.
         var bytes = gesture.ToByteArray();
-        bytes[^1] ^= 1;
+        bytes[^1] ^= bits;
         return new Guid(bytes);
     }
 
