@@ -347,17 +347,3 @@ public static class SheetReader
         private void Leave(Sheet sheet, string where, string text, string kind) => leftOut.Add(LeftOut.Of(sheet.Name, where, HealthWords.In(text) ? "" : text, kind));
     }
 }
-
-/// <summary>A row before the coach's choice is known.</summary>
-internal sealed record DraftRow(string Key, string Sheet, string Label, RowRole Guess, List<SheetEntry> Entries)
-{
-    /// <summary>In the role chosen, without what tells of health.</summary>
-    public SheetRow Offered(SheetMap map, Legend legend) => new(Key, Sheet, HealthWords.In(Label) ? Key : Label, map.Roles.GetValueOrDefault(Key, Guess), Entries.Where(entry => !HealthWords.In(entry.Text)).ToValueList(), ValueList<SheetMatch>.Empty) { Meanings = Entries.Select(entry => entry.Text).Distinct(StringComparer.OrdinalIgnoreCase).Where(text => legend[text] is not null).ToDictionary(text => text, legend.Meaning, StringComparer.OrdinalIgnoreCase) };
-}
-
-/// <summary>Sessions of a quality, as marks or a figure: "x", "xx", "2".</summary>
-internal static class Exposures
-{
-    /// <summary>1 to 3; null where a cell says something else.</summary>
-    public static int? Of(string text) => text.Length is >= 1 and <= 3 && text.All(c => c is 'x' or 'X' or '•' or '●' or '✓' or '+') ? text.Length : null;
-}
