@@ -157,8 +157,8 @@ internal sealed record WeekAxis(SheetView View, int Line, SortedDictionary<int, 
     private static int? DayNumber(SheetCell cell) => cell.Value is CellValue.Number { Amount: >= 1 and <= 31 and var amount } && amount == Math.Floor(amount) ? (int)amount
         : cell.Value is CellValue.Words && int.TryParse(Spelling.Tidy(cell.Text).TrimEnd('.'), NumberStyles.None, CultureInfo.InvariantCulture, out var day) && day is >= 1 and <= 31 ? day : null;
 
-    private static (int? Year, int Month)? MonthOf(SheetCell cell) => cell.Value is CellValue.Day { Date: var date } ? (date.Year, date.Month)
-        : cell.Value is CellValue.Words && DateText.Find(cell.Text, months: true) is { Kind: WrittenKind.Month } written ? (written.First.Year, written.First.Second) : null;
+    private static (int? Year, int Month)? MonthOf(SheetCell cell) => cell.Value is CellValue.Day { Date: var date } ? DateColumn.IsPossible(date) ? (date.Year, date.Month) : null
+        : cell.Value is CellValue.Words && DateText.Find(cell.Text, months: true) is { Kind: WrittenKind.Month, First: var month } && (month.Year is not { } year || DateColumn.IsPossible(new(year, month.Second, 1))) ? (month.Year, month.Second) : null;
 
     // "KW 34", or bare numbers under a word for weeks.
     private static WeekAxis? Numbered(SheetView view, int line, List<SheetCell> cells, IReadOnlyList<SeasonYears> years, Asker asker)

@@ -55,6 +55,18 @@ public class SheetFaultTests
         Assert.Equal("sheet-only-list", Assert.Single(read.Problems).Id);
     }
 
+    /// <summary>2958465 is the last day a spreadsheet knows, 31 December 9999 (ISO/IEC 29500-1, from memory).</summary>
+    [Theory]
+    [InlineData("<c r=\"B1\" s=\"1\"><v>2958465</v></c><c r=\"D1\" s=\"1\"><v>2958465</v></c>")]
+    [InlineData("<c r=\"B1\" t=\"inlineStr\"><is><t>December 9999</t></is></c><c r=\"D1\" t=\"inlineStr\"><is><t>January</t></is></c>")]
+    public void Months_at_the_end_of_time_over_numbers_of_days_are_refused_in_words(string months)
+    {
+        const string Days = "<row r=\"2\"><c r=\"B2\"><v>6</v></c><c r=\"C2\"><v>13</v></c><c r=\"D2\"><v>20</v></c><c r=\"E2\"><v>27</v></c></row>";
+        var read = SheetReader.Read(Workbook.Read("plan.xlsx", new MadeWorkbook().With("", "0", "14").Sheet("Plan", $"<row r=\"1\">{months}</row>{Days}").Bytes()), SheetMap.Empty);
+        Assert.Null(read.Grid);
+        Assert.NotEqual(0, read.Problems.Count + read.Questions.Count);
+    }
+
     [Fact]
     public void Counted_weeks_take_their_days_from_the_answer()
     {
