@@ -157,6 +157,25 @@ public class SquadOwnTests
     }
 
     [Theory]
+    [InlineData("7 Runa Halvorsen (left back) 72 kg squat 100 x 3")]
+    [InlineData("7 Runa Halvorsen left back 72 kg squat 100 x 3")]
+    [InlineData("7 Runa Halvorsen, left back, squat 100 x 3 72 kg")]
+    [InlineData("7 Runa Halvorsen – left back 72kg, squat 100x3")]
+    [InlineData("7 Runa Halvorsen squat 100 x 3 left back, 72 kg")]
+    public void What_is_said_with_only_spaces_between_is_parted(string line)
+    {
+        var row = Assert.Single(Read($"{line}\n").Rows);
+        Assert.Equal(("Runa Halvorsen", "7", "left back", "72 kg", 100m, 3, null),
+            (row.Name, row.Number, string.Join('/', row.Positions), $"{row.Mass}", row.Lifts[0].Weight.Amount, row.Lifts[0].Reps, row.Remark));
+    }
+
+    [Theory]
+    [InlineData("7 Runa Halvorsen, 72 kg likes mornings", "72 kg likes mornings")]
+    [InlineData("7 Runa Halvorsen, captain since 2020", "captain since 2020")]
+    [InlineData("7 Runa Halvorsen, left back of the year 2019", "left back of the year 2019")]
+    public void A_sentence_stays_one_remark(string line, string remark) => Assert.Equal(remark, Assert.Single(Read($"{line}\n").Rows).Remark);
+
+    [Theory]
     [InlineData("Name;No;Notes\nVane, Maren;4;{0}")]
     [InlineData("Name;No;Pos\nVane, Maren ({0});4;RL")]
     [InlineData("Name;No;Weight (kg)\nVane, Maren;4;{0}")]

@@ -11,6 +11,8 @@ internal sealed partial class PieceReading
 
     private const int OldestAge = 45;
 
+    private static readonly SquadLine Nobody = new(0, "");
+
     public PieceReading(SquadLine line, Piece piece)
     {
         var text = piece.Text.Trim(' ', '.', ':', '*');
@@ -43,6 +45,9 @@ internal sealed partial class PieceReading
 
     /// <summary>It tells of health and was left out.</summary>
     public bool TellsHealth { get; }
+
+    /// <summary>Whether a text by itself says one thing that lists say of people; a bare figure says nothing.</summary>
+    public static bool Says(string text) => new PieceReading(Nobody, new Piece(text, false)) is { IsKnown: true, Line: var told } && told != Nobody && told.Bare.Length == 0;
 
     /// <summary>Whether a bare figure looks like an age rather than a body mass.</summary>
     public static bool IsAge(int figure) => figure <= OldestAge;

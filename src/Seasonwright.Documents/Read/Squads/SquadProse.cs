@@ -8,6 +8,9 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
 {
     private const int FewestBareNames = 3;
 
+    /// <summary>Words of a piece that are tried as several statements; a longer one is a sentence.</summary>
+    private const int MostWords = 12;
+
     private string group = "";
     private SquadSection kind = SquadSection.People;
 
@@ -92,7 +95,7 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
         var (name, rest) = Name(pieces);
         var line = name.Length == 0 ? null : new SquadLine(row.Line, row.Raw) { Name = name, Number = Number(number), Group = group, IsTrial = kind == SquadSection.Trial || PositionWords.IsTrial(text), IsAbsent = kind == SquadSection.Absent };
         var (held, known) = (false, 0);
-        foreach (var piece in rest)
+        foreach (var piece in rest.SelectMany(Parted))
         {
             if (line is null) break;
             // "asthma (pump in the bag)": what stands in brackets behind it belongs to it.
@@ -124,14 +127,36 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
         var words = pieces[0].Text.Split(' ');
         var end = Array.FindIndex(words, word => word.Any(char.IsAsciiDigit));
         if (end < 0) end = words.Length;
-        while (end > 2 && PositionWords.IsPosition(words[end - 1]) && (words[end - 1].Length <= 3 || char.IsLower(words[end - 1][0]))) end--;
+        while (end > 2 && PositionWords.IsPosition(words[end - 1]) && IsNoName(words[end - 1])) end--;
+        var said = Statements(words.AsSpan(end));
+        for (var from = 2; said is null && from < end; from++)
+            if (IsNoName(words[from]) && Statements(words.AsSpan(from)) is { } earlier) (said, end) = (earlier, from);
         var name = string.Join(' ', words[..end]);
         if (!PersonName.IsLike(name)) return PersonName.FirstWords(name) is { Length: > 0 } first && first.Contains(' ', StringComparison.Ordinal) ? (first, [new(pieces[0].Text[first.Length..].Trim(), false), .. pieces.Skip(1)]) : ("", []);
-        List<Piece> rest = [.. words[end..].Select(word => new Piece(word, false)), .. pieces.Skip(1)];
+        List<Piece> rest = [.. (said ?? words[end..]).Select(word => new Piece(word, false)), .. pieces.Skip(1)];
         // "Thackerbury, Oswin": the given name stands behind a comma.
         if (words.Length == 1 && end == 1 && rest is [{ InBrackets: false, AfterComma: true } given, ..] && PersonName.IsLike(given.Text) && given.Text.Split(' ').Length <= 2 && !PositionWords.IsPosition(given.Text) && !PositionWords.IsCaptain(given.Text))
             return (areCells ? $"{name} {given.Text}" : $"{name}, {given.Text}", rest[1..]);
         return (name, rest);
+    }
+
+    private static bool IsNoName(string word) => word.Length <= 3 || char.IsLower(word[0]);
+
+    // "72 kg squat 100 x 3" says two things with only a space between them.
+    private static IEnumerable<Piece> Parted(Piece piece) => Statements(piece.Text.Split(' '))?.Select(said => piece with { Text = said }) ?? [piece];
+
+    // The fewest statements that words make up, the longest first; null where one of them would say nothing that lists say.
+    private static IReadOnlyList<string>? Statements(ReadOnlySpan<string> words)
+    {
+        if (words.IsEmpty) return [];
+        if (words.Length > MostWords) return null;
+        for (var taken = words.Length; taken > 0; taken--)
+        {
+            var said = string.Join(' ', words[..taken]!);
+            if (!PieceReading.Says(said)) continue;
+            if (Statements(words[taken..]) is { } behind) return [said, .. behind];
+        }
+        return null;
     }
 
     /// <summary>Cut at commas, semicolons, bars, spaced dashes and brackets, but not inside "78,4".</summary>
