@@ -1,3 +1,4 @@
+using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.HandOut;
 using Seasonwright.Documents.HandOut.Calendars;
@@ -28,11 +29,23 @@ public sealed class HandingOut
         return new(open, new SharedSeason(season, open.Setup, edition, keyMatches), published?.Entry ?? state.Number);
     }
 
-    /// <summary>How often what a calendar says was changed, up to this edition. Reads both logs, which only a calendar needs.</summary>
+    /// <summary>How often what a calendar says was changed up to this edition, and the versions before it, which others may hold. Reads both logs, which only a calendar needs.</summary>
     public async Task<CalendarRevisions> RevisionsAsync(CancellationToken cancel = default)
     {
-        var ofSeason = await open.Stream.TouchesAsync(upTo, cancel);
-        var ofTeam = await open.TeamStream.TouchesAsync(open.TeamStream.State.Number, cancel);
-        return CalendarRevisions.Counted(place => ofSeason.GetValueOrDefault(place) + ofTeam.GetValueOrDefault(place));
+        var steps = await open.Stream.StepsAsync(upTo, cancel);
+        var touches = steps.Concat(await open.TeamStream.StepsAsync(open.TeamStream.State.Number, cancel))
+            .SelectMany(step => step.Changes).CountBy(change => change.Key).ToDictionary();
+        return CalendarRevisions.Counted(place => touches.GetValueOrDefault(place), Versions(steps));
+    }
+
+    private List<Season> Versions(IEnumerable<Step> steps)
+    {
+        var (facts, versions) = (FactSet.Empty, new List<Season>());
+        foreach (var step in steps)
+        {
+            facts = facts.Evolve(step);
+            if (step.Changes.Any(change => change.Key.Facet == SeasonFacets.Publication.Name && change.After is not null)) versions.Add(new(open.Season.Id, facts));
+        }
+        return versions;
     }
 }

@@ -109,11 +109,9 @@ public sealed class OpenStream : IDisposable
         return null;
     }
 
-    /// <summary>How many entries touched each place, up to and with an entry; places that none touched are not in it.</summary>
-    public async Task<IReadOnlyDictionary<Key, int>> TouchesAsync(long upTo, CancellationToken cancel = default) =>
-        (await folder.Log.ReadAllAsync(Id, cancel)).TakeWhile(entry => entry.Number <= upTo)
-            .SelectMany(entry => LogText.ReadStep(entry.StepJson).Changes.Select(change => change.Key))
-            .CountBy(place => place).ToDictionary();
+    /// <summary>What each entry did, oldest first, up to and with an entry.</summary>
+    public async Task<IReadOnlyList<Step>> StepsAsync(long upTo, CancellationToken cancel = default) =>
+        [.. (await folder.Log.ReadAllAsync(Id, cancel)).TakeWhile(entry => entry.Number <= upTo).Select(entry => LogText.ReadStep(entry.StepJson))];
 
     /// <summary>Every gesture, newest first.</summary>
     public async Task<IReadOnlyList<HistoryLine>> HistoryAsync(CancellationToken cancel = default) =>

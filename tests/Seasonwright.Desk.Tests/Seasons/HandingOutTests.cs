@@ -1,5 +1,6 @@
 using System.Text;
 using Ical.Net;
+using Ical.Net.CalendarComponents;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Desk.Seasons;
@@ -47,11 +48,38 @@ public class HandingOutTests
         Assert.Equal([(0, 7), (1, 8), (2, 7), (2, 7)], entries.Select(entry => (entry.Sequence, entry.Day)));
     }
 
+    [Fact]
+    public async Task What_was_published_and_is_gone_is_called_off_and_comes_back_newer()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var open = await desk.SeasonAsync(await desk.StartAsync());
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open,
+            new SetMatch(new Match(new("m1"), new(2027, 8, 7), Opponent: "Turnes")), new SetMatch(new Match(new("m2"), new(2027, 8, 14), Opponent: "Kalnes")), new Publish("Agreed")));
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new RemoveMatch(new("m2"))));
+        // Made and taken back between two versions: nobody ever held it.
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new SetMatch(new Match(new("m3"), new(2027, 8, 21), Opponent: "Ostby"))));
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new RemoveMatch(new("m3"))));
+
+        Assert.Equal([("CONFIRMED", 0, 7), ("CANCELLED", 1, 14)], await StatesAsync(open, null));
+        Assert.Equal([("CONFIRMED", 0, 7), ("CONFIRMED", 0, 14)], await StatesAsync(open, 1));
+        await open.Stream.UndoAsync(desk.Runa, Guid.NewGuid());
+        await open.Stream.UndoAsync(desk.Runa, Guid.NewGuid());
+        await open.Stream.UndoAsync(desk.Runa, Guid.NewGuid());
+        Assert.Equal([("CONFIRMED", 0, 7), ("CONFIRMED", 2, 14)], await StatesAsync(open, null));
+    }
+
     private static async Task<(string? Uid, int Sequence, int Day)> EntryAsync(OpenSeason open)
     {
-        var handing = (await HandingOut.OfAsync(open, null, keyMatches: false, Today))!;
-        var text = Encoding.UTF8.GetString(HandOuts.Calendar(handing.Season, new CalendarChoices(), await handing.RevisionsAsync()).Bytes);
-        var entry = Assert.Single(Calendar.Load(text)!.Events);
+        var entry = Assert.Single(await EntriesAsync(open, null));
         return (entry.Uid, entry.Sequence, entry.Start!.Day);
+    }
+
+    private static async Task<IEnumerable<(string? Status, int Sequence, int Day)>> StatesAsync(OpenSeason open, int? version) =>
+        (await EntriesAsync(open, version)).Select(entry => (entry.Status, entry.Sequence, entry.Start!.Day));
+
+    private static async Task<IEnumerable<CalendarEvent>> EntriesAsync(OpenSeason open, int? version)
+    {
+        var handing = (await HandingOut.OfAsync(open, version, keyMatches: false, Today))!;
+        return Calendar.Load(Encoding.UTF8.GetString(HandOuts.Calendar(handing.Season, new CalendarChoices(), await handing.RevisionsAsync()).Bytes))!.Events;
     }
 }

@@ -18,7 +18,8 @@ public abstract class CalendarRevisions
     /// alike. A postponed match whose day is still known is called off on that day once it was touched a second time.
     /// </summary>
     /// <param name="touched">How many entries of the log touched a fact of the season or the setup.</param>
-    public static CalendarRevisions Counted(Func<Key, int> touched) => new CountedByLog(touched);
+    /// <param name="versions">The season as it was published before, oldest first: what they said and is no more is called off.</param>
+    public static CalendarRevisions Counted(Func<Key, int> touched, IReadOnlyList<Season> versions) => new CountedByLog(touched, versions);
 
     /// <summary>
     /// Numbered by the calendar that this one replaces: what is unchanged keeps its number, what has changed gets the next one, and
@@ -29,20 +30,26 @@ public abstract class CalendarRevisions
     public static RevisionsReading After(string previous, string file, SeasonId season) =>
         HeldCalendar.Read(previous, season) is { } held ? new(held, null) : new(null, Problem.Of("calendar-foreign", file, null, null));
 
-    internal abstract IEnumerable<RevisedEntry> Revise(IReadOnlyList<PlannedEntry> planned);
+    /// <param name="plan">The entries of a season, as they are chosen.</param>
+    internal abstract IEnumerable<RevisedEntry> Revise(Season season, Func<Season, IReadOnlyList<PlannedEntry>> plan);
 
     private sealed class NothingHeld : CalendarRevisions
     {
-        internal override IEnumerable<RevisedEntry> Revise(IReadOnlyList<PlannedEntry> planned) =>
-            planned.Where(plan => !plan.IsTaken).Select(plan => new RevisedEntry(plan.Entry, 0));
+        internal override IEnumerable<RevisedEntry> Revise(Season season, Func<Season, IReadOnlyList<PlannedEntry>> plan) =>
+            plan(season).Where(planned => !planned.IsTaken).Select(planned => new RevisedEntry(planned.Entry, 0));
     }
 
-    private sealed class CountedByLog(Func<Key, int> touched) : CalendarRevisions
+    private sealed class CountedByLog(Func<Key, int> touched, IReadOnlyList<Season> versions) : CalendarRevisions
     {
-        internal override IEnumerable<RevisedEntry> Revise(IReadOnlyList<PlannedEntry> planned) =>
-            from plan in planned
-            let sequence = Math.Max(0, plan.From.Sum(touched) - 1)
-            where !plan.IsTaken || sequence > 0
-            select new RevisedEntry(plan.Entry, sequence);
+        internal override IEnumerable<RevisedEntry> Revise(Season season, Func<Season, IReadOnlyList<PlannedEntry>> plan)
+        {
+            var now = plan(season);
+            var there = now.Select(planned => planned.Entry.Uid).ToHashSet(StringComparer.Ordinal);
+            var gone = versions.Reverse().SelectMany(plan).Where(planned => !planned.IsTaken && there.Add(planned.Entry.Uid));
+            return now.Where(planned => !planned.IsTaken || Sequence(planned) > 0).Select(planned => new RevisedEntry(planned.Entry, Sequence(planned)))
+                .Concat(gone.Select(planned => new RevisedEntry(planned.Entry.CalledOff(), Sequence(planned))));
+        }
+
+        private int Sequence(PlannedEntry planned) => Math.Max(0, planned.From.Sum(touched) - 1);
     }
 }

@@ -36,9 +36,9 @@ internal sealed class HeldCalendar : CalendarRevisions
         }
     }
 
-    internal override IEnumerable<RevisedEntry> Revise(IReadOnlyList<PlannedEntry> planned)
+    internal override IEnumerable<RevisedEntry> Revise(Season season, Func<Season, IReadOnlyList<PlannedEntry>> plan)
     {
-        var now = planned.Where(plan => !plan.IsTaken).Select(plan => plan.Entry).ToDictionary(entry => entry.Uid, StringComparer.Ordinal);
+        var now = plan(season).Where(planned => !planned.IsTaken).Select(planned => planned.Entry).ToDictionary(entry => entry.Uid, StringComparer.Ordinal);
         var before = held.ToDictionary(entry => entry.Entry.Uid, StringComparer.Ordinal);
         return now.Values.Select(entry => before.TryGetValue(entry.Uid, out var old) ? Next(old, entry) : new RevisedEntry(entry, 0))
             .Concat(held.Where(old => !now.ContainsKey(old.Entry.Uid)).Select(old => Next(old, old.Entry.CalledOff())));

@@ -21,7 +21,7 @@ public static class SeasonCalendar
     /// <param name="revisions">What others may hold already of this calendar.</param>
     public static string Write(Season season, Setup setup, Edition edition, CalendarChoices choices, CalendarRevisions revisions)
     {
-        var entries = revisions.Revise(CalendarEntries.Of(season, setup, choices))
+        var entries = revisions.Revise(season, held => CalendarEntries.Of(held, setup, choices))
             .OrderBy(entry => entry.Entry.Start.Clock).ThenBy(entry => entry.Entry.Uid, StringComparer.Ordinal).ToList();
         var name = SeasonName.Of(season, setup);
         var stamp = new CalDateTime(edition.Day.Year, edition.Day.Month, edition.Day.Day, 0, 0, 0, CalendarTime.Utc);
