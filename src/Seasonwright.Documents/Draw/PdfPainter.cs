@@ -186,7 +186,11 @@ public static class PdfPainter
             };
         }
 
-        private SKColor Colour(Tint tint) => tint.In(scheme) is var rgb ? new SKColor(rgb.Red, rgb.Green, rgb.Blue) : default;
+        private SKColor Colour(Tint tint)
+        {
+            var rgb = tint.In(scheme);
+            return new SKColor(rgb.Red, rgb.Green, rgb.Blue);
+        }
 
         private static SKPoint At(Point point) => new((float)point.X, (float)point.Y);
     }

@@ -15,7 +15,7 @@ internal static class HostileSeasons
         "=HYPERLINK(\"http://example.invalid\",\"Turnes\")", "=cmd|' /C calc'!A0", "+1+1", "-2+3", "@SUM(A1:A9)", "\t=1+1", "\r\n=1+1", "'=1+1", "=", "-", "\"", "'",
         "Turnes\r\nEND:VEVENT\r\nBEGIN:VEVENT", "a;b,c\\d:e", "\u0000\u0007\u001bTurnes\u007f\u0085", "\ud800half", "half\udc00", "\ufffe\uffff", "\u202eevil\u2066", "x\u2028y\u2029z",
         "🤾🏽‍♀️👩‍👩‍👧🏳️‍🌈🤾🏽‍♀️👩‍👩‍👧🏳️‍🌈🤾🏽‍♀️", "ישראל כץ", "النادي الرياضي", "港湾ハンドボール部", "_x0041_ _x000D_ _xD800_", "&L&P&\"Arial\"&24", "</t></is></c><script>", "<![CDATA[]]>&amp;&#0;",
-        new string('W', 120), new string('ß', 120), string.Concat(Enumerable.Repeat("🤾", 60)), "  ", "", "Harbour Vale", "TRUE", "1/2", "1e5", "#REF!", "{0} {1:N", "ﷺ", "e\u0301\u0301\u0301",
+        new string('W', 120), new string('&', 120), string.Concat(Enumerable.Repeat("word after word ", 125)), new string('ß', 120), string.Concat(Enumerable.Repeat("🤾", 60)), "  ", "", "Harbour Vale", "TRUE", "1/2", "1e5", "#REF!", "{0} {1:N", "ﷺ", "e\u0301\u0301\u0301",
     ];
 
     private static readonly string[] Zones =
@@ -57,6 +57,13 @@ internal static class HostileSeasons
                     for (var n = random.Next(12); n > 0; n--)
                         facts = facts.With(SeasonFacets.TrackCell.Of(new(track.Id, grain == TrackGrain.Week && weeks > 0 ? CellPlace.Of(known[random.Next(weeks)]) : CellPlace.Of(Day()))), form == TrackForm.Number && random.Next(4) > 0 ? "-12.5" : Text());
                 }
+            // A planner brought in whole: a track for every row of it, each with a sentence in the first weeks.
+            for (var n = 0; seed % 4 == 0 && n < 40; n++)
+            {
+                var track = new Track(new($"row{n}"), $"Row {n}", TrackForm.Text, TrackGrain.Week, null, null, 100 + n);
+                facts = facts.With(SeasonFacets.Track.Of(track.Id), track);
+                foreach (var week in known.Take(2)) facts = facts.With(SeasonFacets.TrackCell.Of(new(track.Id, CellPlace.Of(week))), string.Concat(Enumerable.Repeat("what was said of it ", 6)));
+            }
             facts = facts.With(SeasonFacets.Group.Of(new("g")), new GroupLine(new("g"), Text()));
             foreach (var phase in Enum.GetValues<PhaseKind>()) facts = facts.With(SeasonFacets.Phase.Of(new($"p{(int)phase}")), new Phase(phase, MaybeText()));
             foreach (var block in Enum.GetValues<BlockKind>()) facts = facts.With(SeasonFacets.Block.Of(new($"k{(int)block}")), new Block(block, MaybeText()));

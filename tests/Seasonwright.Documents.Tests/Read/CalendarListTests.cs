@@ -105,6 +105,22 @@ public sealed class CalendarListTests
         Assert.Equal(days.Length == 0 ? 1 : 0, list.Skipped.Count(skipped => skipped.Kind == "calendar-repeats"));
     }
 
+    /// <summary>3.6.1: an end is not part of the entry, and whole days may say how many they are (3.3.6).</summary>
+    [Theory]
+    [InlineData("DTSTART;VALUE=DATE:20261005\nDURATION:P5D", "2026-10-05 2026-10-09")]
+    [InlineData("DTSTART;VALUE=DATE:20261005\nDURATION:P1W", "2026-10-05 2026-10-11")]
+    [InlineData("DTSTART;VALUE=DATE:20261005\nDURATION:PT5H", "2026-10-05 ")]
+    [InlineData("DTSTART;VALUE=DATE:20261005\nDTEND;VALUE=DATE:20261010", "2026-10-05 2026-10-09")]
+    [InlineData("DTSTART:20261005T000000\nDTEND:20261010T000000", "2026-10-05 2026-10-09")]
+    [InlineData("DTSTART:20261005T200000\nDTEND:20261006T000000", "2026-10-05 ")]
+    [InlineData("DTSTART:20261005T200000\nDTEND:20261006T010000", "2026-10-05 2026-10-06")]
+    [InlineData("DTSTART:20261005T200000\nDURATION:PT4H", "2026-10-05 ")]
+    public void The_last_day_is_the_last_that_belongs_to_it(string when, string days)
+    {
+        var row = Assert.Single(Events($"BEGIN:VEVENT\nUID:a\n{when}\nSUMMARY:Autumn break\nEND:VEVENT").Rows);
+        Assert.Equal(days, $"{Day(row.From)} {(row.To == row.From ? "" : Day(row.To))}");
+    }
+
     [Fact]
     public void A_moved_time_goes_where_its_series_goes_and_alone_it_is_an_entry_like_any()
     {

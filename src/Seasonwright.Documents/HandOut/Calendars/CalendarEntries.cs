@@ -63,7 +63,8 @@ internal sealed class CalendarEntries(Season season, Setup setup, CalendarChoice
                 MatchStatus.Postponed or MatchStatus.Cancelled => entry.CalledOff(),
                 _ => Unsure(entry, YearTexts.Say($"match.status.{match.Status}")),
             },
-            isHere && match.Zone is null ? [key, Locale] : [key], IsTaken: match.Status == MatchStatus.Postponed);
+            // Its clock may be the team's, and a number that has counted the team's settings once may not fall when it no longer is.
+            [key, Locale], IsTaken: match.Status == MatchStatus.Postponed);
     }
 
     private IEnumerable<PlannedEntry> Event(Event item)

@@ -32,7 +32,7 @@ internal sealed record CalendarEntry(
 }
 
 /// <summary>An entry with what it follows from.</summary>
-/// <param name="From">The facts of season and setup that say it.</param>
+/// <param name="From">The facts of season and setup that say it, its own first. The same for as long as it is there.</param>
 /// <param name="IsTaken">An entry that was there and has lost its place: told only to those who may hold it.</param>
 internal sealed record PlannedEntry(CalendarEntry Entry, ValueList<Key> From, bool IsTaken = false);
 

@@ -46,7 +46,7 @@ public abstract class CalendarRevisions
             var now = plan(season);
             var there = now.Select(planned => planned.Entry.Uid).ToHashSet(StringComparer.Ordinal);
             var gone = versions.Reverse().SelectMany(plan).Where(planned => !planned.IsTaken && there.Add(planned.Entry.Uid));
-            return now.Where(planned => !planned.IsTaken || Sequence(planned) > 0).Select(planned => new RevisedEntry(planned.Entry, Sequence(planned)))
+            return now.Where(planned => !planned.IsTaken || touched(planned.From[0]) > 1).Select(planned => new RevisedEntry(planned.Entry, Sequence(planned)))
                 .Concat(gone.Select(planned => new RevisedEntry(planned.Entry.CalledOff(), Sequence(planned))));
         }
 

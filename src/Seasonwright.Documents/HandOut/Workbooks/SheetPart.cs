@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using DocumentFormat.OpenXml;
 using DocumentFormat.OpenXml.Spreadsheet;
 using Seasonwright.Core.Setups;
@@ -28,7 +29,7 @@ internal sealed class SheetPart(Sheet sheet, string heading, string edition, Loc
             new PrintOptions { HorizontalCentered = false },
             new PageMargins { Left = 0.4, Right = 0.4, Top = 0.7, Bottom = 0.6, Header = 0.3, Footer = 0.3 },
             new PageSetup { PaperSize = locale.Paper == Paper.Letter ? 1u : 9u, Orientation = OrientationValues.Landscape, FitToWidth = 1, FitToHeight = 0 },
-            new HeaderFooter(new OddHeader(HeaderText(heading, edition)), new OddFooter($"&L{Plain(sheet.Name)}&R&P / &N")));
+            new HeaderFooter(new OddHeader(HeaderText(heading, edition)), new OddFooter($"&L{Plain(sheet.Name, 120)}&R&P / &N")));
         return written;
     }
 
@@ -128,15 +129,18 @@ internal sealed class SheetPart(Sheet sheet, string heading, string edition, Loc
     { Count = 1 };
 
     /// <summary>Left whose it is, right which state; 255 letters are the most that a header holds.</summary>
-    private static string HeaderText(string heading, string edition) => $"&L{Cut(Plain(heading), 120)}&R{Cut(Plain(edition), 120)}";
+    private static string HeaderText(string heading, string edition) => $"&L{Plain(heading, 120)}&R{Plain(edition, 120)}";
 
-    /// <summary>A sign that commands in a header is doubled to be shown.</summary>
-    private static string Plain(string text) => text.Replace("&", "&&", StringComparison.Ordinal);
-
-    private static string Cut(string text, int most)
+    /// <summary>A sign that commands in a header is doubled to be shown; what is cut is cut between signs.</summary>
+    private static string Plain(string text, int most)
     {
-        if (text.Length <= most) return text;
-        var cut = text[..most].TrimEnd('&');
-        return char.IsHighSurrogate(cut[^1]) ? cut[..^1] : cut;
+        var plain = new StringBuilder();
+        foreach (var sign in text.EnumerateRunes())
+        {
+            var shown = sign.Value == '&' ? "&&" : sign.ToString();
+            if (plain.Length + shown.Length > most) break;
+            plain.Append(shown);
+        }
+        return plain.ToString();
     }
 }

@@ -79,14 +79,17 @@ internal static class CalendarFile
     private static CalendarEntry Entry(CalendarEvent entry, int line, string? zone)
     {
         var start = entry.Start is { } time ? At(time, zone) : (null, null);
-        var end = entry.End is { } named ? At(named, zone) : entry is { Start: { } first, Duration: { } length } && start.Day is not null && first.HasTime ? At(first.Add(length), zone) : (null, null);
-        // The end of whole days is the day after the last (3.6.1); a night's end belongs to the evening it began on only for the clock.
-        var last = end.Day is { } day ? (entry.Start?.HasTime == false ? day.AddDays(-1) : day) : start.Day;
+        var end = End(entry) is { } named ? At(named, zone) : (null, null);
+        // The end is not part of it (3.6.1): of whole days it is the day after the last, and what ends at midnight ends with the day before.
+        var last = end.Day is { } day ? (end.Time is null && entry.Start?.HasTime == false || end.Time == TimeOnly.MinValue && day > start.Day ? day.AddDays(-1) : day) : start.Day;
         var summary = Spelling.Tidy(entry.Summary ?? "");
         return new(line, entry.Uid ?? "", start.Day, last > start.Day ? last : null, start.Time, end.Time, summary, Spelling.Tidy(entry.Location ?? ""), Spelling.Tidy(entry.Description ?? ""),
             (entry.Status ?? "").ToUpperInvariant(), [.. entry.Categories ?? []], false,
             entry.Start is { HasTime: true } written && start.Time is null ? FormattableString.Invariant($"{written.Value:HH:mm} UTC") : null);
     }
+
+    // Whole days last whole days or weeks (3.6.1); of any other length only the first is sure.
+    private static CalDateTime? End(CalendarEvent entry) => entry.End ?? (entry is { Start: { } start, Duration: { } length } && (start.HasTime || !length.HasTime) ? start.Add(length) : null);
 
     /// <summary>The clock of the venue: a zone's own time as it is written, UTC on the clock of the calendar; only the day where that is not known.</summary>
     private static (DateOnly? Day, TimeOnly? Time) At(CalDateTime time, string? zone)

@@ -230,15 +230,12 @@ public static class SheetReader
         private static string LabelOf(WeekAxis axis, int line)
         {
             var view = axis.View;
-            var before = Enumerable.Range(1, axis.First - 1).Select(place => view[line, place]).Where(cell => cell is { IsEmpty: false, Value: CellValue.Words or CellValue.Number }).Select(cell => Spelling.Tidy(cell!.Text)).ToList();
+            var before = axis.Before[line].Where(cell => cell.Value is CellValue.Words or CellValue.Number).Select(cell => Spelling.Tidy(cell.Text)).ToList();
             if (before.Count == 0) return "";
             if (!view.IsDown) return string.Join(' ', before.Distinct(StringComparer.Ordinal));
             // The headings are the row nearest above the first week; what stands higher is a title.
-            return view[line, HeadingPlace(axis)] is { IsEmpty: false } heading ? Spelling.Tidy(heading.Text) : "";
+            return view[line, axis.HeadingPlace] is { IsEmpty: false } heading ? Spelling.Tidy(heading.Text) : "";
         }
-
-        private static int HeadingPlace(WeekAxis axis) =>
-            Enumerable.Range(1, axis.First - 1).Reverse().FirstOrDefault(place => Enumerable.Range(1, axis.View.LastLine).Any(line => axis.View[line, place] is { IsEmpty: false }), axis.First);
 
         // Months, week numbers and a second line of dates: they say again when a week is.
         private static bool IsCalendar(List<SheetCell> said, string label, WeekAxis axis)
@@ -256,7 +253,7 @@ public static class SheetReader
         private void LeaveOutside(WeekAxis axis)
         {
             var view = axis.View;
-            var labels = view.IsDown ? HeadingPlace(axis) : 0;
+            var labels = view.IsDown ? axis.HeadingPlace : 0;
             var headings = Enumerable.Range(1, view.LastLine).Select(line => view[line, labels]?.Text ?? "").Where(text => text.Length > 0).ToHashSet(StringComparer.Ordinal);
             foreach (var place in view.Sheet.Cells.Where(cell => axis.Holds(view.LineOf(cell.At)) && !axis.Places.ContainsKey(view.PlaceOf(cell.At)) && !cell.IsEmpty).GroupBy(cell => view.PlaceOf(cell.At)))
             {

@@ -17,7 +17,15 @@ internal sealed record WeekAxis(SheetView View, int Line, SortedDictionary<int, 
     /// <summary>More are no year, even of days.</summary>
     public const int Most = 400;
 
+    private readonly Lazy<ILookup<int, SheetCell>> inFront = new(() => View.Sheet.Cells.Where(cell => !cell.IsEmpty && View.PlaceOf(cell.At) < Places.Keys.First()).ToLookup(cell => View.LineOf(cell.At)));
+
     public int First => Places.Keys.First();
+
+    /// <summary>By line, what stands in front of the first place, in order.</summary>
+    public ILookup<int, SheetCell> Before => inFront.Value;
+
+    /// <summary>The place nearest in front of the first one where anything stands, itself where nothing does.</summary>
+    public int HeadingPlace => Before.SelectMany(line => line).Select(cell => View.PlaceOf(cell.At)).DefaultIfEmpty(First).Max();
 
     public int Last => Places.Keys.Last();
 

@@ -36,6 +36,8 @@ internal sealed record SheetText(string Text, string Sheet, IReadOnlyList<string
             }
             text.Append('\t', cell.Column - column).Append(OnOneLine(cell.Text));
             column = cell.Column;
+            // Far columns too: SourceText says that it is too much.
+            if (text.Length > SourceText.LargestFile) break;
         }
         return text.ToString();
     }

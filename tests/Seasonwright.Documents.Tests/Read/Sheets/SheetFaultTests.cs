@@ -46,6 +46,17 @@ public class SheetFaultTests
         Assert.Null(read.Grid);
     }
 
+    /// <summary>A word in the last column and weeks a million rows down: a few kB that once asked for every place between them.</summary>
+    [Fact]
+    public void Far_corners_cost_nothing()
+    {
+        static string Cell(string at, string text) => $"<c r=\"{at}\" t=\"inlineStr\"><is><t>{text}</t></is></c>";
+        var rows = Enumerable.Range(0, 60).Select(n => (Row: 1_000_000 + n, Day: new DateOnly(2026, 8, 3).AddDays(7 * n)));
+        var sheet = $"<row r=\"1\">{Cell("XFD1", "Load")}</row>{string.Concat(rows.Select(row => $"<row r=\"{row.Row}\">{Cell($"A{row.Row}", $"{row.Day:yyyy-MM-dd}")}{Cell($"XFD{row.Row}", "60")}</row>"))}";
+        var read = SheetReader.Read(Workbook.Read("plan.xlsx", new MadeWorkbook().Sheet("Plan", sheet).Bytes()), SheetMap.Empty);
+        Assert.Equal((60, "Load"), (read.Grid!.Value.Count, Assert.Single(read.Rows).Label));
+    }
+
     [Fact]
     public void A_list_of_matches_alone_is_no_year_and_is_told_where_it_belongs()
     {

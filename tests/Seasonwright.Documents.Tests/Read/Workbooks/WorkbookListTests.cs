@@ -74,6 +74,7 @@ public sealed class WorkbookListTests
         Check(new MadeWorkbook().Sheet("List", Row(1, "Date", "Opponent") + $"<row r=\"1048576\">{Cell("A1048576", "2026-09-05")}</row>").Bytes(), refused: true);
         Check(new MadeWorkbook().Sheet("List", Row(1, "Date", "Opponent"), "<mergeCells><mergeCell ref=\"A1:B3\"/><mergeCell ref=\"A2:C2\"/></mergeCells>").Bytes(), refused: true);
         Check(new MadeWorkbook().Named("List").Part("xl/worksheets/sheet1.xml", "<!DOCTYPE x [<!ENTITY a SYSTEM \"file:///etc/passwd\">]><worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData><row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>&a;</t></is></c></row></sheetData></worksheet>").Bytes(), refused: true);
+        Check(new MadeWorkbook().Sheet("List", string.Concat(Enumerable.Range(1, 19_000).Select(row => $"<row r=\"{row}\">{Cell($"XFD{row}", "2026-09-05")}</row>"))).Bytes(), refused: true);
         Check([.. "PK"u8, .. "Date,Opponent\n2026-09-05,Kalnes\n"u8], refused: true);
     }
 
