@@ -22,7 +22,7 @@ public static class HandOuts
     public static HandOutFile HeadCoachPaper(SharedSeason shared, DateOnly from, PaperSize paper)
     {
         var sheet = HeadCoachSheet.Of(shared, from);
-        return new(HandOutFile.NameOf(shared, "head-coach.pdf"), HandOutFile.Pdf,
+        return new(HandOutFile.NameOf(shared, $"head-coach{OnLetter(paper)}.pdf"), HandOutFile.Pdf,
             PdfPainter.File(HandOutTexts.Say("head-coach.title", sheet.Name), shared.Edition.Day, HeadCoach.HeadCoachPaper.Of(sheet, paper), Scheme.Light));
     }
 
@@ -33,7 +33,7 @@ public static class HandOuts
 
     /// <param name="paper">Upright.</param>
     public static HandOutFile WeekSheet(SharedSeason shared, SeasonWeek week, PaperSize paper) =>
-        new(HandOutFile.NameOf(shared, FormattableString.Invariant($"week-{week.Number}.pdf")), HandOutFile.Pdf,
+        new(HandOutFile.NameOf(shared, FormattableString.Invariant($"week-{week.Number}{OnLetter(paper)}.pdf")), HandOutFile.Pdf,
             PdfPainter.File(HandOutTexts.Say("week-sheet.title", shared.Name, week.Number), shared.Edition.Day, WeekSheets.WeekSheet.Of(shared, week, paper), Scheme.Light));
 
     public static HandOutFile Workbook(SharedSeason shared, bool notes = true) => new(
@@ -47,6 +47,8 @@ public static class HandOuts
 
     /// <summary>The same for all editions: a calendar replaces the one before it.</summary>
     public static string CalendarName(SharedSeason shared) => HandOutFile.LastingNameOf(shared, ".ics");
+
+    private static string OnLetter(PaperSize paper) => paper == PaperSize.Letter ? "-letter" : "";
 
     private static string Tone(Scheme scheme) => scheme == Scheme.Grey ? "-grey" : "";
 }

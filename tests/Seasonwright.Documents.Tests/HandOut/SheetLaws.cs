@@ -56,11 +56,13 @@ public sealed class SheetLaws
 
     [Theory]
     [InlineData(WeekKind.Congested, 50, WeekFeel.MatchOnly)]
-    [InlineData(WeekKind.Overload, 70, WeekFeel.Hard)]
+    [InlineData(WeekKind.Overload, 70, WeekFeel.Normal)]
+    [InlineData(WeekKind.Overload, null, WeekFeel.Hard)]
     [InlineData(WeekKind.Building, 89, WeekFeel.Normal)]
     [InlineData(WeekKind.Building, 90, WeekFeel.Hard)]
     [InlineData(WeekKind.Competition, null, WeekFeel.Normal)]
-    [InlineData(WeekKind.Unloading, 95, WeekFeel.Easy)]
+    [InlineData(WeekKind.Unloading, null, WeekFeel.Easy)]
+    [InlineData(WeekKind.Unloading, 95, WeekFeel.Hard)]
     [InlineData(null, 60, WeekFeel.Easy)]
     [InlineData(null, 61, WeekFeel.Normal)]
     [InlineData(null, 90, WeekFeel.Hard)]
@@ -71,6 +73,54 @@ public sealed class SheetLaws
         book.Write(new SetWeekKind(book.Week(4), book.Week(4), kind));
         if (percent is { } share) book.Write(new SetWeekLoad(book.Week(4), book.Week(4), Load.FromPercent(new Percent(share), setup.ReferenceWeek)));
         Assert.Equal(feel, book.Season.FeelOf(setup, book.Season.Weeks[3]));
+    }
+
+    [Fact]
+    public void Two_match_days_are_a_week_of_matches_whatever_its_load()
+    {
+        var book = new SeasonBook(20);
+        var days = book.Season.Weeks[3].Days;
+        book.Write(new SetMatch(new Match(new("a"), days.First, Opponent: "Turnes")), new SetWeekLoad(book.Week(4), book.Week(4), new Load(500)));
+        Assert.Equal(WeekFeel.Easy, book.Season.FeelOf(Setup.Empty(new("team")), book.Season.Weeks[3]));
+        book.Write(new SetMatch(new Match(new("b"), days.Last, Opponent: "Kalnes")));
+        Assert.Equal(WeekFeel.MatchOnly, book.Season.FeelOf(Setup.Empty(new("team")), book.Season.Weeks[3]));
+    }
+
+    [Fact]
+    public void What_lasts_stands_in_every_week_it_touches_and_journeys_say_when_they_leave()
+    {
+        var book = new SeasonBook(20);
+        var weeks = book.Season.Weeks;
+        book.Write(
+            new SetEvent(new Event(new("hall"), EventKind.RoomClosed, "Hall closed", new(weeks[2].Days.First.AddDays(2), weeks[4].Days.First))),
+            new SetEvent(new Event(new("trip"), EventKind.Travel, "To Skeldby", new(weeks[6].Days.First, weeks[6].Days.First.AddDays(1)),
+                Legs: [new Leg(weeks[6].Days.First, "Ostham", "Skeldby", new(13, 0), new(16, 20)), new Leg(weeks[6].Days.First.AddDays(1), "Skeldby", "Ostham", new(20, 0), new(23, 59))])));
+        var shared = new SharedSeason(book.Season, Setup.Empty(new("team")), Edition.Draft(Day));
+        var told = HeadCoachSheet.Of(shared, Day).Weeks.Select(week => string.Join('|', week.Away)).ToList();
+        Assert.Equal([false, false, true, true, true, false], told.Take(6).Select(line => line.Contains("Hall closed", StringComparison.Ordinal)));
+        Assert.StartsWith("until ", told[3], StringComparison.Ordinal);
+        Assert.Matches("leaves .* 13:00, back .* 23:59", told[6]);
+        var sheet = string.Join('|', WeekSheet.Of(shared, weeks[6], PaperSize.A4).SelectMany(page => page.Tracks).SelectMany(track => track.Marks).OfType<TextRun>().Select(text => text.Text));
+        Assert.Contains("13:00 Ostham", sheet, StringComparison.Ordinal);
+        Assert.Contains("there 16:20", sheet, StringComparison.Ordinal);
+    }
+
+    /// <summary>Two things on every day of a week whose heading leaves the days any height: all of both are there.</summary>
+    [Fact]
+    public void A_week_sheet_shows_everything_there_is_room_for()
+    {
+        for (var length = 0; length < 60; length++)
+        {
+            var book = new SeasonBook(20);
+            var week = book.Season.Weeks[5];
+            book.Write(new SetEvent(new Event(new("a"), EventKind.Holiday, "Mid-season break", week.Days)), new SetEvent(new Event(new("b"), EventKind.RoomClosed, "Hall closed", week.Days)),
+                new SetPracticeWish(week.Id, string.Concat(Enumerable.Repeat("legs ", 1 + 3 * length))));
+            foreach (var paper in new[] { PaperSize.A4, PaperSize.Letter })
+            {
+                var texts = WeekSheet.Of(new SharedSeason(book.Season, Setup.Empty(new("team")), Edition.Draft(Day)), week, paper).SelectMany(page => page.Tracks).SelectMany(track => track.Marks).OfType<TextRun>().Select(text => text.Text).ToList();
+                Assert.Equal((7, 7), (texts.Count(text => text.StartsWith("Mid-season break", StringComparison.Ordinal)), texts.Count(text => text.StartsWith("Hall closed", StringComparison.Ordinal))));
+            }
+        }
     }
 
     private static void Within(IEnumerable<SheetDrawing> sheets)

@@ -69,9 +69,9 @@ public sealed class HeadCoachPaper
         Columns(columns);
         foreach (var week in sheet.Weeks)
         {
-            if (week.Phase is { } phase) Phase(phase, columns);
-            Row(columns, week.Feel, week.Number, week.Days,
-                [(week.Matches, Looks.Ink), ([.. week.Away, .. week.Tests.Select(test => Say("head-coach.test", test))], Looks.Ink)]);
+            IReadOnlyList<(IReadOnlyList<string> Lines, TextLook Look)> cells = [(week.Matches, Looks.Ink), ([.. week.Away, .. week.Tests.Select(test => Say("head-coach.test", test))], Looks.Ink)];
+            if (week.Phase is { } phase) Phase(phase, columns, HeightOf(Wrapped(columns, cells)));
+            Row(columns, week.Feel, week.Number, week.Days, cells);
         }
         if (sheet.Weeks.Count == 0) Page.Line(Say("head-coach.no-weeks"), Body, Looks.Muted);
         Need(2 * PageSketch.LineHeight(Small) + 8);
@@ -88,10 +88,10 @@ public sealed class HeadCoachPaper
         Page.Rule(Looks.Rule);
     }
 
-    private void Phase(HeadCoachPhase phase, double[] columns)
+    private void Phase(HeadCoachPhase phase, double[] columns, double firstWeek)
     {
         // With its first week, so that no heading stands alone at a page's end.
-        if (Need(24 + 2 * PageSketch.LineHeight(Body))) Columns(columns);
+        if (Need(24 + firstWeek)) Columns(columns);
         Page.Space(5);
         Page.Add(new Box(new(0, Page.Y, 4, 15), PhasesTrack.Looking(phase.Kind).Ground));
         var name = TextFit.Fit($"{phase.Name}, {phase.Weeks}", width * 0.5, Strong);
@@ -103,12 +103,12 @@ public sealed class HeadCoachPaper
     /// <summary>One week: as high as its longest cell, on one page unless it is higher than a page.</summary>
     private void Row(double[] columns, WeekFeel? feel, int number, string days, IReadOnlyList<(IReadOnlyList<string> Lines, TextLook Look)> cells)
     {
-        var wrapped = cells.Select((cell, at) => cell.Lines.SelectMany(line => TextWrap.Lines(line, columns[4 + at] - columns[3 + at] - Gap, Body)).ToList()).ToList();
+        var wrapped = Wrapped(columns, cells);
         var most = (int)((bottom - 60) / PageSketch.LineHeight(Body));
         for (var from = 0; from == 0 || from < wrapped.Max(lines => lines.Count); from += most)
         {
             var part = wrapped.Select(lines => lines.Skip(from).Take(most).ToList()).ToList();
-            var height = Math.Max(1, part.Max(lines => lines.Count)) * PageSketch.LineHeight(Body) + 2 * CellTop;
+            var height = HeightOf(part);
             if (Need(height) && columns.Length == 6) Columns(columns);
             Page.Rule(Looks.Hairline);
             var top = Page.Y + CellTop;
@@ -127,6 +127,11 @@ public sealed class HeadCoachPaper
             Page.Space(height);
         }
     }
+
+    private static List<List<string>> Wrapped(double[] columns, IEnumerable<(IReadOnlyList<string> Lines, TextLook Look)> cells) =>
+        [.. cells.Select((cell, at) => cell.Lines.SelectMany(line => TextWrap.Lines(line, columns[4 + at] - columns[3 + at] - Gap, Body)).ToList())];
+
+    private static double HeightOf(IEnumerable<List<string>> cells) => Math.Max(1, cells.Max(lines => lines.Count)) * PageSketch.LineHeight(Body) + 2 * CellTop;
 
     /// <summary>A new page where the height is not there.</summary>
     /// <returns>Whether one was begun.</returns>

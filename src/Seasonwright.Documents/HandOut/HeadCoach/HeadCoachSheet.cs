@@ -35,25 +35,19 @@ public sealed record HeadCoachSheet(
     }
 
     private static HeadCoachWeek Week(Season season, SharedSeason shared, SeasonWeek week, YearWords words) => new(
-        week.Number, Short(shared, words, week.Days), season.PhaseOf(week) is { } run && run.First == week ? Phase(run) : null, season.FeelOf(shared.Setup, week),
+        week.Number, Short(shared, words, week.Days), season.PhaseOf(week) is { } run && run.First == week ? Phase(run, season) : null, season.FeelOf(shared.Setup, week),
         season.MatchesIn(week).Select(match => MatchLine.Of(match, words)).ToValueList(),
-        // Told in the week in which it begins, or in the first of the season.
-        season.Events.Where(e => week.Days.Contains(e.Days.First) || (week.Number == 1 && e.Days.First < week.Days.First)).Select(e => EventLine(e, words)).ToValueList(),
+        season.Events.Where(e => e.Days.Overlaps(week.Days)).Select(e => EventLine.Of(e, week, words)).ToValueList(),
         season.TestDays.Where(test => week.Days.Contains(test.Day)).Select(test => PlainText.Clean(Say("sheet.line", words.ShortDay(test.Day), test.Battery))).ToValueList());
 
-    private static HeadCoachPhase Phase(PhaseRun run) => new(
+    private static HeadCoachPhase Phase(PhaseRun run, Season season) => new(
         PlainText.Clean(run.Phase.Name ?? Sentences.Say($"phase.{run.Phase.Kind}")),
         run.First.Number == run.Last.Number ? Say("head-coach.week", run.First.Number) : Say("head-coach.weeks", run.First.Number, run.Last.Number),
-        Say($"head-coach.phase.{run.Phase.Kind}"), run.Phase.Kind);
+        Say(IsAgain(run, season) ? "head-coach.again" : $"head-coach.phase.{run.Phase.Kind}"), run.Phase.Kind);
 
-    /// <summary>"Mon 4 – Fri 8 Jan: National camp, no training".</summary>
-    private static string EventLine(Event e, YearWords words)
-    {
-        var days = e.Days.Length == 1 ? words.ShortDay(e.Days.First) : Say("sheet.span", words.ShortDay(e.Days.First), words.ShortDay(e.Days.Last));
-        var details = YearWords.Details(e with { Training = null, Nights = null, Source = null });
-        var training = e.Training is { Value: 0 } ? new[] { Say("head-coach.no-training") } : [];
-        return PlainText.Clean(Say("sheet.line", days, YearWords.Join([e.Title, .. details, .. training])));
-    }
+    // General preparation once matches were played builds no base: it brings back what a break took.
+    private static bool IsAgain(PhaseRun run, Season season) =>
+        run.Phase.Kind == PhaseKind.GeneralPreparation && season.Phases.Any(earlier => earlier.Phase.Kind == PhaseKind.Competition && earlier.Last.Number < run.First.Number);
 
     /// <summary>"11 – 17 Oct", "27 Sep – 3 Oct", "Oct 11 – Oct 17" where the month stands first.</summary>
     private static string Short(SharedSeason shared, YearWords words, DaySpan days) =>

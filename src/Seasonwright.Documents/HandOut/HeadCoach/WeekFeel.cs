@@ -14,27 +14,33 @@ public enum WeekFeel
     MatchOnly,
 }
 
-/// <summary>Reads a week's kind and load as a feel. Common practice, no source.</summary>
+/// <summary>
+/// Reads a week as a feel: by its matches, then by its load, so that the word never contradicts the bar beside it on the wall; by its
+/// kind only where no load is set. Common practice, no source.
+/// </summary>
 public static class WeekFeels
 {
-    /// <summary>Up to this share of a normal hard week, per cent, a week without a kind is easy.</summary>
+    /// <summary>Up to this share of a normal hard week, per cent, a week is easy.</summary>
     public const int MostEasy = 60;
 
     /// <summary>From this share of a normal hard week on, per cent, a week is hard.</summary>
     public const int LeastHard = 90;
 
-    /// <summary>Null where the week has neither a kind nor a load.</summary>
+    /// <summary>Days with a match from which on a week is matches and what lies between.</summary>
+    public const int MatchDaysAlone = 2;
+
+    /// <summary>Null where the week has neither two matches nor a kind nor a load.</summary>
     public static WeekFeel? FeelOf(this Season season, Setup setup, SeasonWeek week)
     {
-        var load = season.TargetOf(week.Id)?.PercentOf(setup.ReferenceWeek).Value;
-        return season.KindOf(week.Id) switch
+        var kind = season.KindOf(week.Id);
+        if (kind == WeekKind.Congested || season.MatchDays.Count(week.Days.Contains) >= MatchDaysAlone) return WeekFeel.MatchOnly;
+        if (season.TargetOf(week.Id)?.PercentOf(setup.ReferenceWeek).Value is { } load) return load <= MostEasy ? WeekFeel.Easy : load >= LeastHard ? WeekFeel.Hard : WeekFeel.Normal;
+        return kind switch
         {
-            WeekKind.Congested => WeekFeel.MatchOnly,
+            null => null,
             WeekKind.Overload => WeekFeel.Hard,
-            WeekKind.Building or WeekKind.Competition => load >= LeastHard ? WeekFeel.Hard : WeekFeel.Normal,
-            not null => WeekFeel.Easy,
-            null when load is null => null,
-            null => load <= MostEasy ? WeekFeel.Easy : load >= LeastHard ? WeekFeel.Hard : WeekFeel.Normal,
+            WeekKind.Building or WeekKind.Competition => WeekFeel.Normal,
+            _ => WeekFeel.Easy,
         };
     }
 }

@@ -19,11 +19,17 @@ public sealed class WeekSheet
     private const double Margin = 30, PointsPerPx = 0.75, Gap = 10;
     private const double LeastDay = 40, MostDay = 130;
 
+    // Seven sevenths of the room may sum to a hair more than the room.
+    private const double Rounding = 0.01;
+
     /// <summary>Of the page's width; the rest is for the pen.</summary>
     private const double WordsShare = 0.55;
 
     private static readonly TextStyle Title = new(20, FontWeight.SemiBold), Heading = new(13, FontWeight.SemiBold), Body = new(12),
         Strong = new(12, FontWeight.SemiBold), Small = new(9);
+
+    /// <summary>The caution, on two lines at most.</summary>
+    private static readonly double FootHeight = 2 * PageSketch.LineHeight(Small);
 
     private readonly SharedSeason shared;
     private readonly SeasonWeek week;
@@ -69,43 +75,52 @@ public sealed class WeekSheet
         page.Space(4);
     }
 
+    // What there is to say of the week, and no more of it than leaves each day its least height.
     private void About()
+    {
+        var lines = Said().SelectMany(text => TextWrap.Lines(PlainText.Clean(text), page.Width, Body)).ToList();
+        var most = (int)((bottom - page.Y - 16 - FootHeight - week.Days.Length * LeastDay) / PageSketch.LineHeight(Body));
+        foreach (var line in lines.Count <= most ? lines : [.. lines.Take(most - 1), Say("week-sheet.more", lines.Count - most + 1)]) page.Line(line, Body, Looks.Ink);
+        page.Space(8);
+    }
+
+    private IEnumerable<string> Said()
     {
         List<string> parts = [];
         if (Season.PhaseOf(week) is { } phase) parts.Add(phase.Phase.Name ?? Sentences.Say($"phase.{phase.Phase.Kind}"));
         if (Season.BlockOf(week) is { } block)
             parts.Add(Say("week-sheet.block", block.Block.Name ?? Sentences.Say($"block.{block.Block.Kind}"), week.Number - block.First.Number + 1, block.Last.Number - block.First.Number + 1));
         if (Season.KindOf(week.Id) is { } kind) parts.Add(Say("week-sheet.kind", Sentences.Say($"kind.{kind}")));
-        if (parts.Count > 0) page.Paragraph(string.Join(" · ", parts), Body, Looks.Ink);
+        if (parts.Count > 0) yield return string.Join(" · ", parts);
 
         var load = WeekLoad.Of(Season, shared.Setup, week);
         if (load.Target is { } target)
-            page.Paragraph(Say("week-sheet.load", Percent(target), Percent(load.Match), Percent(load.Practice), Percent(load.Ours)), Body, Looks.Ink);
-        page.Paragraph(Say("week-sheet.practices", words.Practices(Season.PracticesOf(week.Id))), Body, Looks.Ink);
+            yield return Say("week-sheet.load", Percent(target), Percent(load.Match), Percent(load.Practice), Percent(load.Ours));
+        yield return Say("week-sheet.practices", words.Practices(Season.PracticesOf(week.Id)));
+        if (Season.PracticeWishOf(week.Id) is { } wish) yield return Say("week-sheet.wish", wish);
         var levels = from quality in shared.Setup.Qualities
                      let emphasis = Season.EmphasisOf(week.Id, quality.Id)
                      where emphasis != Emphasis.None
                      orderby emphasis descending
                      group quality.Name by emphasis into level
                      select Say($"week-sheet.emphasis.{level.Key}", string.Join(", ", level));
-        foreach (var level in levels) page.Paragraph(level, Body, Looks.Ink);
+        foreach (var level in levels) yield return level;
         var own = from track in Season.Tracks
                   let text = Season.CellOf(track.Id, CellPlace.Of(week.Id))
                   where text is not null
                   select Own(track, text);
         var ofWeek = string.Join(" · ", own);
-        if (ofWeek.Length > 0) page.Paragraph(ofWeek, Body, Looks.Ink);
-        page.Space(8);
+        if (ofWeek.Length > 0) yield return ofWeek;
     }
 
     private void Days()
     {
         var days = week.Days.Days().Select(day => (Day: day, Lines: LinesOf(day).SelectMany(line => TextWrap.Lines(line, page.Width * WordsShare, Body)).ToList())).ToList();
-        var room = bottom - page.Y - 8 - 2 * PageSketch.LineHeight(Small);
+        var room = bottom - page.Y - 8 - FootHeight;
         var even = Math.Clamp(room / days.Count, LeastDay, MostDay);
         // One page whatever there is: days with more than their share say how much more.
         var most = days.Max(day => day.Lines.Count);
-        while (most > 1 && days.Sum(day => Height(Math.Min(day.Lines.Count, most))) > room) most--;
+        while (most > 1 && days.Sum(day => Height(Math.Min(day.Lines.Count, most))) > room + Rounding) most--;
         foreach (var (day, lines) in days)
         {
             page.Rule(Looks.Rule);
@@ -124,7 +139,7 @@ public sealed class WeekSheet
     private IEnumerable<string> LinesOf(DateOnly day)
     {
         foreach (var match in Season.MatchesIn(week).Where(match => match.Days!.Value.Contains(day))) yield return MatchLine.Whom(match);
-        foreach (var e in Season.Events.Where(e => e.Days.Contains(day))) yield return PlainText.Clean(YearWords.Join([e.Title, .. YearWords.Details(e)]));
+        foreach (var line in Season.Events.Where(e => e.Days.Contains(day)).SelectMany(e => EventLine.On(e, day, week.Days))) yield return line;
         foreach (var test in Season.TestDays.Where(test => test.Day == day)) yield return PlainText.Clean(Say("head-coach.test", test.Battery));
         foreach (var track in Season.Tracks)
             if (Season.CellOf(track.Id, CellPlace.Of(day)) is { } text) yield return Own(track, text);
