@@ -19,10 +19,10 @@ internal sealed partial record NameCell(string Name, IReadOnlyList<string> Besid
         if (name.EndsWith(" C", StringComparison.Ordinal) && name.Count(c => c == ' ') >= 2) name = name[..^2];
         var kept = inside.Where(text => !PositionWords.IsCaptain(text)).ToList();
         // Words in front of a comma are names even where they mean something else too ("Bruch, Mia"); a sentence is none.
-        var isSentence = !PersonName.IsLike(name) && PersonHealth.In(name);
+        var isSentence = !PersonName.IsLike(name) && HealthWords.BesidePerson(name);
         if (isSentence) name = PersonName.FirstWords(name);
         if (!name.Any(char.IsLetter)) name = "";
-        return new(Spelling.Cut(name, PersonName.LongestName), [.. kept.Where(text => !PersonHealth.In(text))], isSentence || kept.Exists(PersonHealth.In));
+        return new(Spelling.Cut(name, PersonName.LongestName), [.. kept.Where(text => !HealthWords.BesidePerson(text))], isSentence || kept.Exists(HealthWords.BesidePerson));
     }
 
     [GeneratedRegex(@"[(\[{](?<in>[^()\[\]{}]*)[)\]}]?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]

@@ -42,7 +42,7 @@ internal sealed partial record PersonName(string Family, string Given, NameDoubt
 
     /// <summary>The name that a sentence begins with ("Anna Berg out with her knee"): as many words as may be a name.</summary>
     public static string FirstWords(string text) =>
-        string.Join(' ', text.Split(' ').TakeWhile(word => (IsLike(word) && char.IsUpper(word[0]) || Particles.Contains(word)) && !PersonHealth.In(word)).Take(4)).TrimEnd(',', '.');
+        string.Join(' ', text.Split(' ').TakeWhile(word => (IsLike(word) && char.IsUpper(word[0]) || Particles.Contains(word)) && !HealthWords.BesidePerson(word)).Take(4)).TrimEnd(',', '.');
 
     // "DUPONT Jean", "Jean DUPONT": the word in capitals is the family name.
     private static PersonName? Shouted(string[] words)

@@ -21,12 +21,12 @@ internal sealed partial class PieceReading
         if (text.Length == 0 || PositionWords.IsCaptain(text)) return;
         if (text.Length > LongestPiece)
         {
-            (TellsHealth, IsKnown) = (PersonHealth.In(text), false);
+            (TellsHealth, IsKnown) = (HealthWords.BesidePerson(text), false);
             if (!TellsHealth) Line = line with { Remarks = [.. line.Remarks, Spelling.Cut(text, LongestPiece)] };
             return;
         }
         if (Lifts(text) is { Count: > 0 } lifts) Line = line with { Lifts = [.. line.Lifts, .. lifts] };
-        else if (PersonHealth.In(text) && !IsPosition(text)) TellsHealth = true;
+        else if (HealthWords.BesidePerson(text) && !IsPosition(text)) TellsHealth = true;
         else if (Born().Match(text) is { Success: true } born && line.Born.Length == 0) Line = line with { Born = born.Groups["day"].Value };
         else if (line.Born.Length == 0 && DateText.Find(text) is { LacksYear: false, Start: 0 } date && date.End >= text.Length - 1) Line = line with { Born = text };
         else if (line.Mass.Length == 0 && MassText.Read(text) is { Unit: not null }) Line = line with { Mass = text };

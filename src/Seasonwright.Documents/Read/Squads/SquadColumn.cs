@@ -49,7 +49,7 @@ internal static partial class SquadHeadings
             foreach (var (column, words) in Headings)
                 if (words.Contains(name)) return column;
         if (Exercises.Of(plain) is not null) return SquadColumn.Lift;
-        return PersonHealth.In(heading) ? SquadColumn.Health : null;
+        return HealthWords.BesidePerson(heading) ? SquadColumn.Health : null;
     }
 
     /// <summary>A heading that names both names in an order: whether the family name stands first. Null where it says no order.</summary>

@@ -52,10 +52,10 @@ internal sealed class SquadTold
     public List<HeldBack> Held { get; } = [];
 
     /// <summary>A line that is no row. One that tells of health shows no words.</summary>
-    public void Skip(int line, string text, string kind, params object?[] values) => Skipped.Add(Read.Skipped.Of(line, PersonHealth.In(text) ? "" : text, kind, values));
+    public void Skip(int line, string text, string kind, params object?[] values) => Skipped.Add(Read.Skipped.Of(line, HealthWords.BesidePerson(text) ? "" : text, kind, values));
 
     /// <summary>A cell of a row that cannot be read as what its column holds.</summary>
-    public void Unread(int line, string cell, string heading) => Skip(line, cell, "squad-cell", PersonHealth.In(heading) ? "" : heading);
+    public void Unread(int line, string cell, string heading) => Skip(line, cell, "squad-cell", HealthWords.BesidePerson(heading) ? "" : heading);
 
     public void Hold(int line, string where)
     {

@@ -46,12 +46,12 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
 
     // "FORWARDS", "Goalkeepers:", "Injured", "Staff".
     private static bool Heading(string text) => text.Length <= 40 && !text.Any(char.IsAsciiDigit) && !text.Contains(',', StringComparison.Ordinal)
-        && (text.EndsWith(':') || PositionWords.IsPosition(text) || PersonHealth.IsAbsence(text) || text.Count(c => c == ' ') < 3 && (PositionWords.IsStaff(text) || PositionWords.IsTrial(text)) || !text.Any(char.IsLower) && text.Count(c => c == ' ') < 2 && text.Count(char.IsLetter) > 2);
+        && (text.EndsWith(':') || PositionWords.IsPosition(text) || Availability.IsAbsence(text) || text.Count(c => c == ' ') < 3 && (PositionWords.IsStaff(text) || PositionWords.IsTrial(text)) || !text.Any(char.IsLower) && text.Count(c => c == ' ') < 2 && text.Count(char.IsLetter) > 2);
 
     private void Open(CellRow row, string heading, bool begun)
     {
         kind = SquadSections.Of(heading);
-        group = kind == SquadSection.People && !PersonHealth.In(heading) ? heading : "";
+        group = kind == SquadSection.People && !HealthWords.BesidePerson(heading) ? heading : "";
         Skip(row, kind == SquadSection.People && !begun && PositionWords.NamesSquad(heading) ? "squad-title" : kind == SquadSection.People && PositionWords.IsPosition(heading) ? "squad-group" : "squad-section");
         if (kind == SquadSection.People && PositionWords.NamesSquad(heading)) group = "";
     }
@@ -74,7 +74,7 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
             if (piece.InBrackets && named == SquadSection.Absent) continue;
             if (piece.InBrackets || !PersonName.IsLike(Numbered().Replace(piece.Text, "")))
             {
-                if (PersonHealth.In(piece.Text)) told.Hold(row.Line, Place(row.Line));
+                if (HealthWords.BesidePerson(piece.Text)) told.Hold(row.Line, Place(row.Line));
                 else if (people.Count > 0 && people[^1].Number.Length == 0 && piece.Text.Length <= 3 && piece.Text.All(char.IsAsciiDigit)) people[^1] = people[^1] with { Number = piece.Text };
                 else if (people.Count > 0 && PositionWords.IsPosition(piece.Text)) people[^1] = people[^1] with { Position = piece.Text };
                 else if (people.Count > 0 && !PositionWords.IsCaptain(piece.Text)) people[^1] = people[^1] with { Remarks = [.. people[^1].Remarks, piece.Text] };
@@ -108,7 +108,7 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
         var isPerson = line is not null && (number.Success || known > 0 || kind is SquadSection.Absent or SquadSection.Trial || group.Length > 0 && rest.Count == 0 || namesAlone && IsNameAlone(text));
         if (!isPerson || kind == SquadSection.Staff)
         {
-            if (PersonHealth.In(text)) told.Hold(row.Line, Place(row.Line));
+            if (HealthWords.BesidePerson(text)) told.Hold(row.Line, Place(row.Line));
             Skip(row, kind == SquadSection.Staff ? "squad-staff" : "squad-prose");
             return null;
         }

@@ -58,7 +58,7 @@ public static class SquadReader
         if (rows.Count == 0 && told.Held.Count == 0 && told.Skipped.TrueForAll(skipped => skipped.Kind != "squad-left-out")) return Refused(source, new([Problem.Of("no-squad", source.Name, null, null)]));
         return new(source.Name, TeamOf(titles), rows.ToValueList(), asker.Open, asker.Answered, told.Skipped.OrderBy(skipped => skipped.Line).ToValueList(), told.Held.OrderBy(held => held.Line).ToValueList(), ValueList<Problem>.Empty,
             new(source.Encoding, columns is null && table.Delimiter is ',' or ' ' ? null : table.Delimiter, columns is null ? null : table.Rows[columns.Last].Line, questions.MassUnit, questions.LiftUnit, born.Order,
-                headed?.Unread.Where(heading => !PersonHealth.In(heading)).ToValueList() ?? ValueList<string>.Empty));
+                headed?.Unread.Where(heading => !HealthWords.BesidePerson(heading)).ToValueList() ?? ValueList<string>.Empty));
     }
 
     // Rows of a table without headings are read as lines whose pieces are its cells.

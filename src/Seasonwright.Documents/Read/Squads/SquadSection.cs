@@ -15,5 +15,5 @@ internal enum SquadSection
 internal static class SquadSections
 {
     public static SquadSection Of(string heading) =>
-        PersonHealth.IsAbsence(heading) ? SquadSection.Absent : PositionWords.IsStaff(heading) ? SquadSection.Staff : PositionWords.IsTrial(heading) ? SquadSection.Trial : SquadSection.People;
+        Availability.IsAbsence(heading) ? SquadSection.Absent : PositionWords.IsStaff(heading) ? SquadSection.Staff : PositionWords.IsTrial(heading) ? SquadSection.Trial : SquadSection.People;
 }

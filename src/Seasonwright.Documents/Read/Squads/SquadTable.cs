@@ -44,14 +44,14 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
     }
 
     // One cell alone is a heading of what follows unless it is somebody's name.
-    private static bool IsSection(string cell, string name) => name.Length == 0 || cell.EndsWith(':') || PositionWords.IsPosition(cell) || PositionWords.IsStaff(cell) || PositionWords.IsTrial(cell) || PersonHealth.IsAbsence(cell) || !PersonName.IsLike(cell) || !cell.Contains(' ', StringComparison.Ordinal) && !cell.Contains(',', StringComparison.Ordinal);
+    private static bool IsSection(string cell, string name) => name.Length == 0 || cell.EndsWith(':') || PositionWords.IsPosition(cell) || PositionWords.IsStaff(cell) || PositionWords.IsTrial(cell) || Availability.IsAbsence(cell) || !PersonName.IsLike(cell) || !cell.Contains(' ', StringComparison.Ordinal) && !cell.Contains(',', StringComparison.Ordinal);
 
     private SquadLine? Open(CellRow row, string cell)
     {
         kind = SquadSections.Of(cell);
         if (kind == SquadSection.People && PositionWords.IsTotal(cell)) return Skipped(row, "squad-totals");
-        section = kind == SquadSection.People && !PersonHealth.In(cell) ? cell.TrimEnd(':', ' ') : "";
-        if (PersonHealth.In(cell) && kind == SquadSection.People) told.Hold(row.Line, Where(row.Line, row.Filled.First().Column));
+        section = kind == SquadSection.People && !HealthWords.BesidePerson(cell) ? cell.TrimEnd(':', ' ') : "";
+        if (HealthWords.BesidePerson(cell) && kind == SquadSection.People) told.Hold(row.Line, Where(row.Line, row.Filled.First().Column));
         return Skipped(row, "squad-section");
     }
 
@@ -69,7 +69,7 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
         foreach (var (role, cell) in names.Where(cell => cell.Value.TellsHealth)) told.Hold(row.Line, Where(row.Line, columns[role]!.Value));
         if (names.Values.All(cell => cell.Name.Length == 0)) return Skipped(row, "squad-no-name");
         foreach (var column in columns.All(SquadColumn.Health).Where(column => row[column].Length > 0 && !SquadColumns.IsNothing(row[column]))) told.Hold(row.Line, Where(row.Line, column));
-        var remarks = columns.All(SquadColumn.Remark).Select(column => Plain(row, column)).Where(cell => cell.Length > 0 && !SquadColumns.IsNothing(cell) && !PersonHealth.IsAvailability(cell)).ToList();
+        var remarks = columns.All(SquadColumn.Remark).Select(column => Plain(row, column)).Where(cell => cell.Length > 0 && !SquadColumns.IsNothing(cell) && !Availability.IsSaid(cell)).ToList();
         var position = values[SquadColumn.Position];
         if (position.Length == 0 && beside.Find(PositionWords.IsPosition) is { } inName) (position, _) = (inName, beside.Remove(inName));
         var all = string.Join(' ', filled.Where(c => columns.Roles.ElementAtOrDefault(c.Column) is not (SquadColumn.Health or null)).Select(c => c.Cell));
@@ -97,7 +97,7 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
     {
         var cell = row[column];
         if (Formula.Is(cell)) told.Skip(row.Line, cell, "squad-error");
-        else if (PersonHealth.In(cell) && !PersonHealth.IsAvailability(cell) && !(columns.Roles[column] == SquadColumn.Position && PositionWords.IsPosition(cell))) told.Hold(row.Line, Where(row.Line, column));
+        else if (HealthWords.BesidePerson(cell) && !Availability.IsSaid(cell) && !(columns.Roles[column] == SquadColumn.Position && PositionWords.IsPosition(cell))) told.Hold(row.Line, Where(row.Line, column));
         else return cell;
         return "";
     }
@@ -121,7 +121,7 @@ internal sealed class SquadTable(CellTable table, SquadColumns columns, Sheet? s
         foreach (var cell in sheet?.Cells.Where(cell => cell.Row == line && cell.Comment.Length > 0) ?? [])
         {
             var comment = Spelling.Tidy(cell.Comment);
-            if (PersonHealth.In(comment)) told.Hold(line, Sentences.Say("squad.comment", cell.At));
+            if (HealthWords.BesidePerson(comment)) told.Hold(line, Sentences.Say("squad.comment", cell.At));
             else plain.Add(comment);
         }
         return plain;
