@@ -33,14 +33,17 @@ internal sealed class PageSketch(double width)
             marks.Add(new TextRun(new(x, top + style.Size * Ascent), fitted.Text, style, look, anchor));
     }
 
-    /// <summary>Which edition it is, at the right end: a draft is told from a published version by a frame, not by a word alone.</summary>
+    /// <summary>
+    /// Which edition it is, flush with the right end: a draft is told from a published version by a frame, not by a word alone.
+    /// </summary>
     /// <returns>px that are left for what stands before it.</returns>
     public double Stamp(string edition, bool isDraft, double top, TextStyle style)
     {
-        var stamp = TextWidths.Of(edition, style) + 16;
+        const double Pad = 8;
+        var stamp = TextWidths.Of(edition, style) + 2 * Pad;
         if (isDraft)
             marks.Add(new Box(new(Width - stamp, top, stamp, 19), Looks.EventUnsure, 3));
-        Put(Width - stamp / 2, top + 3.5, stamp, edition, style, Looks.Ink, TextAnchor.Middle);
+        Put(isDraft ? Width - Pad : Width, top + 3.5, stamp, edition, style, Looks.Ink, TextAnchor.End);
         return Width - stamp;
     }
 

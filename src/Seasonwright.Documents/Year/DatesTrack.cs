@@ -25,7 +25,7 @@ internal static class DatesTrack
     {
         var sketch = new TrackSketch(plan, "dates", Say("track.dates"));
         var height = Top + 7 * RowHeight + 4;
-        sketch.Name(Top + 10, Say("hint.dates"), height, 12);
+        sketch.Name(Top + 10, Say(plan.IsSlim ? "hint.dates.slim" : "hint.dates"), height, 12);
         for (var slot = 0; slot < 7; slot++)
             sketch.GutterFigure(Say($"day.{(DayOfWeek)(((int)plan.Season.Frame.WeekStart + slot) % 7)}.letter"), Baseline(slot));
         var certain = MatchDays.Certain(plan);

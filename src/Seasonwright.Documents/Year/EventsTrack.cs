@@ -22,7 +22,7 @@ internal static class EventsTrack
                 continue;
             var (from, to) = plan.Across(seen);
             to = Math.Max(to - 1, from + 5);
-            var name = Labelled.Of([e.Title, .. Forms($"event.{e.Kind}")], from, to, plan.HasWords ? 220 : Math.Clamp(plan.Width * 0.1, 96, 150), Type.Small, plan);
+            var name = Labelled.Of([e.Title, .. Forms($"event.{e.Kind}")], from, to, plan.HasWords ? 220 : Math.Clamp(plan.Width * 0.12, 96, 150), Type.Small, plan);
             var top = Top + lanes.Take(name.From - 2, name.To + 5) * RowHeight;
             List<Shape> shapes = [new Box(new(from, top, to - from, BarHeight), e.Provisional ? Looks.EventUnsure : Looks.Event, 3)];
             if (name.Text.Kind != FitKind.Nothing)

@@ -3,7 +3,7 @@ using Seasonwright.Documents.Draw;
 
 namespace Seasonwright.Documents.Year;
 
-/// <summary>Where the name of a bar stands: inside it, else right of it, else left of it, else cut to fit inside.</summary>
+/// <summary>Where the name of a bar stands: inside it, else right of it, else left of it, whole if it can; else cut to fit inside.</summary>
 /// <param name="Text">Nothing if there is no room at all.</param>
 /// <param name="X">Where the text begins.</param>
 /// <param name="From">Left end of bar and text together.</param>
@@ -23,9 +23,9 @@ internal readonly record struct Labelled(FittedText Text, double X, double From,
         if (whole.Kind == FitKind.Whole)
             return new(whole, from + Pad, from, to);
         var beside = TextFit.Fit(names[0], Math.Min(most, plan.Right - to - Pad), style);
-        if (IsTelling(beside))
-            return new(beside, to + Pad - 1, from, to + Pad + beside.Width);
         var before = TextFit.Fit(names[0], Math.Min(most, from - plan.Left - Pad), style);
+        if (beside.Kind == FitKind.Whole || before.Kind != FitKind.Whole && IsTelling(beside))
+            return new(beside, to + Pad - 1, from, to + Pad + beside.Width);
         if (IsTelling(before))
             return new(before, from - Pad + 1 - before.Width, from - Pad - before.Width, to);
         var cut = Ladder.Cut(names, inside, style);

@@ -10,7 +10,9 @@ namespace Seasonwright.Documents.Year;
 internal sealed class LoadTrack
 {
     private const double Top = 10;
-    private const double ScaleHeight = 118;
+
+    /// <summary>px from one figure of the scale to the next, at the least.</summary>
+    private const double FigureHeight = 11;
     private const int Step = 25;
 
     private readonly YearPlan plan;
@@ -25,7 +27,7 @@ internal sealed class LoadTrack
             .Select(load => Math.Max(Percent(load.Target ?? Load.Zero), Percent(load.Match))).DefaultIfEmpty(0).Max();
         // Room above the highest bar, to drag it higher.
         var top = Math.Max(125, (int)Math.Ceiling(most / Step) * Step);
-        Scale = new LoadScale(top, Top, Top + ScaleHeight);
+        Scale = new LoadScale(top, Top, Top + plan.View.LoadHeight);
     }
 
     public LoadScale Scale { get; }
@@ -36,11 +38,14 @@ internal sealed class LoadTrack
     {
         var sketch = new TrackSketch(plan, "load", Say("track.load"));
         sketch.Name(Top + 10, Say("hint.load"), Zero, 22);
+        // A low chart of heavy weeks has no room for a figure at every line.
+        var every = (int)Math.Ceiling(FigureHeight / (Zero - Scale.YOf(Step)));
         for (var percent = Step; percent <= Scale.Top; percent += Step)
         {
             var y = Scale.YOf(percent);
             sketch.Add(new Line(new(plan.Left, y), new(plan.Right, y), Looks.Hairline));
-            sketch.GutterFigure(percent.ToString(CultureInfo.InvariantCulture), y + 3.2);
+            if (percent % (Step * every) == 0)
+                sketch.GutterFigure(percent.ToString(CultureInfo.InvariantCulture), y + 3.2);
         }
         foreach (var (column, load) in weeks)
         {

@@ -15,10 +15,11 @@ internal sealed class MatchesTrack
     private const double LeastForCode = 26;
     private readonly YearPlan plan;
     private readonly TrackSketch sketch;
-    private readonly OpponentCodes codes;
+    private readonly List<Placed> placed;
 
-    // Codes are equally long: either nearly all have room for their three letters, or all have two.
-    private readonly bool hasFullCodes;
+    // Codes are equally long: either all have room for their three letters, or all have two.
+    private readonly OpponentCodes codes;
+    private readonly bool hasRoomForCodes;
     private readonly System.Collections.Immutable.ImmutableArray<DateOnly> matchDays;
 
     // The name explains the figures only where there was room for one.
@@ -28,9 +29,18 @@ internal sealed class MatchesTrack
     {
         this.plan = plan;
         sketch = new TrackSketch(plan, "matches", Say("track.matches"));
-        codes = new OpponentCodes(plan.Season.AllMatches);
         matchDays = plan.Season.MatchDays;
-        hasFullCodes = plan.Matches.Count(match => TextWidths.Of(codes.Of(match), Type.Small) <= plan.ColumnWidth - CodeGap) * 4 >= plan.Matches.Length * 3;
+        placed = [.. Places()];
+        var full = new OpponentCodes(plan.Season.AllMatches, 3);
+        var hasRoomForFull = plan.IsByDay || plan.HasWords || HaveRoom(full);
+        codes = hasRoomForFull ? full : new OpponentCodes(plan.Season.AllMatches, 2);
+        hasRoomForCodes = hasRoomForFull || HaveRoom(codes);
+    }
+
+    /// <summary>A match in sight, the columns it stands in, and the top of its row.</summary>
+    private sealed record Placed(Match Match, DaySpan Seen, double From, double To, double Top)
+    {
+        public double Centre => (From + To) / 2;
     }
 
     public static TrackDrawing Draw(YearPlan plan) => new MatchesTrack(plan).Draw();
@@ -40,23 +50,45 @@ internal sealed class MatchesTrack
 
     private TrackDrawing Draw()
     {
+        foreach (var at in placed)
+        {
+            var group = plan.HasWords && !plan.IsByDay ? Line(at) : Sign(at);
+            sketch.Add(new Group(plan.Words.Match(at.Match, Since(at.Match)), group.ToValueList(), $"match/{at.Match.Id}"));
+        }
+        var bottom = placed.Select(at => at.Top).DefaultIfEmpty(Top).Max() + RowHeight;
+        // Room for the name and its hint even where one match a week is the most.
+        var height = Math.Max(bottom + 3, 54);
+        var signs = plan.Matches.Any(match => match.Importance == Importance.Key) ? "hint.matches.key" : "hint.matches";
+        sketch.Name(Top + 10, Say(hasFigures ? signs + ".since" : signs), height);
+        Cells();
+        return sketch.Drawing(height);
+    }
+
+    private IEnumerable<Placed> Places()
+    {
         var lanes = new Lanes();
         foreach (var match in plan.Matches)
         {
             if (match.Days is not { } days || plan.Seen(days) is not { } seen)
                 continue;
             var (from, to) = Place(seen);
-            var top = Top + lanes.Take(from, to) * RowHeight;
-            var group = plan.HasWords && !plan.IsByDay ? Line(match, seen, from, to, top) : Sign(match, seen, from, to, top);
-            sketch.Add(new Group(plan.Words.Match(match, Since(match)), group.ToValueList(), $"match/{match.Id}"));
+            yield return new(match, seen, from, to, Top + lanes.Take(from, to) * RowHeight);
         }
-        // Room for the name and its hint even where one match a week is the most.
-        var height = Math.Max(Top + Math.Max(1, lanes.Count) * RowHeight + 3, 54);
-        var signs = plan.Matches.Any(match => match.Importance == Importance.Key) ? "hint.matches.key" : "hint.matches";
-        sketch.Name(Top + 10, Say(hasFigures ? signs + ".since" : signs), height);
-        Cells();
-        return sketch.Drawing(height);
     }
+
+    /// <summary>Whether every code is clear of the next one in its row and of the drawing's end; it may reach over its own column.</summary>
+    private bool HaveRoom(OpponentCodes codes) => placed.GroupBy(at => at.Top).All(row =>
+    {
+        var right = plan.Left - CodeGap;
+        foreach (var at in row.OrderBy(at => at.From))
+        {
+            var reach = TextWidths.Of(codes.Of(at.Match), Type.Small) / 2;
+            if (at.Centre - reach < right)
+                return false;
+            right = at.Centre + reach + CodeGap;
+        }
+        return right <= plan.Width;
+    });
 
     /// <summary>The columns a match stands in: of its week, of all weeks of a window, by day of its days and what its code needs.</summary>
     private (double From, double To) Place(DaySpan seen)
@@ -69,10 +101,12 @@ internal sealed class MatchesTrack
         return (from - lacking, to + lacking);
     }
 
-    private List<Shape> Sign(Match match, DaySpan seen, double from, double to, double top)
+    private List<Shape> Sign(Placed at)
     {
-        var centre = new Point((from + to) / 2, top + 6);
-        var room = Math.Min(to - from, plan.IsByDay ? 3 * plan.DayWidth : 2 * plan.ColumnWidth);
+        var (match, seen, from, to, top) = at;
+        var centre = new Point(at.Centre, top + 6);
+        var room = hasRoomForCodes && !plan.IsByDay ? double.PositiveInfinity
+            : Math.Min(to - from, plan.IsByDay ? 3 * plan.DayWidth : 2 * plan.ColumnWidth);
         List<Shape> shapes = [.. MatchMark.Of(match, centre)];
         if (seen.Length > 1)
             shapes.Add(Bracket(seen, top + 13));
@@ -97,8 +131,9 @@ internal sealed class MatchesTrack
         return shapes;
     }
 
-    private List<Shape> Line(Match match, DaySpan seen, double from, double to, double top)
+    private List<Shape> Line(Placed at)
     {
+        var (match, seen, from, to, top) = at;
         var centre = new Point(from + 9, top + 7);
         List<Shape> shapes = [.. MatchMark.Of(match, centre)];
         if (seen.Length > 1)
@@ -133,8 +168,7 @@ internal sealed class MatchesTrack
         var code = codes.Of(match);
         if (plan.IsByDay && match.Opponent is { } name)
             yield return name;
-        if (hasFullCodes || plan.IsByDay)
-            yield return code;
+        yield return code;
         yield return FirstOf(code, 2);
         yield return FirstOf(code, 1);
     }

@@ -24,8 +24,7 @@ internal static class PhasesTrack
             var bar = new Area(columns.First.X + 1, Top, columns.Last.Right - columns.First.X - 2, BarHeight);
             var (ground, ink) = Looking(run.Phase.Kind);
             List<Shape> shapes = [new Box(bar, ground, 4)];
-            if (Named(run.Phase, bar, ink) is { } name)
-                shapes.Add(name);
+            shapes.AddRange(Named(run.Phase, bar, ink));
             sketch.Add(new Group(YearWords.Run(YearWords.Phase(run.Phase), run.First, run.Last), shapes.ToValueList(), $"phase/{run.Id}"));
         }
         foreach (var column in plan.Columns)
@@ -36,20 +35,38 @@ internal static class PhasesTrack
         return sketch.Drawing(Height);
     }
 
-    /// <summary>The longest telling form of the name that fits in full size, else in small print, else the name cut.</summary>
-    private static TextRun? Named(Phase phase, Area bar, TextLook ink)
+    /// <summary>
+    /// The longest telling form of the name that fits in full size, else in small print, on two lines where it parts, else the name cut.
+    /// </summary>
+    private static IEnumerable<TextRun> Named(Phase phase, Area bar, TextLook ink)
     {
         const double Pad = 6;
         var names = Names(phase);
         var full = Ladder.Whole([.. names.Where(name => name == names[0] || name.Length > 4)], bar.Width - 2 * Pad, Type.Heading);
         if (full.Kind != FitKind.Nothing)
-            return new(new(bar.X + Pad, Top + 16), full.Text, Type.Heading, ink);
-        var small = Ladder.Whole(names, bar.Width - 4, Type.SmallHeavy);
-        if (small.Kind == FitKind.Nothing)
-            small = TextFit.Fit(names[0], bar.Width - 4, Type.SmallHeavy);
-        return small.Text.Length < 3 && small.Kind == FitKind.Shortened || small.Kind == FitKind.Nothing
-            ? null
-            : new(new(bar.Centre.X, Top + 15.2), small.Text, Type.SmallHeavy, ink, TextAnchor.Middle);
+            return [new(new(bar.X + Pad, Top + 16), full.Text, Type.Heading, ink)];
+        var lines = names.SelectMany(Lines).FirstOrDefault(lines => Array.TrueForAll(lines, line => TextWidths.Of(line, Type.SmallHeavy) <= bar.Width - 4));
+        if (lines is null && TextFit.Fit(names[0], bar.Width - 4, Type.SmallHeavy) is { Text.Length: >= 3 } cut)
+            lines = [cut.Text];
+        return lines switch
+        {
+            null => [],
+            [var line] => [Small(line, 15.2)],
+            _ => [Small(lines[0], 10), Small(lines[1], 20.8)],
+        };
+
+        TextRun Small(string text, double baseline) => new(new(bar.Centre.X, Top + baseline), text, Type.SmallHeavy, ink, TextAnchor.Middle);
+    }
+
+    /// <summary>A name on one line, and on two: at a space, or behind a hyphen.</summary>
+    private static IEnumerable<string[]> Lines(string name)
+    {
+        yield return [name];
+        for (var i = name.Length - 2; i > 0; i--)
+        {
+            if (name[i] is ' ' or '-')
+                yield return [name[..(i + 1)].TrimEnd(), name[(i + 1)..]];
+        }
     }
 
     private static ImmutableArray<string> Names(Phase phase) =>

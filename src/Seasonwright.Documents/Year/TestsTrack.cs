@@ -6,29 +6,28 @@ using static Seasonwright.Documents.Year.YearTexts;
 
 namespace Seasonwright.Documents.Year;
 
-/// <summary>Test days as triangles, with what is tested beside them where there is room.</summary>
+/// <summary>Test days as triangles, with what is tested beside them, stacked where it would run into the next.</summary>
 internal static class TestsTrack
 {
     private const double Top = 4;
     private const double RowHeight = 15;
     private const double Reach = 5;
+    private const double MostWords = 220;
 
     public static TrackDrawing Draw(YearPlan plan)
     {
         var sketch = new TrackSketch(plan, "tests", Say("track.tests"));
         var tests = plan.TestDays;
         var lanes = new Lanes();
-        for (var i = 0; i < tests.Length; i++)
+        foreach (var test in tests)
         {
-            var x = Centre(plan, tests[i].Day);
-            // The name may run up to the next triangle.
-            var next = i + 1 < tests.Length ? Centre(plan, tests[i + 1].Day) - Reach - 3 : plan.Right;
-            var top = Top + lanes.Take(x - Reach - 1, x + Reach + 1) * RowHeight;
+            var x = Centre(plan, test.Day);
+            var name = Labelled.Of([test.Battery], x - Reach, x + Reach, MostWords, Type.Small, plan);
+            var top = Top + lanes.Take(name.From - 1, name.To + 3) * RowHeight;
             List<Shape> shapes = [Polygon.Triangle(new(x - Reach, top + 1, 2 * Reach, 9.5), Looks.TestDay)];
-            var name = Ladder.Cut([tests[i].Battery], Math.Min(220, next - x - Reach - 4), Type.Small);
-            if (name.Kind != FitKind.Nothing)
-                shapes.Add(new TextRun(new(x + Reach + 4, top + 9.6), name.Text, Type.Small, Looks.Muted));
-            sketch.Add(new Group(Sentence(plan, tests[i]), shapes.ToValueList(), $"test/{tests[i].Id}"));
+            if (name.Text.Kind != FitKind.Nothing)
+                shapes.Add(new TextRun(new(name.X, top + 9.6), name.Text.Text, Type.Small, Looks.Muted));
+            sketch.Add(new Group(Sentence(plan, test), shapes.ToValueList(), $"test/{test.Id}"));
         }
         sketch.Name(Top + 10);
         foreach (var column in plan.Columns)

@@ -15,7 +15,7 @@ internal static class WeeksTrack
         var sketch = new TrackSketch(plan, "weeks", Say("track.weeks"));
         var hasDates = plan.HasWords || !plan.View.Sees("dates");
         var hasIso = plan.Columns.Any(column => column.Week.IsoWeek.Number != column.Week.Number);
-        var hasMarks = plan.Columns.Any(column => plan.Season.IsLocked(column.Week.Id) || plan.Season.IsReady(column.Week.Id));
+        var hasMarks = plan.View.Sees("marks") && plan.Columns.Any(column => plan.Season.IsLocked(column.Week.Id) || plan.Season.IsReady(column.Week.Id));
 
         var bottom = NumberBaseline;
         var datesAt = hasDates ? bottom += RowHeight : 0;
@@ -34,7 +34,7 @@ internal static class WeeksTrack
                 sketch.Centred(column.Centre, datesAt, column.Width - 3, Type.Small, Looks.Muted, [.. Dates(plan, column)]);
             if (hasIso && week.IsoWeek.Number != week.Number && plan.HasFigures(column))
                 sketch.Centred(column.Centre, isoAt, SlimRoom(plan, column), Type.Small, Looks.Muted, [Iso(plan, week.IsoWeek.Number)]);
-            var (isLocked, isReady) = (plan.Season.IsLocked(week.Id), plan.Season.IsReady(week.Id));
+            var (isLocked, isReady) = (hasMarks && plan.Season.IsLocked(week.Id), hasMarks && plan.Season.IsReady(week.Id));
             var aside = isLocked && isReady && !plan.IsSlim ? 4.5 : 0;
             if (isLocked)
                 sketch.Add(WeekMarks.Locked(new(column.Centre - aside, locksAt - 3)));

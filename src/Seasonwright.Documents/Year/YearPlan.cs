@@ -11,7 +11,9 @@ internal sealed class YearPlan
 {
     private const int WeeksByWeek = 14;
     private const int WeeksByDay = 5;
-    private const double RightMargin = 8;
+    /// <summary>px between the end of the chart and that of the drawing.</summary>
+    internal const double RightMargin = 8;
+
     private const double LeastForFigures = 17;
 
     public YearPlan(Season season, Setup setup, YearView view)

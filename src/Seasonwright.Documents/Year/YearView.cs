@@ -22,11 +22,16 @@ public sealed record YearView
     /// <summary>Ids of tracks in the order wished; those not named follow the track they follow by default.</summary>
     public ValueList<string> TrackOrder { get; init; } = [];
 
-    /// <summary>Ids of tracks not drawn. Without "emphasis", its qualities are not drawn either.</summary>
+    /// <summary>
+    /// Ids of tracks not drawn. Without "emphasis", its qualities are not drawn either; "marks" are the padlocks and ticks under the weeks.
+    /// </summary>
     public ValueList<string> Hidden { get; init; } = [];
 
     /// <summary>Ids of tracks drawn as a thin line with their name. Folding "emphasis" folds its qualities away.</summary>
     public ValueList<string> Folded { get; init; } = [];
+
+    /// <summary>px from 0 to the upper end of the load's scale.</summary>
+    public double LoadHeight { get; init; } = 118;
 
     public const double LeastWidth = 320;
 

@@ -9,8 +9,8 @@ namespace Seasonwright.Documents.HandOut.Posters;
 
 /// <summary>
 /// The year for the wall: the drawing of the Year page under a letterhead, on one page. It is as large as the page lets it
-/// be, with columns wide enough for their figures; text never falls below what the paper may hold, and tracks for which there is
-/// then no room are left out and named at the foot.
+/// be, with columns wide enough for their figures; text never falls below what the paper may hold. Where room is short the load
+/// chart is lower, and tracks for which there is then no room are left out and named at the foot; what is over makes it higher.
 /// </summary>
 /// <param name="Sheet">The page.</param>
 /// <param name="LeftOut">Names of the tracks for which there was no room.</param>
@@ -21,6 +21,9 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
 
     /// <summary>px across below which columns of a long season are too slim for figures.</summary>
     private const double ComfortableWidth = 1150;
+
+    /// <summary>The load chart, px high: at the least, as on the Year page, at the most.</summary>
+    private const double LowChart = 66, UsualChart = 118, HighChart = 200;
 
     /// <summary>From one size that is tried to the next.</summary>
     private const double Step = 0.98;
@@ -34,25 +37,30 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
     public static Poster Of(SharedSeason shared, PosterChoices choices)
     {
         // A row of nothing on a wall says nothing.
-        choices = choices with { Hidden = choices.Hidden.Concat(PosterTracks.Empty(shared.Season)).ToValueList() };
+        choices = choices with { Hidden = choices.Hidden.Concat(PosterTracks.Empty(shared.Season, shared.Setup)).ToValueList() };
         var page = new Page(shared, choices);
         var own = shared.Season.Tracks.Reverse().Select(track => TrackIds.Own(track.Id));
         var spare = new Queue<string>(First.Concat(own).Concat(Last).Except(choices.Hidden, StringComparer.Ordinal));
         List<string> leftOut = [];
         var least = choices.Paper.LeastText / SmallestText;
-        var (poster, used) = page.At(least, leftOut);
+        var (poster, used, _) = page.At(least, LowChart, leftOut);
         while (used > 1 && spare.TryDequeue(out var next))
         {
             leftOut.Add(next);
-            (poster, used) = page.At(least, leftOut);
+            (poster, used, _) = page.At(least, LowChart, leftOut);
         }
+        if (used > 1)
+            return poster;
         // As large as the height lets it be; a narrower drawing may be a little higher, so down from there.
-        for (var size = Math.Min(page.Comfortable, least / used); size > least || used > 1; size *= Step)
+        for (var size = Math.Min(page.Comfortable, least / used); size > least; size *= Step)
         {
-            if (page.At(size, leftOut) is { Used: <= 1 } larger)
-                return larger.Poster;
+            if (page.At(size, UsualChart, leftOut) is { Used: <= 1 } larger)
+                return Filled(size, UsualChart, larger.Left);
         }
-        return poster;
+        return Filled(least, LowChart, page.At(least, LowChart, leftOut).Left);
+
+        // What is over goes to the chart.
+        Poster Filled(double size, double chart, double left) => page.At(size, Math.Min(HighChart, chart + left), leftOut).Poster;
     }
 
     /// <summary>The poster as a file: one page, vectors and text.</summary>
@@ -69,20 +77,24 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
         /// <summary>The size at which columns are still wide enough for their figures.</summary>
         public double Comfortable => Math.Max(choices.Paper.LeastText / SmallestText, (choices.Paper.Height - 2 * Margin) / ComfortableWidth);
 
-        /// <summary>The page at so many points a px, and how much of its height it uses; 1 is all.</summary>
-        public (Poster Poster, double Used) At(double pointsPerPx, IReadOnlyList<string> leftOut)
+        /// <summary>The page at so many points a px, how much of its height it uses, 1 is all, and the px that are left.</summary>
+        public (Poster Poster, double Used, double Left) At(double pointsPerPx, double chart, IReadOnlyList<string> leftOut)
         {
             var (paperWidth, paperHeight) = (choices.Paper.Height, choices.Paper.Width);
             var width = (paperWidth - 2 * Margin) / pointsPerPx;
-            var view = new YearView { Width = width, Hidden = choices.Hidden.Concat(leftOut).ToValueList() };
+            var view = new YearView { Width = width, LoadHeight = chart, Hidden = choices.Hidden.Concat(leftOut).ToValueList() };
             var year = YearDrawing.Of(shared.Season, shared.Setup, view);
             var names = leftOut.Select(Name).OfType<string>().ToValueList();
-            ValueList<TrackDrawing> tracks =
-                [Letterhead.Of(shared, year.Width), .. year.Tracks, PosterFoot.Of(shared.Season, names, year.Width)];
+            // Head and foot end where the chart does.
+            var across = year.Width - YearPlan.RightMargin;
+            ValueList<TrackDrawing> tracks = [Letterhead.Of(shared, across), .. year.Tracks, PosterFoot.Of(shared.Season, year.Tracks, names, across)];
             var sheet = new SheetDrawing(Say("poster.title", shared.Name), paperWidth, paperHeight, Margin, pointsPerPx, tracks);
             // A drawing has a least width; on paper it must not be wider than the paper.
-            var used = Math.Max(tracks.Sum(track => track.Height) * pointsPerPx / (paperHeight - 2 * Margin), year.Width <= width + 0.01 ? 0 : year.Width / width);
-            return (new Poster(sheet, names), used);
+            var height = tracks.Sum(track => track.Height);
+            var room = (paperHeight - 2 * Margin) / pointsPerPx;
+            var used = Math.Max(height / room, year.Width <= width + 0.01 ? 0 : year.Width / width);
+            // A little less than all, since heights are rounded.
+            return (new Poster(sheet, names), used, Math.Max(0, room - height - 0.5));
         }
 
         /// <summary>What a track that is left out is called; null for one that this season does not have.</summary>

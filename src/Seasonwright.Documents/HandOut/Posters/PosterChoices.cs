@@ -9,7 +9,8 @@ namespace Seasonwright.Documents.HandOut.Posters;
 public sealed record PosterChoices(PaperSize Paper, Scheme Scheme = Scheme.Light)
 {
     /// <summary>
-    /// Ids of tracks that are not wanted. The notes are the coach's own and hang on no wall unless somebody wants them there.
+    /// Ids of tracks that are not wanted. The notes, and which weeks are locked or ready, are the coach's own and hang on no wall
+    /// unless somebody wants them there.
     /// </summary>
-    public ValueList<string> Hidden { get; init; } = ["notes"];
+    public ValueList<string> Hidden { get; init; } = ["notes", PosterTracks.Marks];
 }
