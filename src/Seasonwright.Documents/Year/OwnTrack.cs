@@ -10,13 +10,14 @@ namespace Seasonwright.Documents.Year;
 /// </summary>
 internal static class OwnTrack
 {
-    private const double Height = 22;
-    private const double Baseline = 13.5;
+    private static double Height(YearPlan plan) => plan.View.IsTight ? 18 : 22;
+
+    private static double Baseline(YearPlan plan) => plan.View.IsTight ? 12 : 13.5;
 
     public static TrackDrawing Draw(YearPlan plan, Track track)
     {
         var sketch = new TrackSketch(plan, TrackIds.Own(track.Id), track.Name);
-        sketch.Name(Baseline);
+        sketch.Name(Baseline(plan));
         var cells = Cells(plan, track).ToList();
         for (var first = 0; first < cells.Count;)
         {
@@ -29,7 +30,7 @@ internal static class OwnTrack
         }
         foreach (var column in plan.Columns)
             Sentences(plan, sketch, track, column);
-        return sketch.Drawing(Height);
+        return sketch.Drawing(Height(plan));
     }
 
     private static IEnumerable<(double From, double To, string? Value)> Cells(YearPlan plan, Track track)
@@ -53,7 +54,8 @@ internal static class OwnTrack
 
     private static IEnumerable<Shape> Mark(YearPlan plan, Track track, string value, double from, double to, double room)
     {
-        var centre = new Point((from + to) / 2, Baseline - 3.5);
+        var baseline = Baseline(plan);
+        var centre = new Point((from + to) / 2, baseline - 3.5);
         if (track.Form == TrackForm.Tick)
         {
             yield return to - from < 9
@@ -67,13 +69,14 @@ internal static class OwnTrack
             var number = Ladder.Whole([.. unit], to - from - 2, Type.Small);
             yield return number.Kind == FitKind.Nothing
                 ? new Circle(centre, Math.Min(1.8, (to - from) / 2), Looks.MatchHome)
-                : new TextRun(new(centre.X, Baseline), number.Text, Type.Small, Looks.Ink, TextAnchor.Middle);
+                : new TextRun(new(centre.X, baseline), number.Text, Type.Small, Looks.Ink, TextAnchor.Middle);
             yield break;
         }
-        yield return new Line(new(from + 1, Height - 4), new(Math.Max(to - 1, from + 2), Height - 4), Looks.Rule);
+        var line = baseline + (plan.View.IsTight ? 3.5 : 4.5);
+        yield return new Line(new(from + 1, line), new(Math.Max(to - 1, from + 2), line), Looks.Rule);
         var words = Ladder.Cut([value], room - from - 1, Type.Small);
         if (words.Kind != FitKind.Nothing)
-            yield return new TextRun(new(from + 1, Baseline), words.Text, Type.Small, Looks.Ink);
+            yield return new TextRun(new(from + 1, baseline), words.Text, Type.Small, Looks.Ink);
     }
 
     private static void Sentences(YearPlan plan, TrackSketch sketch, Track track, WeekColumn column)

@@ -9,13 +9,12 @@ namespace Seasonwright.Documents.Year;
 /// <summary>How much one quality gets: a stroke for each run of weeks of one block with one emphasis, thicker the more.</summary>
 internal static class QualityTrack
 {
-    private const double Height = 17;
-
     public static TrackDrawing Draw(YearPlan plan, Quality quality)
     {
+        var height = plan.View.IsTight ? 14.5 : 17;
         var sketch = new TrackSketch(plan, TrackIds.Emphasis(quality.Id), quality.Name);
-        sketch.RowName(12);
-        sketch.Add(new Line(new(plan.Left, Height - 0.5), new(plan.Right, Height - 0.5), Looks.Hairline));
+        sketch.RowName(height / 2 + 3.5);
+        sketch.Add(new Line(new(plan.Left, height - 0.5), new(plan.Right, height - 0.5), Looks.Hairline));
         var weeks = plan.Columns
             .Select(column => (Column: column, Level: plan.Season.EmphasisOf(column.Week.Id, quality.Id), Block: plan.Season.BlockOf(column.Week)?.First.Number))
             .ToList();
@@ -25,12 +24,12 @@ internal static class QualityTrack
             while (last + 1 < weeks.Count && weeks[last + 1].Level == weeks[first].Level && weeks[last + 1].Block == weeks[first].Block)
                 last++;
             if (weeks[first].Level != Emphasis.None)
-                sketch.Add(Stroke(weeks[first].Level, weeks[first].Column.X + 1, weeks[last].Column.Right - 1, Height / 2 - 0.5));
+                sketch.Add(Stroke(weeks[first].Level, weeks[first].Column.X + 1, weeks[last].Column.Right - 1, height / 2 - 0.5));
             first = last + 1;
         }
         foreach (var (column, level, _) in weeks)
             sketch.Cell(column, YearWords.Join([plan.Words.Week(column.Week), Say("emphasis.week", quality.Name, Sentences.Say($"emphasis.{level}"))]));
-        return sketch.Drawing(Height);
+        return sketch.Drawing(height);
     }
 
     /// <summary>Hairline, medium bar, thick bar.</summary>

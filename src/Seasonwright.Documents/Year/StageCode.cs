@@ -13,13 +13,13 @@ internal static class StageCode
     /// <returns>Null where nothing is known of the match.</returns>
     public static string? Of(Match match, int letters)
     {
-        var round = match.Round is { } text ? Words(text).Where(word => word.Any(char.IsLetterOrDigit)).ToList() : [];
+        var round = match.Round?.Split(' ', StringSplitOptions.RemoveEmptyEntries) ?? [];
         if (round is [var number] && IsNumber(number))
             return "R" + number;
-        // "Game 2" is a place in something that has a name of its own.
+        // "Game 2" is a place in something that has a name of its own; "Semi-final, game 2" has it before.
         var game = match.Series?.Game.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "";
-        if (game.Length > 0 && round.Count > 0 && round[^1] == game)
-            round.RemoveRange(Math.Max(0, round.Count - 2), Math.Min(2, round.Count));
+        if (game.Length > 0 && round is [.. var before, var last] && last == game)
+            round = before is [.. var earlier, var word] && !Words(word).SelectMany(Parted).Any(IsFinal) ? earlier : before;
         return new[] { string.Join(' ', round), match.Series?.Name, match.Competition }
             .OfType<string>().Select(name => Code(name, letters)).FirstOrDefault(code => code is not null) is { } stage ? stage + game : null;
     }

@@ -33,6 +33,9 @@ public sealed record YearView
     /// <summary>px from 0 to the upper end of the load's scale.</summary>
     public double LoadHeight { get; init; } = 118;
 
+    /// <summary>Whether rows of qualities and of the coach's own are as low as their words let them be, as on small paper.</summary>
+    public bool IsTight { get; init; }
+
     public const double LeastWidth = 320;
 
     /// <summary>Whether a track is drawn in full.</summary>

@@ -187,6 +187,54 @@ public class EdgeSeasonTests
         Assert.Equal("KAM KAS KAL ?", string.Join(' ', Texts(Draw(book.Season), "matches").Where(text => text == "?" || text.StartsWith('K'))));
     }
 
+    /// <summary>F, SF, QF and the game of a series: common practice, no source.</summary>
+    [Theory]
+    [InlineData("Final", "Cup", null, "F")]
+    [InlineData("Semi-final", "Cup", null, "SF")]
+    [InlineData("Semi final", "Cup", null, "SF")]
+    [InlineData("Semifinal", null, null, "SF")]
+    [InlineData("Halbfinale", null, null, "HF")]
+    [InlineData("1/4 final", null, null, "QF")]
+    [InlineData("Quarter-final 2", null, null, "QF2")]
+    [InlineData("Sea cup final", null, null, "F")]
+    [InlineData("Round of 16", "Cup", null, "R16")]
+    [InlineData("Play-off", null, null, "PO")]
+    [InlineData("25", "League", null, "R25")]
+    [InlineData(null, "Cup", null, "CUP")]
+    [InlineData("?", "Cup", null, "CUP")]
+    [InlineData("", "Cup", null, "CUP")]
+    [InlineData("Game 2", "Championship final", 2, "F2")]
+    [InlineData(null, "Championship final", 3, "F3")]
+    [InlineData("Semi-final", "Championship", 1, "SF1")]
+    [InlineData("Semi-final, game 1", "Championship", 1, "SF1")]
+    [InlineData("Semi-final 1", "Championship", 1, "SF1")]
+    [InlineData("Kvart-final", null, null, "KF")]
+    [InlineData(null, null, null, "?")]
+    public void An_opponent_not_yet_known_is_named_by_the_round_or_the_competition(string? round, string? competition, int? game, string code)
+    {
+        foreach (var opponent in new[] { null, "?", "TBD" })
+        {
+            var match = new Match(new("m"), new(2027, 8, 7), Opponent: opponent, Round: round, Competition: competition, Series: game is { } number ? new(competition!, number, 3) : null);
+            Assert.Equal(code, Draw(new SeasonBook(40).Write(new SetMatch(match)).Season).Tracks.Single(track => track.Id == "matches").Marks.OfType<Group>().Single().Shapes.OfType<TextRun>().First().Text);
+        }
+    }
+
+    [Theory]
+    [InlineData(1500, 3)]
+    [InlineData(1300, 3)]
+    [InlineData(1080, 2)]
+    public void All_codes_of_opponents_are_equally_long_and_differ(double width, int letters)
+    {
+        string[] clubs = ["Moarvik", "Gambury", "Moldavik", "Hestmark", "Esten", "Stene", "Stavdal"];
+        var book = new SeasonBook(47);
+        for (var week = 1; week <= 47; week++)
+            book.Match(book.Day(week, 5), clubs[week % clubs.Length]);
+        var codes = Texts(YearDrawing.Of(book.Season, Setup, new YearView { Width = width }), "matches").Where(text => text.All(char.IsAsciiLetterUpper)).ToList();
+        Assert.Equal(47, codes.Count);
+        Assert.All(codes, code => Assert.Equal(letters, code.Length));
+        Assert.Equal(clubs.Length, codes.Distinct(StringComparer.Ordinal).Count());
+    }
+
     private static YearDrawing Draw(Season season) => YearDrawing.Of(season, Setup, new YearView());
 
     private static TrackDrawing Track(YearDrawing drawing, string id) => drawing.Tracks.Single(track => track.Id == id);

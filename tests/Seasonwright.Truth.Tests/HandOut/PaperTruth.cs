@@ -91,6 +91,22 @@ public sealed partial class PaperTruth
         Assert.InRange(smallest, paper is "a3" or "tabloid" ? 6.999 : 5.999, 12);
     }
 
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public async Task The_whole_year_is_on_every_paper_with_a_key_to_its_signs(string paper, double width, double height)
+    {
+        Assert.True(width > height);
+        var poster = Poster.Of(Demo.Shared(Anchor), new PosterChoices(PaperSize.Find(paper)!));
+        Assert.Empty(poster.LeftOut);
+        using var file = Kept(poster.Pdf(new(null, Anchor), Scheme.Light));
+        var read = Letters(await Outside.RunAsync("pdftotext", "-layout", file.Path, "-"));
+        Assert.Contains("Emphasis", read, StringComparison.Ordinal);
+        Assert.Contains("homeawayneutralgroundgroundnotyetknownfriendlyononeofthesedays", read, StringComparison.Ordinal);
+        Assert.Contains("3hardestweekofitsblock4easierweekthatendsityesonthatday", read, StringComparison.Ordinal);
+        Assert.DoesNotContain("…", read, StringComparison.Ordinal);
+        Assert.DoesNotContain("?", read, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task What_is_copied_from_a_poster_is_what_was_written()
     {

@@ -9,8 +9,8 @@ namespace Seasonwright.Documents.HandOut.Posters;
 
 /// <summary>
 /// The year for the wall: the drawing of the Year page under a letterhead, on one page. It is as large as the page lets it
-/// be, with columns wide enough for their figures; text never falls below what the paper may hold. Where room is short the load
-/// chart is lower, and tracks for which there is then no room are left out and named at the foot; what is over makes it higher.
+/// be, with columns wide enough for their figures; text never falls below what the paper may hold. Where room is short rows
+/// are lower, and tracks for which there is then no room are left out and named at the foot; what is over goes to the load chart.
 /// </summary>
 /// <param name="Sheet">The page.</param>
 /// <param name="LeftOut">Names of the tracks for which there was no room.</param>
@@ -43,30 +43,36 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
         var spare = new Queue<string>(First.Concat(own).Concat(Last).Except(choices.Hidden, StringComparer.Ordinal));
         List<string> leftOut = [];
         var least = choices.Paper.LeastText / SmallestText;
-        var (poster, used, _) = page.At(least, LowChart, leftOut);
+        var tightest = new Rows(LowChart, IsTight: true);
+        var (poster, used, _) = page.At(least, tightest, leftOut);
         while (used > 1 && spare.TryDequeue(out var next))
         {
             leftOut.Add(next);
-            (poster, used, _) = page.At(least, LowChart, leftOut);
+            (poster, used, _) = page.At(least, tightest, leftOut);
         }
         if (used > 1)
             return poster;
         // As large as the height lets it be; a narrower drawing may be a little higher, so down from there.
         for (var size = Math.Min(page.Comfortable, least / used); size > least; size *= Step)
         {
-            if (page.At(size, UsualChart, leftOut) is { Used: <= 1 } larger)
-                return Filled(size, UsualChart, larger.Left);
+            if (Filled(size, new(UsualChart)) is { } larger)
+                return larger;
         }
-        return Filled(least, LowChart, page.At(least, LowChart, leftOut).Left);
+        return Filled(least, new(LowChart)) ?? Filled(least, tightest)!;
 
         // What is over goes to the chart.
-        Poster Filled(double size, double chart, double left) => page.At(size, Math.Min(HighChart, chart + left), leftOut).Poster;
+        Poster? Filled(double size, Rows rows) => page.At(size, rows, leftOut) is { Used: <= 1, Left: var left }
+            ? page.At(size, rows with { Chart = Math.Min(HighChart, rows.Chart + left) }, leftOut).Poster
+            : null;
     }
 
     /// <summary>The poster as a file: one page, vectors and text.</summary>
     public byte[] Pdf(Edition edition, Scheme scheme) => PdfPainter.File(Sheet.Title, edition.Day, [Sheet], scheme);
 
     public string Svg(Scheme scheme) => SvgPainter.File(Sheet, scheme);
+
+    /// <summary>How high the load chart is, px, and whether other rows are as low as they can be.</summary>
+    private readonly record struct Rows(double Chart, bool IsTight = false);
 
     /// <summary>One paper, on which the year is tried at several sizes.</summary>
     private sealed class Page(SharedSeason shared, PosterChoices choices)
@@ -78,11 +84,11 @@ public sealed record Poster(SheetDrawing Sheet, ValueList<string> LeftOut)
         public double Comfortable => Math.Max(choices.Paper.LeastText / SmallestText, (choices.Paper.Height - 2 * Margin) / ComfortableWidth);
 
         /// <summary>The page at so many points a px, how much of its height it uses, 1 is all, and the px that are left.</summary>
-        public (Poster Poster, double Used, double Left) At(double pointsPerPx, double chart, IReadOnlyList<string> leftOut)
+        public (Poster Poster, double Used, double Left) At(double pointsPerPx, Rows rows, IReadOnlyList<string> leftOut)
         {
             var (paperWidth, paperHeight) = (choices.Paper.Height, choices.Paper.Width);
             var width = (paperWidth - 2 * Margin) / pointsPerPx;
-            var view = new YearView { Width = width, LoadHeight = chart, Hidden = choices.Hidden.Concat(leftOut).ToValueList() };
+            var view = new YearView { Width = width, LoadHeight = rows.Chart, IsTight = rows.IsTight, Hidden = choices.Hidden.Concat(leftOut).ToValueList() };
             var year = YearDrawing.Of(shared.Season, shared.Setup, view);
             var names = leftOut.Select(Name).OfType<string>().ToValueList();
             // Head and foot end where the chart does.
