@@ -32,4 +32,19 @@ public class ProcessTests
         Assert.Equal(BuiltProgram.RunIn(session, "ar_SA.UTF-8", "fixtures", "short.csv", "--team", "Harbour Vale"), BuiltProgram.Run(session, "fixtures", "short.csv", "--team", "Harbour Vale"));
         Assert.Equal(BuiltProgram.RunIn(session, "ar_SA.UTF-8", "events", "short-breaks.csv"), BuiltProgram.Run(session, "events", "short-breaks.csv"));
     }
+
+    [Fact]
+    public void Every_command_has_a_help_with_an_example()
+    {
+        using var session = new Session();
+        var (_, help, _) = BuiltProgram.Run(session, "--help");
+        var commands = help.Split("Commands:")[1].Split("Example:")[0].Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal) && line.Length > 2 && char.IsAsciiLetter(line[2])).Select(line => line.Trim().Split(' ')[0]).ToList();
+        Assert.True(commands.Count >= 11, string.Join(' ', commands));
+        Assert.All(commands, command =>
+        {
+            var (exit, told, error) = BuiltProgram.Run(session, command, "--help");
+            Assert.Equal((0, ""), (exit, error));
+            Assert.Contains($"seasonwright {command} ", told, StringComparison.Ordinal);
+        });
+    }
 }

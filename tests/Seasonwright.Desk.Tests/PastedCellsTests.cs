@@ -52,6 +52,17 @@ public class PastedCellsTests
         Assert.Equal(Demo.Season.PracticesOf(Week(5))! with { Count = 3 }, season.PracticesOf(Week(5)));
     }
 
+    [Theory]
+    [InlineData("phases")]
+    [InlineData("matches")]
+    [InlineData("events")]
+    public void What_is_painted_or_filled_thing_by_thing_says_where_cells_go(string track)
+    {
+        var problem = Problem("Competition I\t\n", track);
+        Assert.Contains("thing by thing", problem, StringComparison.Ordinal);
+        Assert.Contains("Power", problem, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void On_the_weeks_the_first_column_names_the_tracks_in_any_order()
     {

@@ -6,13 +6,13 @@ namespace Seasonwright.Core.Loads;
 
 /// <summary>A week's target and how it divides: matches are a fact, practices the head coach's, the rest is ours.</summary>
 /// <param name="Target">The stored target, or null while none is set.</param>
-/// <param name="Match">AU of the matches that have one day in this week.</param>
+/// <param name="Match">AU of the matches that are played in this week, on a known day of it or on one of several.</param>
 /// <param name="Practice">AU of the practices entered; null where none are entered.</param>
 public sealed record WeekLoad(Load? Target, Load Match, Load? Practice)
 {
     public static WeekLoad Of(Season season, Setup setup, SeasonWeek week) => new(
         season.TargetOf(week.Id),
-        season.MatchesIn(week).Where(match => match.IsOnOneDay).Aggregate(Load.Zero, (sum, match) => sum + setup.MatchLoad.Of(match)),
+        season.MatchesIn(week).Where(match => !match.IsOff && match.Days!.Value.Last <= week.Days.Last).Aggregate(Load.Zero, (sum, match) => sum + setup.MatchLoad.Of(match)),
         season.PracticesOf(week.Id) is { } practices ? setup.UsualWeek.Practices.LoadOf(practices) : null);
 
     /// <summary>What the target leaves for gym and conditioning, never below 0; null while there is no target or the practices are not known.</summary>

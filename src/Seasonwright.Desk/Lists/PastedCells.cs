@@ -33,6 +33,7 @@ public sealed record PastedCells(ValueList<Edit> Edits, string? Problem = null)
         var lines = CellLine.Of(season, setup, shown);
         var at = lines.FindIndex(line => line.Track == track);
         var isNamed = at < 0;
+        if (isNamed && track is not (TrackIds.Weeks or TrackIds.Months or TrackIds.Dates)) return Refuse("paste.not-here", string.Join(", ", lines.Select(known => known.Name)));
         if (isNamed && block[0][0].Length == 0) block.RemoveAt(0);
         if (!isNamed && block.Count > lines.Count - at) return Refuse("paste.rows", block.Count, lines[at].Name, lines.Count - at);
 

@@ -45,7 +45,8 @@ public sealed class OpenSeason
         if (Season.Facts.Find(SeasonFacets.Publication, version) is not { } publication) return null;
         // The entry, not its gesture: a gesture may publish and go on.
         if (await Stream.FilledAsync(SeasonFacets.Publication.Of(version), cancel) is not { } filled) return null;
-        return new PublishedSeason(publication, filled.Number, filled.Instant, new Season(season.Id, await Stream.FactsAtAsync(filled.Number, cancel)));
+        return new PublishedSeason(publication, filled.Number, filled.Instant,
+            new Season(season.Id, await Stream.FactsAtAsync(filled.Number, cancel)), new Setup(setup.Id, await TeamStream.FactsOnAsync(filled.Instant, cancel)));
     }
 
     /// <summary>What differs from the published version, in dates and names; from nothing when none is published.</summary>
@@ -53,5 +54,5 @@ public sealed class OpenSeason
         published is null ? [] : WhatChanged.Between(published.Season, now);
 }
 
-/// <summary>A published version: its number and name, the log entry that made it and when, and the season as it was then.</summary>
-public sealed record PublishedSeason(Publication Publication, long Entry, DateTimeOffset Instant, Season Season);
+/// <summary>A published version: its number and name, the log entry that made it and when, and the season and its team's setup as they were then.</summary>
+public sealed record PublishedSeason(Publication Publication, long Entry, DateTimeOffset Instant, Season Season, Setup Setup);

@@ -4,6 +4,7 @@ using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Seasonwright.Desk.Lists;
 using Seasonwright.Desk.Streams;
 using Seasonwright.Store;
 using Seasonwright.Store.Log;
@@ -79,6 +80,7 @@ public static class SeasonBirth
         {
             var people = await workspace.StaffAsync(going);
             people.ExceptWith(await workspace.StaffAsync(all.Except(going)));
+            await workspace.ForgetAnswersAsync(team);
             await workspace.Folder.Log.RemoveAsync(new StreamId(Guid.Parse(team.Text)), actor.Person);
             foreach (var person in people) await workspace.Folder.People.EraseAsync(person.Text);
         }

@@ -101,6 +101,10 @@ public sealed class OpenStream : IDisposable
             .Aggregate(facts ?? FactSet.Empty, (sum, entry) => sum.Evolve(LogText.ReadStep(entry.StepJson)));
     }
 
+    /// <summary>The facts as they stood at an instant.</summary>
+    public async Task<FactSet> FactsOnAsync(DateTimeOffset instant, CancellationToken cancel = default) =>
+        (await folder.Log.ReadAllAsync(Id, cancel)).LastOrDefault(entry => entry.Instant <= instant) is { } last ? await FactsAtAsync(last.Number, cancel) : FactSet.Empty;
+
     /// <summary>The newest entry that filled a place, and when; null when none did.</summary>
     public async Task<(long Number, DateTimeOffset Instant)?> FilledAsync(Key place, CancellationToken cancel = default)
     {

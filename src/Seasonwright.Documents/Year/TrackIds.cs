@@ -7,6 +7,9 @@ namespace Seasonwright.Documents.Year;
 /// <summary>Ids of the tracks that a team's qualities and a coach's own rows have in the drawing.</summary>
 public static class TrackIds
 {
+    /// <summary>The tracks that say when: they hold nothing of their own.</summary>
+    public const string Weeks = "weeks", Months = "months", Dates = "dates";
+
     public static string Emphasis(QualityId quality) => "emphasis-" + Plain(quality.Text);
 
     public static string Own(TrackId track) => "own-" + Plain(track.Text);

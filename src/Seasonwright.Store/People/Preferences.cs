@@ -26,4 +26,8 @@ public sealed class Preferences
             SELECT club_id, person_id, {key}, {json} FROM people WHERE club_id = {club.Value} AND person_id = {person}
             ON CONFLICT (club_id, person_id, key) DO UPDATE SET json = excluded.json
             """, cancel));
+
+    /// <summary>Takes one key from everybody.</summary>
+    public Task RemoveAsync(string key, CancellationToken cancel = default) =>
+        database.Run(context => context.Preferences.Where(row => row.Club == club && row.Key == key).ExecuteDeleteAsync(cancel));
 }

@@ -17,6 +17,9 @@ internal sealed record BringForm(BroughtFile? File, ImmutableSortedDictionary<st
 {
     private const string Role = "role:";
 
+    /// <summary>Whether the file was chosen just now: nothing was said of it yet.</summary>
+    public bool IsNew { get; private init; }
+
     public static BringForm Empty(string team) => new(null, SheetMap.Empty.Roles, FormAnswers.Of(Answers.None), team, "");
 
     public static string RoleField(string row) => Role + row;
@@ -28,8 +31,8 @@ internal sealed record BringForm(BroughtFile? File, ImmutableSortedDictionary<st
             if (Enum.TryParse<RowRole>(word, out var role) && Enum.IsDefined(role)) roles = roles.SetItem(row, role);
         var chosen = await posted.FileAsync("file") is var (name, bytes) ? new BroughtFile(name, bytes) : BroughtFile.Kept(posted["kept-name"], posted.Raw("kept"));
         // What was said of another file says nothing of this one.
-        var isAnother = posted.File("file") is not null && posted["kept-name"].Length > 0;
-        return new(chosen, isAnother ? SheetMap.Empty.Roles : roles, isAnother ? FormAnswers.Of(Answers.None) : FormAnswers.Read(posted, Answers.None), posted["team"], isAnother ? "" : posted["team-name"]);
+        var isNew = posted.File("file") is not null;
+        return new(chosen, isNew ? SheetMap.Empty.Roles : roles, isNew ? FormAnswers.Of(Answers.None) : FormAnswers.Read(posted, Answers.None), posted["team"], isNew ? "" : posted["team-name"]) { IsNew = isNew };
     }
 
     /// <summary>Reads the workbook with everything offered taken as answered.</summary>
@@ -42,19 +45,5 @@ internal sealed record BringForm(BroughtFile? File, ImmutableSortedDictionary<st
             var read = SheetReader.Read(book, new SheetMap(Roles, answers));
             return (read, read.Questions);
         }).Read;
-    }
-}
-
-/// <summary>A file that the form keeps while it is asked about.</summary>
-internal sealed record BroughtFile(string Name, byte[] Bytes)
-{
-    /// <summary>As the form keeps it.</summary>
-    public string Text => Convert.ToBase64String(Bytes);
-
-    /// <returns>Null where the form keeps none, or something else.</returns>
-    public static BroughtFile? Kept(string name, string text)
-    {
-        var bytes = new byte[text.Length / 4 * 3];
-        return name.Length > 0 && Convert.TryFromBase64String(text, bytes, out var length) && length > 0 ? new(name, bytes[..length]) : null;
     }
 }

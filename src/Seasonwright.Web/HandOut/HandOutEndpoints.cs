@@ -16,6 +16,7 @@ internal static class HandOutEndpoints
         var form = new HandOutForm(request.Query);
         if (await SeasonAt.FindAsync(workspace, season) is not { } open) return Results.NotFound();
         if (await HandingOut.OfAsync(open, form.Version, form.KeyMatches, workspace.Today, cancel) is not { } handing) return Results.NotFound();
+        if (form.Missing(file, handing.Season.Season) is { } missing) return Results.Redirect($"/season/{open.Season.Id}/hand-out?missing={missing}");
         return await form.MakeAsync(file, handing, workspace.Today, cancel) is { } made
             ? Results.File(made.Bytes, made.MediaType, request.Query.ContainsKey(Shown) ? null : made.Name)
             : Results.NotFound();

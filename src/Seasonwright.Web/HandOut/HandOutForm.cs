@@ -33,9 +33,9 @@ internal sealed class HandOutForm(IQueryCollection query)
         {
             "poster.pdf" => HandOuts.Poster(shared, Poster(shared)),
             "poster.svg" => HandOuts.PosterDrawing(shared, Poster(shared)),
-            "head-coach.pdf" => HandOuts.HeadCoachPaper(shared, today, Sheet),
+            "head-coach.pdf" => HandOuts.HeadCoachPaper(shared, today, Sheet("sheet")),
             "head-coach.html" => HandOuts.HeadCoachPage(shared, today),
-            "week.pdf" => Week(shared.Season, today) is { } week ? HandOuts.WeekSheet(shared, week, Sheet) : null,
+            "week.pdf" => Week(shared.Season, today) is { } week ? HandOuts.WeekSheet(shared, week, Sheet("week-sheet")) : null,
             "calendar.ics" => HandOuts.Calendar(shared, Calendar(shared.Season), await handing.RevisionsAsync(cancel)),
             "workbook.xlsx" => HandOuts.Workbook(shared, Ticked("notes", otherwise: true)),
             "season.json" => new HandOutFile(HandOutFile.NameOf(shared, "season.json"), HandOutFile.SeasonFile,
@@ -49,7 +49,17 @@ internal sealed class HandOutForm(IQueryCollection query)
         season.Weeks.FirstOrDefault(week => week.Number == Number(Text("week"))) ?? season.WeekOf(today)
         ?? (season.Days is { } days && today > days.Last ? season.Weeks.LastOrDefault() : season.Weeks.FirstOrDefault());
 
-    private PaperSize Sheet => PaperSize.Find(Text("sheet")) is { } size && size == PaperSize.Letter ? size : PaperSize.A4;
+    /// <summary>What a file names that its edition does not have: "group" or "week"; null where all is there. The page offers what the draft has.</summary>
+    public string? Missing(string file, Season season) => file switch
+    {
+        "calendar.ics" when Text("group").Length > 0 && GroupOf(season) is null => "group",
+        "week.pdf" when Text("week").Length > 0 && season.Weeks.All(week => week.Number != Number(Text("week"))) => "week",
+        _ => null,
+    };
+
+    private GroupLine? GroupOf(Season season) => season.Groups.FirstOrDefault(known => known.Id.Text == Text("group"));
+
+    private PaperSize Sheet(string field) => PaperSize.Find(Text(field)) is { } size && size == PaperSize.Letter ? size : PaperSize.A4;
 
     private PosterChoices Poster(SharedSeason shared)
     {
@@ -60,7 +70,7 @@ internal sealed class HandOutForm(IQueryCollection query)
 
     private CalendarChoices Calendar(Season season)
     {
-        var group = season.Groups.FirstOrDefault(known => known.Id.Text == Text("group"))?.Name;
+        var group = GroupOf(season)?.Name;
         var kinds = query["kind"].ToHashSet(StringComparer.Ordinal);
         return query.ContainsKey(Asked)
             ? new CalendarChoices(kinds.Contains("matches"), kinds.Contains("events"), kinds.Contains("tests"), kinds.Contains("practices"), group)

@@ -17,6 +17,9 @@ public sealed class Door : IAsyncDisposable
     // Above what a reader takes (SourceText), so that a list too large is told beside the box it was pasted into.
     private const int LargestForm = 16 << 20;
 
+    // A sheet of as many cells as are read asks up to three things of each row.
+    private const int MostFields = 60_000;
+
     private readonly WebApplication server;
 
     private Door(WebApplication server)
@@ -77,7 +80,7 @@ public sealed class Door : IAsyncDisposable
             .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddSingleton(workspace).AddSingleton(workspace.Clock);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
-        builder.Services.Configure<FormOptions>(form => (form.ValueLengthLimit, form.MultipartBodyLengthLimit) = (LargestForm, LargestForm));
+        builder.Services.Configure<FormOptions>(form => (form.ValueLengthLimit, form.MultipartBodyLengthLimit, form.ValueCountLimit) = (LargestForm, LargestForm, MostFields));
         builder.Services.AddDataProtection().SetApplicationName("Seasonwright").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(workspace.Path, "keys")));
         builder.Services.AddAntiforgery(antiforgery => antiforgery.Cookie.Name = "seasonwright-form");
 

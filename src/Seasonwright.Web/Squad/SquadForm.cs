@@ -1,6 +1,5 @@
 using Seasonwright.Documents.Read;
 using Seasonwright.Documents.Read.Squads;
-using Seasonwright.Web.Bring;
 using Seasonwright.Web.Lists;
 using Seasonwright.Web.Seasons;
 

@@ -20,6 +20,7 @@ export function shareCells(hand) {
 
   document.addEventListener('copy', event => {
     const cursor = hand.cursor(), text = cursor && !event.defaultPrevented ? copied(cursor) : null;
+    if (cursor && text === null && !event.defaultPrevented) hand.refuse(hand.words.notCopied);
     if (text === null) return;
     event.preventDefault();
     event.clipboardData.setData('text/plain', text);

@@ -23,10 +23,12 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
     drawn.ariaBusy = 'true';
     try {
       const { answer, page } = await send('draw');
-      if (mine === latest && answer.ok) show(page);
+      if (mine === latest) (answer.ok ? show(page) : trouble());
     } catch { /* The workspace does not answer; sending the form will say so. */ }
     if (mine === latest) drawn.ariaBusy = null;
   }
+
+  const trouble = () => { for (const words of form.querySelectorAll('.trouble')) words.hidden = false; };
 
   // The workspace does not take it in at all, so it could not say so.
   function isTooLarge() {
@@ -42,7 +44,7 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
     if (here && document.activeElement?.id !== here) document.getElementById(here)?.focus({ preventScroll: true });
     for (const field of form.querySelectorAll('input[placeholder]')) field.placeholder = page.getElementById(field.id)?.placeholder ?? field.placeholder;
     if (!file?.files.length || drawn.querySelector('.problems')) return;
-    // A file that could be read stays in the form: in the box, as if it had been pasted, or as the form keeps it.
+    // What could be read stays in the form: a copied table in the box, as if it had been typed, a file as the form keeps it.
     if (box) box.value = page.getElementById(box.id).value;
     file.value = '';
     keepDraft(form);
@@ -89,7 +91,7 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
       } else if (answer.ok) show(page);
       else throw new Error(answer.status);
     } catch {
-      form.querySelector('.trouble').hidden = false;
+      trouble();
       button.disabled = false;
     }
   });

@@ -318,7 +318,7 @@ export function start(page, live) {
   const stepLoad = by => { const [first, last] = weeksChosen(); const levels = []; for (let week = first; week <= last; week++) levels.push([week, between(0, percentOf(week) + by, 300)]); setLoads(levels); };
 
   shareCells({
-    cells, data, run, weeksChosen,
+    cells, data, run, weeksChosen, words,
     cursor: () => page.isConnected && document.activeElement === svg ? cursor : null,
     tracks: () => [...svg.querySelectorAll('g.track')].map(track => ({ id: track.dataset.track, name: track.querySelector('[role=row]')?.ariaLabel })),
     read: (text, from) => live.invokeMethodAsync('Paste', text, cursor.track, from.week, from.day).catch(() => ({ edits: [], problem: words.waiting })),

@@ -56,6 +56,18 @@ public sealed class HandOutPageTests(BrowserFixture browser, UnchangedDemo demo)
         Assert.True(await page.EvaluateAsync<bool>("() => new Promise(done => { const img = document.querySelector('img.preview'); const ready = () => done(img.naturalWidth > 0); img.complete ? ready() : img.addEventListener('load', ready); })"));
     }
 
+    /// <summary>The season got weeks since the version: the file is not made of another week without a word.</summary>
+    [Fact]
+    public async Task A_week_that_the_version_does_not_have_is_said()
+    {
+        await using var window = await OpenAsync();
+        var page = window.Page;
+        await page.EvaluateAsync("() => { document.querySelector('#week').selectedOptions[0].value = 99; }");
+        await page.Locator("button[formaction$='/week.pdf']").ClickAsync();
+        await Assertions.Expect(page.Locator(".sheet .refused")).ToContainTextAsync("no such week");
+        await window.AssertAccessibleAsync();
+    }
+
     [Fact]
     public async Task Which_matches_are_key_is_seen_only_where_that_was_switched_on()
     {

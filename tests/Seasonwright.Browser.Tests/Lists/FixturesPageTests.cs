@@ -39,6 +39,9 @@ public sealed class FixturesPageTests(BrowserFixture browser)
         await StartAsync(page);
         await page.SetInputFilesAsync("#f-file", Path.Combine(Cases, file));
         await Assertions.Expect(page.Locator("button[value=take]")).ToHaveTextAsync(take);
+        // What a file tells of health stands neither in the box nor in the browser's store.
+        await Assertions.Expect(page.Locator("#f-text")).ToHaveValueAsync("");
+        Assert.DoesNotContain("Harbour Vale", await page.EvaluateAsync<string>("() => JSON.stringify(sessionStorage)"), StringComparison.Ordinal);
         await window.AssertAccessibleAsync();
         await page.ClickAsync("button[value=take]");
         await page.WaitForURLAsync("**/breaks?new=true");

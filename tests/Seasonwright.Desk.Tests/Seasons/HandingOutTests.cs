@@ -2,8 +2,11 @@ using System.Text;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 using Seasonwright.Desk.Seasons;
+using Seasonwright.Desk.Streams;
 using Seasonwright.Documents.HandOut;
 using Seasonwright.Documents.HandOut.Calendars;
 
@@ -28,6 +31,38 @@ public class HandingOutTests
         var draft = (await HandingOut.OfAsync(open, null, keyMatches: true, Today))!.Season;
         Assert.Equal((true, Today, new DateOnly(2027, 8, 8), Importance.Key), (draft.Edition.IsDraft, draft.Edition.Day, draft.Season.Match(new("m1"))!.Day, draft.Season.Match(new("m1"))!.Importance));
         Assert.Null(await HandingOut.OfAsync(open, 2, keyMatches: false, Today));
+    }
+
+    [Fact]
+    public async Task A_version_is_told_in_the_measures_the_team_had_then()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var open = await desk.SeasonAsync(await desk.StartAsync());
+        await open.TeamStream.ApplyAsync(desk.Runa, new Gesture(Guid.NewGuid(), open.TeamStream.State.Number, [new SetReferenceWeek(new Load(2000))]));
+        await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new Publish("Agreed")));
+        desk.Clock.Advance(TimeSpan.FromMinutes(1));
+        await open.TeamStream.ApplyAsync(desk.Runa, new Gesture(Guid.NewGuid(), open.TeamStream.State.Number, [new SetReferenceWeek(new Load(3000))]));
+
+        Assert.Equal(2000, (await HandingOut.OfAsync(open, 1, keyMatches: false, Today))!.Season.Setup.ReferenceWeek.Au);
+        Assert.Equal(3000, (await HandingOut.OfAsync(open, null, keyMatches: false, Today))!.Season.Setup.ReferenceWeek.Au);
+    }
+
+    /// <summary>A number that fell would leave the old time in everybody's phone.</summary>
+    [Fact]
+    public async Task The_number_of_a_calendar_entry_never_falls_whatever_becomes_of_its_clock()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var open = await desk.SeasonAsync(await desk.StartAsync());
+        Match Of(TimeOnly? kickOff, string? zone = null) => new(new("m1"), new(2027, 8, 7), KickOff: kickOff, Zone: zone, Opponent: "Turnes");
+        var numbers = new List<int>();
+        foreach (var state in new[] { Of(new(18, 30)), Of(null), Of(new(18, 0)), Of(new(18, 0), "Europe/Berlin"), Of(null) })
+        {
+            await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new SetMatch(state)));
+            await open.TeamStream.ApplyAsync(desk.Runa, new Gesture(Guid.NewGuid(), open.TeamStream.State.Number, [new SetLocale(new LocaleSettings(WeekStart: (DayOfWeek)(numbers.Count % 7)))]));
+            numbers.Add((await EntryAsync(open)).Sequence);
+        }
+        Assert.Equal(numbers.Order(), numbers);
+        Assert.Distinct(numbers);
     }
 
     [Fact]
