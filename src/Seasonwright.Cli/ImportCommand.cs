@@ -32,7 +32,7 @@ internal static class ImportCommand
     private static Exit Run(string file, string? mapFile, string? team, string? target, Terminal terminal)
     {
         if (InputFile.Read(file, terminal) is not { } bytes || OpenMap(mapFile, terminal) is not { } map) return Exit.BadInput;
-        var read = SheetReader.Read(Workbook.Read(Path.GetFileName(file), bytes), map);
+        var read = SheetReader.OrElsewhere(SheetReader.Read(Workbook.Read(Path.GetFileName(file), bytes), map), bytes);
         var unknown = map.Roles.Keys.Where(key => read.Grid is not null && read.Rows.All(row => row.Key != key)).ToList();
         if (unknown.Count > 0)
         {

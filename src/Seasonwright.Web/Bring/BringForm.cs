@@ -40,10 +40,10 @@ internal sealed record BringForm(BroughtFile? File, ImmutableSortedDictionary<st
     {
         if (File is null) return null;
         var book = Workbook.Read(File.Name, File.Bytes);
-        return Said.Settle(answers =>
+        return SheetReader.OrElsewhere(Said.Settle(answers =>
         {
             var read = SheetReader.Read(book, new SheetMap(Roles, answers));
             return (read, read.Questions);
-        }).Read;
+        }).Read, File.Bytes);
     }
 }

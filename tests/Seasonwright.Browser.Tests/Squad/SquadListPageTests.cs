@@ -53,6 +53,31 @@ public sealed class SquadListPageTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator(".rows tbody tr").Last).ToContainTextAsync("back squat 82.5 kg");
         await page.ClickAsync("button[value=take]");
         await Assertions.Expect(page.Locator(".kept-squad")).ToContainTextAsync("Runa Halvorsen, Ida Storm, Mina Dal");
+
+        // A second list does not take the first one's place by itself.
+        await page.FillAsync("#f-text", "No;Name;Position\n3;Fjeld, Sanna;pivot\n5;Lund, Tuva;left back\n");
+        await Assertions.Expect(page.Locator(".replaces")).ToContainTextAsync("its 3 people go, 2 come");
+        await window.AssertAccessibleAsync();
+        await page.ClickAsync("button[value=take]");
+        await Assertions.Expect(page.Locator(".refused").Filter(new() { HasText = "A list with 3 people is kept already" })).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator(".kept-squad")).ToContainTextAsync("Runa Halvorsen, Ida Storm, Mina Dal");
+        await page.CheckAsync("input[name=replace]");
+        await page.ClickAsync("button[value=take]");
+        await Assertions.Expect(page.Locator(".kept-squad")).ToContainTextAsync("Sanna Fjeld, Tuva Lund");
+    }
+
+    [Fact]
+    public async Task A_list_of_another_kind_is_told_where_it_belongs()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync();
+        await using var window = await OpenAsync(workspace, 1440, false);
+        var page = window.Page;
+        await page.SetInputFilesAsync("#f-file", Path.Combine(Samples, "workbook-01-weeks-across.xlsx"));
+        await Assertions.Expect(page.Locator(".problems")).ToContainTextAsync("Bring my sheet");
+        await page.GotoAsync(page.Url.Replace("/squad-list", "/fixtures", StringComparison.Ordinal));
+        await page.SetInputFilesAsync("#f-file", Path.Combine(Samples, "squad-02-one-name-column.xlsx"));
+        await Assertions.Expect(page.Locator(".problems")).ToContainTextAsync("Bring a squad list");
+        await Assertions.Expect(page.Locator("main")).Not.ToContainTextAsync("low back");
     }
 
     private async Task<BrowserWindow> OpenAsync(RunningWorkspace workspace, int width, bool dark)

@@ -100,6 +100,12 @@ internal sealed record EventColumns(IReadOnlyDictionary<EventColumn, int> Places
             .Where(column => below.Count(r => r[column].Length > 0 && !Dated(r[column])) * 2 > below.Count(r => !r.IsBlank)).Select(column => (int?)column).FirstOrDefault();
     }
 
+    /// <summary>A heading that names events.</summary>
+    public static bool IsTitle(string heading) => Headed(heading) is EventColumn.Title;
+
+    /// <summary>A heading that says when something is.</summary>
+    public static bool SaysDays(string heading) => Headed(heading) is EventColumn.When or EventColumn.Start or EventColumn.End;
+
     private static EventColumn? Headed(string cell)
     {
         var folded = SpanToken.Fold(cell).Trim().TrimEnd(':', '?');

@@ -12,7 +12,11 @@ namespace Seasonwright.Documents.Read.Events;
 /// </summary>
 public static class EventReader
 {
-    public static EventList Read(SourceText source, EventReading options)
+    public static EventList Read(SourceText source, EventReading options) =>
+        ListKinds.Elsewhere(source, ListKind.Events, ListKind.Calendar) is { } problem ? Refused(source, new([problem])) : Understand(source, options);
+
+    /// <summary>Reads a list whatever its kind.</summary>
+    internal static EventList Understand(SourceText source, EventReading options)
     {
         var (asker, skipped) = (new Asker(options.Answers ?? Answers.None), new List<Skipped>());
         var isCalendar = CalendarFile.Is(source);

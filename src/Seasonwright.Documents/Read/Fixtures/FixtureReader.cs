@@ -13,6 +13,18 @@ public static class FixtureReader
 {
     public static FixtureList Read(SourceText source, FixtureOptions options)
     {
+        var list = Understand(source, options);
+        if (ListKinds.Elsewhere(source, ListKind.Fixtures, ListKind.Calendar) is not { } elsewhere) return list;
+        // What says who plays is a list of matches, whatever else it holds; only a plan has them too.
+        var saysWhoPlays = list.Rows.Count(row => row.Venue is not null) >= FewestMatches && list.Questions.All(question => question.Kind != "Q-sides");
+        return saysWhoPlays && elsewhere.Id != "year-here" ? list : Refused(source, CellTable.OfLines(source), new([elsewhere]));
+    }
+
+    private const int FewestMatches = 3;
+
+    /// <summary>Reads a list whatever its kind.</summary>
+    internal static FixtureList Understand(SourceText source, FixtureOptions options)
+    {
         var (isJson, isCalendar) = (JsonTable.Is(source), CalendarFile.Is(source));
         var table = isJson ? JsonTable.Read(source) : isCalendar ? CellTable.OfLines(source) : CellTable.Read(source);
         if (table.Problems.Count > 0) return Refused(source, table, table.Problems);

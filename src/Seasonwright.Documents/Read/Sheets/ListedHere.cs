@@ -24,7 +24,7 @@ internal sealed record ListedHere(Sheet Sheet, FixtureList List)
     /// <summary>Null where no list of one team's matches is found.</summary>
     public static ListedHere? Read(Sheet sheet)
     {
-        var list = FixtureReader.Read(SourceText.OfText(sheet.Name, SheetText.Lines(sheet)), new FixtureOptions());
+        var list = FixtureReader.Understand(SourceText.OfText(sheet.Name, SheetText.Lines(sheet)), new FixtureOptions());
         // Whatever has dates can be read as matches: a list of them names its opponents or says where most are played.
         return list.Problems.Count == 0 && list.Rows.Count > 0 && (sheet.Cells.Any(cell => cell.Value is CellValue.Words && HeadingWords.RoleOf(cell.Text) is ColumnRole.Opponent or ColumnRole.Match or ColumnRole.Home) || list.Rows.Count(row => row.Venue is not null) * 2 > list.Rows.Count)
             ? new(sheet, list) : null;

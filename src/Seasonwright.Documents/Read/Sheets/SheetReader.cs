@@ -29,6 +29,14 @@ public static class SheetReader
         return new Reading(book, map).Read();
     }
 
+    /// <summary>A reading; of a file that is no year but clearly a list, with the problem that says where it belongs.</summary>
+    public static SheetReading OrElsewhere(SheetReading read, byte[] bytes)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        // Of a workbook that holds a list of matches the reader says more itself.
+        return read.Problems.Any(problem => problem.Id != "sheet-only-list") && ListKinds.Elsewhere(SourceText.OfBytes(read.Name, bytes), ListKind.Year) is { } problem ? read with { Problems = new([problem]) } : read;
+    }
+
     /// <summary>One workbook while it is being read.</summary>
     private sealed class Reading(Workbook book, SheetMap map)
     {

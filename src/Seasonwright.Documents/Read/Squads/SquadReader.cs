@@ -44,11 +44,12 @@ public static class SquadReader
     {
         var table = sheet is null ? CellTable.Read(source) : CellTable.OfTabs(source);
         if (source.Problems.Count > 0 || table.Problems.Count > 0 && CellTable.IsIn(source)) return Refused(source, source.Problems.Count > 0 ? source.Problems : table.Problems);
-        if (EventReader.IsProgramText(source)) return Refused(source, new([Problem.Of("program-text", source.Name, 1, null)]));
+        if (EventReader.IsProgramText(source)) return Refused(source, new([ListKinds.Elsewhere(source, ListKind.Squad) ?? Problem.Of("program-text", source.Name, 1, null)]));
         var told = new SquadTold();
         var columns = table.Problems.Count == 0 && table.Delimiter is not null ? SquadColumns.Of(table) : null;
         var headed = columns is null ? null : new SquadTable(table, columns, sheet, told);
         var lines = headed is null ? Prose(source, table, told) : headed.Lines();
+        if (headed is null && SquadProse.Told(lines) * 2 <= lines.Count && ListKinds.Elsewhere(source, ListKind.Squad) is { } elsewhere) return Refused(source, new([elsewhere]));
         if (sheet is not null) Coloured(lines, sheet, told);
         var titles = told.Skipped.Where(skipped => skipped.Kind == "squad-title").Select(skipped => skipped.Text).ToList();
         var named = SquadNames.Read(lines, columns?[SquadColumn.Name] is { } at ? SquadHeadings.SaysFamilyFirst(columns.Headings[at]) : null, asker);
