@@ -64,8 +64,8 @@ internal static class ListKinds
         }, source.Name, kind == ListKind.Fixtures ? HeadedList.Headings(CellTable.Read(source))?.Row.Line : null, null) : null;
 
     // Headings that name who plays, where none is an event's.
-    private static bool IsHeadedFixtures(CellTable table) => HeadedList.Headings(table) is { } found
-        && (HeadedList.NamesOpponents(found.Row) || found.Row.Filled.Any(c => HeadingWords.RoleOf(c.Cell) == ColumnRole.Match && !EventColumns.IsTitle(c.Cell)) && found.Row.Filled.Any(c => HeadingWords.RoleOf(c.Cell) == ColumnRole.Date));
+    private static bool IsHeadedFixtures(CellTable table) => HeadedList.Headings(table) is { } found && !found.Row.Filled.Any(c => EventColumns.IsTitle(c.Cell))
+        && (HeadedList.NamesOpponents(found.Row) || new[] { ColumnRole.Match, ColumnRole.Date }.All(role => found.Row.Filled.Any(c => HeadingWords.RoleOf(c.Cell) == role)));
 
     // Lines that are mostly matches between two sides, below rounds and days, with hardly a break or journey between.
     private static bool AreMatches(CellTable table)

@@ -29,6 +29,15 @@ public class SquadFaultTests
         SquadReader.Is(source);
     }, iter: 2000);
 
+    /// <summary>Digits of another script are words here; reading them as figures threw.</summary>
+    [Fact]
+    public void Digits_of_other_scripts_are_no_figures()
+    {
+        var list = SquadReader.Read(SourceText.OfText("squad", "Name;No;Weight;Squat\nVarnum, Ysolde;1;١٢ kg;١٢x٣\n"), SquadOwnTests.Options());
+        Assert.Null(Assert.Single(list.Rows).Mass);
+        SquadReader.Is(SourceText.OfText("squad", "Ysolde Varnum, ١٢ kg, 71 kg\n"));
+    }
+
     /// <summary>Cut anywhere, bytes turned, pieces repeated.</summary>
     [Theory]
     [InlineData("squad-01-two-name-columns.csv")]

@@ -11,9 +11,9 @@ internal static partial class HeightText
     /// <summary>A height in a column of heights, where the unit may stand in the heading: "185", "1.85", "6-2".</summary>
     public static bool IsIn(string text) => IsMarked(text) || Bare().IsMatch(text);
 
-    [GeneratedRegex(@"^(?:[12]\d\d(?:[.,]\d)? ?cm|[12][.,]\d\d? ?m|[12] ?m ?\d\d|[4-7] ?(?:'|’|´|ft\.?|feet) ?(?:1[01]|\d)?(?:[.,]5|½)? ?(?:""|''|”|’’|in\.?|inches)?)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"^(?:[12][0-9][0-9](?:[.,][0-9])? ?cm|[12][.,][0-9][0-9]? ?m|[12] ?m ?[0-9][0-9]|[4-7] ?(?:'|’|´|ft\.?|feet) ?(?:1[01]|[0-9])?(?:[.,]5|½)? ?(?:""|''|”|’’|in\.?|inches)?)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Marked();
 
-    [GeneratedRegex(@"^(?:[12]\d\d(?:[.,]\d)?|[12][.,]\d\d|[4-7]-(?:1[01]|\d))$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"^(?:[12][0-9][0-9](?:[.,][0-9])?|[12][.,][0-9][0-9]|[4-7]-(?:1[01]|[0-9]))$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Bare();
 }

@@ -28,9 +28,9 @@ internal sealed partial record LiftText(decimal Amount, MassUnit? Unit, int? Rep
 
     private static decimal Number(string figures) => decimal.Parse(figures.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^(?<n>\d{1,3}(?:[.,]\d{1,2})?) ?(?<unit>kgs?|kilos?|lbs?|pounds)?\.?(?: ?(?:[x×*@]|for|reps?:) ?(?<reps>\d{1,3}(?:[.,]\d{1,2})?) ?(?:reps?|wdh\.?|wh\.?)? ?(?<behind>kgs?|kilos?|lbs?|pounds)?\.?)?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"^(?<n>[0-9]{1,3}(?:[.,][0-9]{1,2})?) ?(?<unit>kgs?|kilos?|lbs?|pounds)?\.?(?: ?(?:[x×*@]|for|reps?:) ?(?<reps>[0-9]{1,3}(?:[.,][0-9]{1,2})?) ?(?:reps?|wdh\.?|wh\.?)? ?(?<behind>kgs?|kilos?|lbs?|pounds)?\.?)?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Form();
 
-    [GeneratedRegex(@"(?<![\p{L}\d])(?:1 ?rm|pr|pb|max\.?)(?!\p{L})", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"(?<![\p{L}0-9])(?:1 ?rm|pr|pb|max\.?)(?!\p{L})", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Max();
 }

@@ -30,10 +30,10 @@ internal static partial class MassText
 
     private static decimal Number(Match match, string group) => decimal.Parse(match.Groups[group].Value.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^(?:ca\.?|about|approx\.?|~|≈)? ?(?<n>\d{1,4}(?:[.,]\d{1,3})?) ?(?<unit>kgs?|kilos?|kilograms?|kilogramm|lbs?|pounds?)?\.?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"^(?:ca\.?|about|approx\.?|~|≈)? ?(?<n>[0-9]{1,4}(?:[.,][0-9]{1,3})?) ?(?<unit>kgs?|kilos?|kilograms?|kilogramm|lbs?|pounds?)?\.?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Plain();
 
-    [GeneratedRegex(@"^(?<n>\d{1,2})(?: ?(?:st|stones?)\.? ?(?<lb>1[0-3](?:[.,]\d)?|\d(?:[.,]\d)?)?(?: ?(?:lbs?|pounds?))?)\.?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"^(?<n>[0-9]{1,2})(?: ?(?:st|stones?)\.? ?(?<lb>1[0-3](?:[.,][0-9])?|[0-9](?:[.,][0-9])?)?(?: ?(?:lbs?|pounds?))?)\.?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Stones();
 
     [GeneratedRegex(@"(?<![a-z])(?:kgs?|kilos?|kilograms?|kilogramm|lbs?|pounds)(?![a-z])", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]

@@ -69,12 +69,12 @@ internal sealed partial class PieceReading
         return end == text.Length ? lifts : [];
     }
 
-    [GeneratedRegex(@"(?<name>[\p{L}&+][\p{L}&+ \-]*?(?:[13] ?RM)?) ?:? ?(?<figures>\d{1,3}(?:[.,]\d{1,2})? ?(?:kgs?|lbs?)?(?: ?[x×*@] ?\d{1,3} ?(?:kgs?|lbs?|reps?)?)?)(?: |$)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"(?<name>[\p{L}&+][\p{L}&+ \-]*?(?:[13] ?RM)?) ?:? ?(?<figures>[0-9]{1,3}(?:[.,][0-9]{1,2})? ?(?:kgs?|lbs?)?(?: ?[x×*@] ?[0-9]{1,3} ?(?:kgs?|lbs?|reps?)?)?)(?: |$)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Lift();
 
-    [GeneratedRegex(@"^(?:b\.?|born|geb\.?|geboren|dob|d\.o\.b\.?|jg\.?|jahrgang|née?|nato|nata|född|født|nac\.?|ur\.?|\*)(?!\p{L})(?: on| am| le| il| den)?[ :]*(?<day>.*\d.*)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"^(?:b\.?|born|geb\.?|geboren|dob|d\.o\.b\.?|jg\.?|jahrgang|née?|nato|nata|född|født|nac\.?|ur\.?|\*)(?!\p{L})(?: on| am| le| il| den)?[ :]*(?<day>.*[0-9].*)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Born();
 
-    [GeneratedRegex(@"^(?:aged?|alter|edad|età|âge)? ?:? ?(?<n>[1-7]?\d) ?(?:yrs?\.?|years?(?: old)?|y/?o|j\.?|jahre?|ans|años|anni|år|jaar|lat|anos)$|^(?:aged?|alter|edad|età|âge) ?:? ?(?<n>[1-7]?\d)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"^(?:aged?|alter|edad|età|âge)? ?:? ?(?<n>[1-7]?[0-9]) ?(?:yrs?\.?|years?(?: old)?|y/?o|j\.?|jahre?|ans|años|anni|år|jaar|lat|anos)$|^(?:aged?|alter|edad|età|âge) ?:? ?(?<n>[1-7]?[0-9])$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Age();
 }

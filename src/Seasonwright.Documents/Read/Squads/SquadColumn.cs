@@ -75,7 +75,7 @@ internal static partial class SquadHeadings
 
     private static string[] Words(string list) => list.Split('|');
 
-    [GeneratedRegex(@"(?<!\p{L})(?:(?<n>\d{1,2}) ?-?rm|best|pr|pb|max\.?|maximum|est\.?)(?!\p{L})", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"(?<!\p{L})(?:(?<n>[0-9]{1,2}) ?-?rm|best|pr|pb|max\.?|maximum|est\.?)(?!\p{L})", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Repetitions();
 
     [GeneratedRegex(@"[(\[][^)\]]*[)\]]?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]

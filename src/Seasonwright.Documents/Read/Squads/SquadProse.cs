@@ -178,7 +178,7 @@ internal sealed partial class SquadProse(SquadTold told, bool areCells)
         return pieces;
     }
 
-    [GeneratedRegex(@"^(?:#|no\.? ?|nr\.? ?)?(?<n>\d{1,3}(?:\.? ?[/&] ?\d{1,3})*)(?:\s?[.):;]| [-–—])? *(?=[\p{L}?\-x])(?!(?:st|nd|rd|th)\b)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"^(?:#|no\.? ?|nr\.? ?)?(?<n>[0-9]{1,3}(?:\.? ?[/&] ?[0-9]{1,3})*)(?:\s?[.):;]| [-–—])? *(?=[\p{L}?\-x])(?!(?:st|nd|rd|th)\b)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Numbered();
 
     [GeneratedRegex(@"^(?<label>[\p{L}][\p{L} /&\-]{0,39}?) ?: ?(?<rest>\S.*)$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 10_000)]
