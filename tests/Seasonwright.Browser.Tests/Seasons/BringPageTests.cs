@@ -71,7 +71,7 @@ public sealed class BringPageTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator(".problems")).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator("button[value=take]")).ToBeDisabledAsync();
         await ChooseAsync(page, "squad-02-one-name-column.xlsx");
-        await Assertions.Expect(page.Locator("#drawn")).ToContainTextAsync("reads as a squad list");
+        await Assertions.Expect(page.Locator("#drawn")).ToContainTextAsync("This is a squad list");
         await ChooseAsync(page, "workbook-04-colours-only.xlsx");
         await page.Locator(".question", new() { HasText = "have no day" }).GetByText("Sunday").ClickAsync();
         await Assertions.Expect(page.Locator("tr", new() { HasText = "U15 plan E6" })).ToContainTextAsync("Sun 13 Sep 2026");
