@@ -58,7 +58,7 @@ internal static class HostileSeasons
                         facts = facts.With(SeasonFacets.TrackCell.Of(new(track.Id, grain == TrackGrain.Week && weeks > 0 ? CellPlace.Of(known[random.Next(weeks)]) : CellPlace.Of(Day()))), form == TrackForm.Number && random.Next(4) > 0 ? "-12.5" : Text());
                 }
             // A planner brought in whole: a track for every row of it, each with a sentence in the first weeks.
-            for (var n = 0; seed % 4 == 0 && n < 40; n++)
+            for (var n = 0; seed % 20 == 0 && n < 40; n++)
             {
                 var track = new Track(new($"row{n}"), $"Row {n}", TrackForm.Text, TrackGrain.Week, null, null, 100 + n);
                 facts = facts.With(SeasonFacets.Track.Of(track.Id), track);
