@@ -23,7 +23,7 @@ internal static class DatesTrack
 
     private static TrackDrawing ByWeek(YearPlan plan)
     {
-        var sketch = new TrackSketch(plan, "dates", Say("track.dates"));
+        var sketch = new TrackSketch(plan, TrackIds.Dates, Say("track.dates"));
         var height = Top + 7 * RowHeight + 4;
         sketch.Name(Top + 10, Say(plan.IsSlim ? "hint.dates.slim" : "hint.dates"), height, 12);
         for (var slot = 0; slot < 7; slot++)
@@ -73,7 +73,7 @@ internal static class DatesTrack
     private static TrackDrawing ByDay(YearPlan plan)
     {
         const double Height = 50;
-        var sketch = new TrackSketch(plan, "dates", Say("track.dates"));
+        var sketch = new TrackSketch(plan, TrackIds.Dates, Say("track.dates"));
         sketch.Name(13, Say("hint.dates.day"), Height);
         var certain = MatchDays.Certain(plan);
         var unsure = MatchDays.Unsure(plan);

@@ -12,7 +12,7 @@ internal static class MonthsTrack
 
     public static TrackDrawing Draw(YearPlan plan)
     {
-        var sketch = new TrackSketch(plan, "months", Say("track.months"));
+        var sketch = new TrackSketch(plan, TrackIds.Months, Say("track.months"));
         sketch.Name(Baseline);
         var starts = Starts(plan).ToList();
         for (var i = 0; i < starts.Count; i++)

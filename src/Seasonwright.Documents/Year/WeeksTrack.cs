@@ -12,8 +12,8 @@ internal static class WeeksTrack
 
     public static TrackDrawing Draw(YearPlan plan)
     {
-        var sketch = new TrackSketch(plan, "weeks", Say("track.weeks"));
-        var hasDates = plan.HasWords || !plan.View.Sees("dates");
+        var sketch = new TrackSketch(plan, TrackIds.Weeks, Say("track.weeks"));
+        var hasDates = plan.HasWords || !plan.View.Sees(TrackIds.Dates);
         var hasIso = plan.Columns.Any(column => column.Week.IsoWeek.Number != column.Week.Number);
         var hasMarks = plan.View.Sees("marks") && plan.Columns.Any(column => plan.Season.IsLocked(column.Week.Id) || plan.Season.IsReady(column.Week.Id));
 

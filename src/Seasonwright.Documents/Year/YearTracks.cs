@@ -15,9 +15,9 @@ internal sealed class YearTracks(YearPlan plan, LoadTrack load)
     {
         List<(string, Func<TrackDrawing>)> tracks =
         [
-            ("months", () => MonthsTrack.Draw(plan)),
-            ("weeks", () => WeeksTrack.Draw(plan)),
-            ("dates", () => DatesTrack.Draw(plan)),
+            (TrackIds.Months, () => MonthsTrack.Draw(plan)),
+            (TrackIds.Weeks, () => WeeksTrack.Draw(plan)),
+            (TrackIds.Dates, () => DatesTrack.Draw(plan)),
             ("matches", () => MatchesTrack.Draw(plan)),
             ("practices", () => PracticesTrack.Draw(plan)),
             ("events", () => EventsTrack.Draw(plan)),

@@ -26,7 +26,7 @@ internal static class PosterKey
     public static IReadOnlyList<KeyEntry> Of(Season season, ValueList<TrackDrawing> year) =>
         [.. year.SelectMany(track => track.Id switch
         {
-            "weeks" => Weeks(track),
+            TrackIds.Weeks => Weeks(track),
             "matches" => Matches(season, track),
             "practices" => Practices(track),
             "blocks" => Blocks(track),
