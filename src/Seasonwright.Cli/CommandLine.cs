@@ -54,6 +54,8 @@ internal static class CommandLine
             SquadCommand.Make(terminal, clock),
             ImportCommand.Make(terminal),
             ShowCommand.Make(terminal),
+            CheckCommand.Make(terminal),
+            RulesCommand.Make(terminal),
             ApplyCommand.Make(terminal, clock),
             RedateCommand.Make(terminal),
             HandOutCommand.Make(terminal, clock),

@@ -27,6 +27,9 @@ public sealed class SentenceBook
     public string Say(string id, params object?[] numbers) => string.Format(CultureInfo.InvariantCulture,
         sentences.Value.GetValueOrDefault(id) ?? throw new MissingManifestResourceException($"No sentence '{id}' in {name}."), numbers);
 
+    /// <summary>The sentence that takes no numbers, or null where the book has none of this id.</summary>
+    public string? Find(string id) => sentences.Value.GetValueOrDefault(id);
+
     private static FrozenDictionary<string, string> Read(string name, Assembly home)
     {
         using var resources = new ResourceManager(name, home).GetResourceSet(CultureInfo.InvariantCulture, createIfNotExists: true, tryParents: true)!;

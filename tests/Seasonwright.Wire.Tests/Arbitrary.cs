@@ -32,6 +32,7 @@ public sealed class Arbitrary(int seed)
         if (type == typeof(Only)) return default(Only);
         if (type == typeof(CellPlace)) return random.Next(2) == 0 ? CellPlace.Of(new WeekId(Id())) : CellPlace.Of((DateOnly)Value(typeof(DateOnly)));
         if (type == typeof(VersionNumber)) return new VersionNumber(random.Next(1, 1000));
+        if (type == typeof(FindingKey)) return new FindingKey(Id(), Id(), $"week/{Id()}");
         if (type == typeof(RuleParameter)) return new RuleParameter(Id(), Id());
         if (type == typeof(FactSet)) return Facts();
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ValueList<>)) return List(type);

@@ -74,6 +74,7 @@ public static class Sound
             case Quality quality: draft.Require(quality.Name, $"{key}.name", SeasonDraft.LongestName); break;
             case UsualWeek week: SetUsualWeek.Check(draft, week); break;
             case LocaleSettings locale: SetLocale.Check(draft, locale); break;
+            case Acceptance acceptance: AcceptFinding.Check(draft, acceptance); break;
             case string text: draft.Require(text, key.ToString(), SeasonDraft.LongestText); break;
         }
         if (key.Facet == SeasonFacets.TrackCell.Name) draft.RequirePossible(Pair<TrackId, CellPlace>.Parse(key.Subject).Second.Day, key.ToString());

@@ -87,6 +87,8 @@ public sealed class Season : IEquatable<Season>
 
     public Publication? LastPublication => Facts.All(SeasonFacets.Publication).Select(p => p.Value).MaxBy(p => p.Number);
 
+    public IEnumerable<(FindingKey Finding, Acceptance Acceptance)> Accepted => Facts.All(SeasonFacets.Accepted);
+
     /// <summary>Unbroken runs of weeks with one phase, in order.</summary>
     public ImmutableArray<PhaseRun> Phases => phases.Value;
 

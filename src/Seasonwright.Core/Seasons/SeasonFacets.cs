@@ -44,9 +44,12 @@ public static class SeasonFacets
 
     public static readonly Facet<VersionNumber, Publication> Publication = new("publication");
 
+    /// <summary>Findings of the rulebook that the coach lives with.</summary>
+    public static readonly Facet<FindingKey, Acceptance> Accepted = new("accepted");
+
     public static ImmutableArray<Facet> All { get; } =
     [
         Frame, Team, Staff, Goal, Match, Event, TestDay, Note, Phase, Block, WeekPhase, WeekBlock, WeekKind, WeekLoad, WeekEmphasis,
-        WeekPractices, WeekNote, PracticeWish, WeekLock, WeekReady, Track, TrackCell, Group, GroupWeek, GroupEmphasis, Publication,
+        WeekPractices, WeekNote, PracticeWish, WeekLock, WeekReady, Track, TrackCell, Group, GroupWeek, GroupEmphasis, Publication, Accepted,
     ];
 }

@@ -36,6 +36,7 @@ internal static class Any
     public static readonly Gen<GoalId> GoalIds = Id("g", 4, text => new GoalId(text));
     public static readonly Gen<GroupId> GroupIds = Id("r", 3, text => new GroupId(text));
     public static readonly Gen<PersonId> People = Id("s", 4, text => new PersonId(text));
+    public static readonly Gen<FindingKey> FindingKeys = Gen.Int[1, 4].Select(number => new FindingKey("weekly-ramp", "rise", $"week/w{number}"));
     public static readonly Gen<QualityId> QualityIds = Gen.OneOf("power", "speed", "aerobic", "own").Select(text => new QualityId(text));
 
     public static readonly Gen<string> Texts = Gen.Frequency(

@@ -11,6 +11,8 @@ namespace Seasonwright.Core.Tests.Drawn;
 internal static class AnyEdit
 {
     public static readonly IReadOnlyDictionary<string, Gen<SeasonEdit>> OfSeason = Named<SeasonEdit>(
+        Kind(Gen.Select(FindingKeys, Texts, Gen.Int[-1, 40], Gen.Null(Gen.Const("Mara Lindt")), Gen.Nullable(Gen.Enum<StaffRole>()), (finding, reason, size, releaser, role) => new AcceptFinding(finding, new Acceptance(reason, size, "", releaser, role)))),
+        Kind(FindingKeys.Select(finding => new ReopenFinding(finding))),
         Kind(Gen.Select(AnyFacts, Texts, (facts, from) => new AdoptSeason(facts, from))),
         Kind(Gen.Select(WeekSpans, NewBlockIds, (weeks, rest) => new EraseBlock(weeks.First, weeks.Last, rest))),
         Kind(Gen.Select(WeekSpans, NewPhaseIds, (weeks, rest) => new ErasePhase(weeks.First, weeks.Last, rest))),

@@ -29,6 +29,7 @@ public class ExampleTests
         new SetGroup(new GroupLine(new("r"), "Rookies")),
         new SetGroupWeek(new("r"), new("w1"), new("w1"), new Percent(80)),
         new SetStaff(new("s"), StaffRole.Doctor),
+        new AcceptFinding(new("weekly-ramp", "rise", "week/w2"), new Acceptance("Camp", 4m, "")),
         new LockWeeks(new("w9"), new("w9"), true),
         new MarkReady(new("w9"), new("w9"), true));
 
@@ -95,6 +96,9 @@ public class ExampleTests
         new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Moves, ValueList<WeekId>.Empty), "Moved the season to start on 12 Jul 2027, the plan with it", "frame test/d"),
         new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Stays, new([new("w21")])), "Moved the season's start to 12 Jul 2027, the plan stayed", "frame"),
         new(new Resize(18, ValueList<WeekId>.Empty), "Changed the season from 20 to 18 weeks", "frame"),
+        new(new AcceptFinding(new("match-gap-short", "short", "week/w3"), new Acceptance("Cup tie", 20m, "")), "Accepted a finding of match-gap-short: Cup tie", "accepted/match-gap-short:short:week/w3"),
+        new(new AcceptFinding(new("match-gap-short", "short", "week/w4"), new Acceptance("Minutes capped", 20m, "", "Mara Lindt", StaffRole.Doctor)), "Released a stop of match-gap-short by Mara Lindt: Minutes capped", "accepted/match-gap-short:short:week/w4"),
+        new(new ReopenFinding(new("weekly-ramp", "rise", "week/w2")), "Reopened a finding of weekly-ramp", "accepted/weekly-ramp:rise:week/w2"),
         new(new Publish("Agreed"), "Published version 1 (Agreed)", "publication/1"),
     ];
 

@@ -97,6 +97,8 @@ public class MalformedEditTests
             yield return new(new SetEvent(item with { Legs = new([new Leg(Day, From: text)]) }), id, "event/e.leg");
             yield return new(new SetEvent(item with { Legs = new([new Leg(Day, To: text)]) }), id, "event/e.leg");
             yield return new(new SetWeekNote(new("w1"), text), id, "week/w1.note");
+            yield return new(new AcceptFinding(new("ramp", "rise", "week/w1"), new Acceptance(text, 1m, "")), id, "reason");
+            yield return new(new AcceptFinding(new("ramp", "rise", "week/w1"), new Acceptance("Camp", 1m, text)), id, "figures");
             yield return new(new SetPracticeWish(new("w1"), text), id, "week/w1.wish");
             yield return new(new SetNote(new Note(new("o"), DaySpan.Of(Day), text)), id, "note/o.text");
             yield return new(new SetCells(new([new(new("text"), CellPlace.Of(new WeekId("w1")), text.TrimEnd('\r') + "x")])), id, "track/text");

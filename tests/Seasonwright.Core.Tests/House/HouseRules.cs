@@ -22,6 +22,9 @@ public class HouseRules
         ["Cli"] = ["Desk", "Documents", "Wire", "Core"],
     };
 
+    private static readonly string[] OneRule =
+        ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Edits", "Rules", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"];
+
     /// <summary>What each folder of Core may see; the root (lists, sentences) is seen by all and sees none.</summary>
     private static readonly Dictionary<string, string[]> MaySee = new(StringComparer.Ordinal)
     {
@@ -32,6 +35,12 @@ public class HouseRules
         ["Seasons"] = ["", "Calendar", "Quantities", "Facts"],
         ["Setups"] = ["", "Calendar", "Quantities", "Facts", "Seasons"],
         ["Loads"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
+        ["Rules"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Edits", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"],
+        ["Rules.OfSeason"] = OneRule,
+        ["Rules.OfBlock"] = OneRule,
+        ["Rules.OfWeek"] = OneRule,
+        ["Rules.OfDay"] = OneRule,
+        ["Rules.OfAthlete"] = OneRule,
         ["Edits"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
     };
 
@@ -60,7 +69,7 @@ public class HouseRules
         {
             var folder = FolderOf(type);
             Assert.True(MaySee.ContainsKey(folder), $"Core has no folder called {folder}.");
-            foreach (var other in References.TypesOf(type).Where(other => other.Assembly == type.Assembly && other.Namespace is not null).Select(FolderOf).Where(other => other != folder))
+            foreach (var other in References.TypesOf(type).Where(other => other.Assembly == type.Assembly && other.Namespace?.StartsWith("Seasonwright", StringComparison.Ordinal) == true).Select(FolderOf).Where(other => other != folder))
             {
                 seen++;
                 Assert.True(MaySee[folder].Contains(other, StringComparer.Ordinal), $"{type.FullName} sees {other}.");

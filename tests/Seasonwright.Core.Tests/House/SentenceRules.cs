@@ -22,7 +22,7 @@ public partial class SentenceRules
     private static IEnumerable<string> Named<T>(string family) where T : struct, Enum => Enum.GetNames<T>().Select(name => $"{family}.{name}");
 
     /// <summary>Families of which nothing comes along into the next season.</summary>
-    private static IEnumerable<string> Behind => ["match", "note", "week.note", "week.wish", "week.lock", "week.ready", "publication"];
+    private static IEnumerable<string> Behind => ["match", "note", "week.note", "week.wish", "week.lock", "week.ready", "publication", "accepted"];
 
     private static IEnumerable<string> TextOf(Func<string, bool> room) => Ground.SourceFiles.Where(room).Select(File.ReadAllText);
 

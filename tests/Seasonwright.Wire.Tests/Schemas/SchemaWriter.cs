@@ -115,6 +115,7 @@ public sealed class SchemaWriter(bool byHand)
     private static string SubjectPattern(Type type) =>
         type == typeof(Only) ? ""
         : type == typeof(VersionNumber) ? "[0-9]{1,10}"
+        : type == typeof(FindingKey) ? $"{Id}:{Id}:{Id}(/{Id})*"
         : type == typeof(RuleParameter) ? $"{Id}:{Id}"
         : type == typeof(CellPlace) ? $"(w={Id}|d={Day})"
         : type.IsGenericType ? string.Join(':', type.GetGenericArguments().Select(SubjectPattern))

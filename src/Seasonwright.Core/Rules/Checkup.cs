@@ -1,0 +1,16 @@
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Core.Rules;
+
+/// <summary>What the rulebook says to a plan.</summary>
+/// <param name="Findings">Open ones, the most serious and largest first.</param>
+/// <param name="Accepted">Those the coach lives with, and why.</param>
+/// <param name="Answers">What each rule could look at, in order of ids.</param>
+public sealed record Checkup(ValueList<Finding> Findings, ValueList<AcceptedFinding> Accepted, ValueList<RuleAnswer> Answers)
+{
+    /// <summary>What must be changed or released before anything is published.</summary>
+    public IEnumerable<Finding> Stops => Findings.Where(finding => finding.Severity == Severity.Stop);
+}
+
+/// <summary>A finding that the coach lives with.</summary>
+public sealed record AcceptedFinding(Finding Finding, Acceptance Acceptance);

@@ -1,0 +1,35 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Core.Rules;
+
+/// <summary>A place of the plan that goes against a rule: one for each cause and run of weeks.</summary>
+/// <param name="Sentence">What was found, with the value and the limit.</param>
+/// <param name="Value">What was found, in the unit of the figure; the worst of a run of weeks.</param>
+/// <param name="Limit">What it should not pass.</param>
+/// <param name="Figure">Name of the figure that is the limit; empty where no single one is.</param>
+/// <param name="IsForced">Matches and events alone bring it about, whatever is painted.</param>
+/// <param name="Remedy">Edits that mend it; empty where none is known.</param>
+/// <param name="Times">How many places of the run go against the rule, 1 and more.</param>
+/// <param name="Figures">The rule's figures in force, in one line.</param>
+public sealed record Finding(
+    Rule Rule, string Code, Place Place, Severity Severity, string Sentence, decimal Value, decimal Limit, string Figure, bool IsForced,
+    ValueList<SeasonEdit> Remedy, int Times, string Figures)
+{
+    public FindingKey Key => new(Rule.Id, Code, Place.About);
+
+    /// <summary>How far beyond the limit.</summary>
+    public decimal Size => Math.Abs(Value - Limit);
+
+    /// <summary>The same as a share of the limit.</summary>
+    internal decimal Weight => Limit == 0 ? Size : Size / Math.Abs(Limit);
+
+    /// <summary>Whether what was accepted covers it: no larger, by the same figures, and for a stop by someone who may release it.</summary>
+    public bool IsCoveredBy(Acceptance acceptance) =>
+        Size <= acceptance.Size && acceptance.Figures == Figures
+        && (Severity < Severity.Stop || acceptance is { Releaser: not null, Role: { } role } && Rule.Releasers.Contains(role));
+
+    /// <summary>The edit that accepts it as it is now.</summary>
+    public AcceptFinding Accept(string reason, string? releaser = null, StaffRole? role = null) =>
+        new(Key, new Acceptance(reason, Size, Figures, releaser, role));
+}

@@ -1,0 +1,44 @@
+using Seasonwright.Core.Edits;
+
+namespace Seasonwright.Core.Rules.OfAthlete;
+
+/// <summary>Strength sessions in return weeks 1-2; sets, reps, %1RM per exercise; tests in the first days; punishment tag.</summary>
+internal static class ReturnAfterBreakStrength
+{
+    public static readonly Figure Freq = Figure.Numbers("freq", FigureUnit.Count, 3, 4);
+    public static readonly Figure IrvRange = Figure.Numbers("irv_range", FigureUnit.Count, 11, 30);
+    public static readonly Figure NoTestDays = Figure.Number("no_test_days", 4, FigureUnit.Days);
+    public static readonly Figure MinAbsenceDays = Figure.Number("min_absence_days", 14, FigureUnit.Days);
+
+    public static Rule Rule { get; } = new("return-after-break-strength")
+    {
+        Scope = RuleScope.Athlete,
+        Highest = Severity.Warning,
+        Evidence = Evidence.ExpertOpinion,
+        Status = SourceStatus.PartlyConfirmed,
+        Sources = [Sources.Caterisano2019, Sources.CollegePolicy, Sources.Ncaa2019],
+        Figures = [Freq, IrvRange, NoTestDays, MinAbsenceDays],
+        Needs = Needs.Sessions,
+        Looks = Looks,
+    };
+
+    /// <summary>Tests in the first days back. Sessions and their lifting index wait for sessions.</summary>
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
+    {
+        foreach (var test in plan.Season.TestDays.Where(test => !TestWords.TireNobody(test.Battery)))
+        {
+            if (plan.WeekOf(test.Day) is not { IsTraining: true } week || plan.SinceAbsence(week) > 0) continue;
+            var day = test.Day.DayNumber - week.Days.First.DayNumber + 1;
+            var place = new Place($"test/{test.Id}", week.Number, week.Number);
+            yield return day > figures.Number(NoTestDays)
+                ? new Fine(place)
+                : new Breach(place, "test", Severity.Warning, day, figures.Number(NoTestDays))
+                {
+                    Numbers = [test.Day, test.Battery, day, figures.Number(NoTestDays)],
+                    Figure = NoTestDays.Name,
+                    Remedy = week.Days.Last.DayNumber - week.Days.First.DayNumber >= figures.Number(NoTestDays)
+                        ? [new SetTestDay(test with { Day = week.Days.First.AddDays((int)figures.Number(NoTestDays)) })] : [],
+                };
+        }
+    }
+}

@@ -1,0 +1,23 @@
+namespace Seasonwright.Core.Rules.OfAthlete;
+
+/// <summary>Daily check-in items (1-5 or 1-10) per athlete; own rolling baseline.</summary>
+internal static class WellnessDrop
+{
+    public static readonly Figure BaselineDays = Figure.Number("baseline_days", 28, FigureUnit.Days);
+    public static readonly Figure MinEntries = Figure.Number("min_entries", 14, FigureUnit.Count);
+    public static readonly Figure ZCaution = Figure.Number("z_caution", -1, FigureUnit.Count, least: -10);
+    public static readonly Figure ZWarning = Figure.Number("z_warning", -2, FigureUnit.Count, least: -10);
+    public static readonly Figure RunDays = Figure.Number("run_days", 3, FigureUnit.Days);
+    public static readonly Figure MinSd = Figure.Number("min_sd", 0.3m, FigureUnit.Count);
+
+    public static Rule Rule { get; } = new("wellness-drop")
+    {
+        Scope = RuleScope.Athlete,
+        Highest = Severity.Warning,
+        Evidence = Evidence.Moderate,
+        Status = SourceStatus.PartlyConfirmed,
+        Sources = [Sources.Saw2016, Sources.Thornton2019],
+        Figures = [BaselineDays, MinEntries, ZCaution, ZWarning, RunDays, MinSd],
+        Needs = Needs.CheckIns,
+    };
+}

@@ -1,0 +1,55 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Loads;
+using Seasonwright.Core.Quantities;
+
+namespace Seasonwright.Core.Rules.OfWeek;
+
+/// <summary>Load this week; mean of the 4 weeks before (this week left out).</summary>
+internal static class TrailingFourSpike
+{
+    public static readonly Figure CautionRatio = Figure.Number("caution_ratio", 1.3m, FigureUnit.Count);
+    public static readonly Figure WarningRatio = Figure.Number("warning_ratio", 1.5m, FigureUnit.Count);
+    public static readonly Figure Weeks = Figure.Number("weeks", 4, FigureUnit.Weeks);
+
+    public static Rule Rule { get; } = new("trailing-four-spike")
+    {
+        Scope = RuleScope.Week,
+        Highest = Severity.Warning,
+        Evidence = Evidence.Contested,
+        Status = SourceStatus.PartlyConfirmed,
+        Sources = [Sources.Gabbett2016, Sources.Impellizzeri2020, Sources.Lolli2019],
+        Figures = [CautionRatio, WarningRatio, Weeks, Figure.HighestSeverity],
+        Looks = Looks,
+    };
+
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
+    {
+        var weeks = (int)figures.Number(Weeks);
+        foreach (var week in plan.Weeks.Where(week => week.IsTraining && week.Number > weeks))
+        {
+            var place = Place.Of(week);
+            // After an absence the comparison begins anew.
+            if (plan.SinceAbsence(week) < weeks) yield return new TooLittle(place, "missing.absence");
+            else if (week.Total is not { } total || TrailingFour.Ratio(total, [.. Before(plan, week, weeks).Select(other => other.Total)]) is not { } exact) yield return new TooLittle(place, "missing.weeks");
+            else yield return Judge(plan, week, total, exact, figures);
+        }
+    }
+
+    private static Look Judge(Plan plan, PlanWeek week, decimal total, decimal exact, Figures figures)
+    {
+        var ratio = exact.AsShown();
+        var (mean, usual) = (total / exact, figures.Number(CautionRatio));
+        if (ratio <= usual) return new Fine(Place.Of(week));
+        var isHard = ratio > figures.Number(WarningRatio);
+        var limit = isHard ? WarningRatio : CautionRatio;
+        return new Breach(Place.Of(week), "spike", isHard ? Severity.Warning : Severity.Caution, ratio, figures.Number(limit))
+        {
+            Numbers = [ratio, plan.Points(total), plan.Points(mean), usual],
+            Figure = limit.Name,
+            IsForced = week.Load.Match.Au > usual * mean,
+            Remedy = week.Load.Match.Au > usual * mean ? [] : [new SetWeekLoad(week.Id, week.Id, new Load((int)(usual * mean)))],
+        };
+    }
+
+    internal static IEnumerable<PlanWeek> Before(Plan plan, PlanWeek week, int count) => plan.Weeks.Take(week.Number - 1).TakeLast(count);
+}

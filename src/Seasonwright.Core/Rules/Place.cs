@@ -1,0 +1,23 @@
+using System.Globalization;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Core.Rules;
+
+/// <summary>Where in the season a finding is.</summary>
+/// <param name="About">What it is about, see <see cref="FindingKey"/>.</param>
+/// <param name="First">Number of the first week it touches.</param>
+/// <param name="Last">Number of the last one.</param>
+public readonly record struct Place(string About, int First, int Last)
+{
+    internal static Place Of(PlanWeek week) => Of(week, week);
+
+    internal static Place Of(PlanWeek first, PlanWeek last) => new($"week/{first.Id}", first.Number, last.Number);
+
+    /// <summary>"12" or "12-15".</summary>
+    public string Weeks => First == Last ? First.ToString(CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{First}-{Last}");
+
+    /// <summary>Whether it stands for whole weeks, so that weeks side by side with one cause are one finding.</summary>
+    internal bool IsWeeks => About.StartsWith("week/", StringComparison.Ordinal);
+
+    internal bool Touches(Place other) => First <= other.Last && other.First <= Last;
+}

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Rules;
+
+/// <summary>A season as rules see it: its weeks with all they ask for, its matches in order, its absences.</summary>
+internal sealed class Plan
+{
+    private readonly ImmutableArray<int> sinceAbsence;
+
+    public Plan(Season season, Setup setup)
+    {
+        Season = season;
+        Setup = setup;
+        Matches = [.. season.Matches.Where(match => match.IsOnOneDay && match.Status != MatchStatus.Conditional)];
+        Events = [.. season.Events];
+        var phases = season.Phases;
+        var inWeeks = season.AllMatches.Where(match => match.Day is not null && !match.IsOff && match.Status != MatchStatus.Conditional)
+            .Select(match => (Week: season.WeekOf(match.Day!.Value), Match: match)).Where(pair => pair.Week is not null)
+            .ToLookup(pair => pair.Week!.Number, pair => pair.Match);
+        Weeks = [.. season.Weeks.Select(week => PlanWeek.Of(season, setup, week, PhaseOf(phases, week), [.. inWeeks[week.Number]], Events))];
+        sinceAbsence = [.. Counted()];
+    }
+
+    public Season Season { get; }
+
+    public Setup Setup { get; }
+
+    public ImmutableArray<PlanWeek> Weeks { get; }
+
+    /// <summary>Matches played on one known day, in order; those that depend on another match are left out until it is settled.</summary>
+    public ImmutableArray<Match> Matches { get; }
+
+    public IEnumerable<Match> Official => Matches.Where(match => match.IsOfficial);
+
+    public ImmutableArray<Event> Events { get; }
+
+    public bool HasPhases => Weeks.Any(week => week.Phase is not null);
+
+    public bool HasEmphasis => Weeks.Any(week => week.HasEmphasis);
+
+    /// <summary>AU that are one point: one per cent of the squad's normal hard week.</summary>
+    public decimal Point => Setup.ReferenceWeek.Au / 100m;
+
+    public PlanWeek? WeekOf(DateOnly day) => Season.WeekOf(day) is { } week ? Weeks[week.Number - 1] : null;
+
+    /// <summary>The week before; null for the first.</summary>
+    public PlanWeek? Before(PlanWeek week) => week.Number > 1 ? Weeks[week.Number - 2] : null;
+
+    /// <summary>Full weeks since the squad came back from its last absence of the length that restarts comparisons; the first week back has 0.</summary>
+    public int SinceAbsence(PlanWeek week) => sinceAbsence[week.Number - 1];
+
+    /// <summary>The last normal weeks before a week, latest first, as many as there are up to a count; in the competition those with exactly one match, like with like.</summary>
+    public List<PlanWeek> NormalBefore(PlanWeek week, int count) =>
+        [.. Weeks.Take(week.Number - 1).Reverse().Where(other => other.IsNormal && other.Training > 0 && (!week.IsCompetition || other.Matches.Length == 1)).Take(count)];
+
+    /// <summary>The runs of weeks next to each other for which something holds.</summary>
+    public IEnumerable<List<PlanWeek>> Runs(Func<PlanWeek, bool> holds)
+    {
+        List<PlanWeek> run = [];
+        foreach (var week in Weeks)
+        {
+            if (holds(week)) run.Add(week);
+            else if (run.Count > 0)
+            {
+                yield return run;
+                run = [];
+            }
+        }
+        if (run.Count > 0) yield return run;
+    }
+
+    /// <summary>
+    /// The first matches of the clusters of key matches that a taper is wanted for: matches close together are one, and going back
+    /// from the last cluster each is kept that leaves room, up to the most.
+    /// </summary>
+    public IReadOnlyList<Match> TaperedFor { get => field ??= [.. Rules.OfSeason.PeaksTooMany.Wanted(this)]; }
+
+    /// <summary>Edits that bring a kind of quality up to so many exposures in weeks that have fewer; none where the team plans no such quality.</summary>
+    public IEnumerable<SeasonEdit> Emphasise(IEnumerable<PlanWeek> weeks, QualityKind kind, decimal exposures) =>
+        Setup.Qualities.FirstOrDefault(quality => quality.Kind == kind) is { } quality
+            ? weeks.Where(week => week.Exposures(kind) < exposures).Select(week => new SetEmphasis(week.Id, week.Id, quality.Id, (Emphasis)Math.Min((int)exposures, (int)Emphasis.Focus)))
+            : [];
+
+    /// <summary>Edits that bring a kind of quality down to so many exposures in weeks that have more.</summary>
+    public IEnumerable<SeasonEdit> Ease(IEnumerable<PlanWeek> weeks, QualityKind kind, Emphasis most) =>
+        from week in weeks
+        from quality in Setup.Qualities
+        where quality.Kind == kind && Season.EmphasisOf(week.Id, quality.Id) > most
+        select new SetEmphasis(week.Id, week.Id, quality.Id, most);
+
+    /// <summary>AU rounded to a load that a week may have.</summary>
+    public static Load LoadOf(decimal au) => new((int)Math.Clamp(Math.Round(au, MidpointRounding.AwayFromZero), 0, Load.Most));
+
+    /// <summary>A load in points, rounded to whole ones as it is shown.</summary>
+    public decimal Points(decimal au) => Math.Round(au / Point, MidpointRounding.AwayFromZero);
+
+    private static PhaseRun? PhaseOf(ImmutableArray<PhaseRun> phases, SeasonWeek week) =>
+        phases.FirstOrDefault(run => run.First.Number <= week.Number && week.Number <= run.Last.Number);
+
+    private IEnumerable<int> Counted()
+    {
+        var figures = new Figures(OfAthlete.ReturnAfterBreakVolume.Rule.Id, Setup);
+        var longest = figures.Number(OfAthlete.ReturnAfterBreakVolume.MinAbsenceDays);
+        // Far back where training was kept over the summer.
+        var since = figures.Text(OfAthlete.ReturnAfterBreakVolume.SeasonStart) == OfAthlete.ReturnAfterBreakVolume.Kept ? Frame.MostWeeks : 0;
+        var away = 0;
+        foreach (var week in Weeks)
+        {
+            if (!week.IsTraining) away += week.Days.Length;
+            else
+            {
+                if (away >= longest) since = 0;
+                away = 0;
+            }
+            yield return week.IsTraining ? since++ : since;
+        }
+    }
+}

@@ -1,0 +1,45 @@
+using System.Globalization;
+
+namespace Seasonwright.Core.Rules;
+
+/// <summary>The rulebook's terms and figures in people's words.</summary>
+public static class RuleText
+{
+    public static string Of(Severity severity) => RuleWords.Say($"severity.{severity}");
+
+    public static string Of(Evidence evidence) => RuleWords.Say($"evidence.{evidence}");
+
+    public static string Of(SourceStatus status) => RuleWords.Say($"status.{status}");
+
+    public static string Of(RuleScope scope) => RuleWords.Say($"scope.{scope}");
+
+    /// <summary>"sessions, squad"; null for nothing.</summary>
+    public static string? Of(Needs needs) => needs == Needs.None ? null
+        : string.Join(", ", Enum.GetValues<Needs>().Where(one => one != Needs.None && needs.HasFlag(one)).Select(one => RuleWords.Say($"needs.{one}")));
+
+    /// <summary>How a rule stands to a plan, with what it could look at.</summary>
+    public static string Of(RuleAnswer answer) => answer.State switch
+    {
+        RuleState.Waits => RuleWords.Say("state.Waits", Of(answer.Rule.Needs)),
+        RuleState.Checked when answer.Against > 0 => RuleWords.Say("state.Against", answer.Judged, answer.Against),
+        var state => RuleWords.Say($"state.{state}", answer.Judged),
+    };
+
+    /// <summary>The most serious it is called while the team changes nothing.</summary>
+    public static Severity HighestByDefault(Rule rule) => rule.Evidence == Evidence.Contested ? Severity.Caution : rule.Highest;
+
+    /// <summary>A value of a figure with its unit: "15 %", "14 days", "off".</summary>
+    public static string Of(Rule rule, Figure figure, string value) => figure.Kind switch
+    {
+        _ when value.Length == 0 => RuleWords.Say("value.none"),
+        FigureKind.YesNo => RuleWords.Say($"value.{value}"),
+        FigureKind.Choice => rule.ChoiceWord(value),
+        FigureKind.Number or FigureKind.Numbers => RuleWords.Say($"unit.{figure.Unit}", string.Join(", ", value.Split(' ').Select(part => Number(figure.Unit, part)))),
+        FigureKind.Words => value.Replace('_', ' '),
+        _ => value,
+    };
+
+    private static string Number(FigureUnit unit, string text) => unit == FigureUnit.Share
+        ? (100 * decimal.Parse(text, CultureInfo.InvariantCulture)).ToString("0.##", CultureInfo.InvariantCulture)
+        : text;
+}

@@ -1,0 +1,165 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Rules;
+
+/// <summary>All rules, and what they say to a plan.</summary>
+public static class Rulebook
+{
+    /// <summary>
+    /// Every rule in its order of running: medical and privacy first, the gate for thin data, governing bodies, youth, heat, then
+    /// athlete, day, week, block and season.
+    /// </summary>
+    public static ValueList<Rule> All { get; } =
+    [
+        OfAthlete.MedicalDetailShared.Rule,
+        OfAthlete.RestrictionOverridesPlan.Rule,
+        OfAthlete.ConcussionClearance.Rule,
+        OfAthlete.HealthPointer.Rule,
+        OfAthlete.IllnessReturn.Rule,
+        OfAthlete.ThinDataGate.Rule,
+        OfWeek.WeeklyHoursPreset.Rule,
+        OfWeek.ContactMinutesPreset.Rule,
+        OfSeason.YouthSeasonLength.Rule,
+        OfWeek.YouthWeeklyHours.Rule,
+        OfWeek.YouthRestDays.Rule,
+        OfDay.YouthStrengthSpacing.Rule,
+        OfAthlete.GrowthSpurt.Rule,
+        OfDay.HeatAcclimatisation.Rule,
+        OfDay.WbgtLimit.Rule,
+        OfAthlete.ReturnAfterBreakVolume.Rule,
+        OfAthlete.ReturnAfterBreakStrength.Rule,
+        OfAthlete.InjuryReturnRamp.Rule,
+        OfAthlete.SessionsBeforeFirstMatch.Rule,
+        OfAthlete.WellnessDrop.Rule,
+        OfAthlete.EffortMismatch.Rule,
+        OfAthlete.TestConditionsDiffer.Rule,
+        OfAthlete.TestChangeWithinNoise.Rule,
+        OfAthlete.NoviceMaxTest.Rule,
+        OfDay.MatchGapShort.Rule,
+        OfDay.HeavyLowerBeforeMatch.Rule,
+        OfDay.HeavySessionSpacing.Rule,
+        OfDay.HardDaysInARow.Rule,
+        OfDay.PrimingWindow.Rule,
+        OfDay.DayAfterMatchHard.Rule,
+        OfDay.DayBeforeMatchHeavy.Rule,
+        OfDay.SameDayStrengthEndurance.Rule,
+        OfDay.PlyoContacts.Rule,
+        OfDay.SessionRepsByIntensity.Rule,
+        OfDay.LoadStepSize.Rule,
+        OfDay.TestOrder.Rule,
+        OfDay.SupervisionRatio.Rule,
+        OfDay.TimeZoneArrival.Rule,
+        OfDay.TravelDayLoad.Rule,
+        OfWeek.WeeklyRamp.Rule,
+        OfWeek.TrailingFourSpike.Rule,
+        OfWeek.BaseLoadLow.Rule,
+        OfWeek.MonotonyAndStrain.Rule,
+        OfWeek.SingleExposureSpike.Rule,
+        OfWeek.HeavyWeekInCongestion.Rule,
+        OfWeek.FullRestDayMissing.Rule,
+        OfWeek.WeeklySetsRange.Rule,
+        OfWeek.HeavyExposureRange.Rule,
+        OfWeek.SprintExposureGap.Rule,
+        OfWeek.HamstringEccentricGap.Rule,
+        OfWeek.MatchesPerWeek.Rule,
+        OfWeek.MinutesTopUp.Rule,
+        OfWeek.TestTiming.Rule,
+        OfBlock.QualityOrder.Rule,
+        OfBlock.HypertrophyLate.Rule,
+        OfBlock.RealisationWindowMissing.Rule,
+        OfBlock.QualityLeftIdle.Rule,
+        OfBlock.StrengthFrequencyInSeason.Rule,
+        OfBlock.AerobicUpkeep.Rule,
+        OfSeason.TransitionLength.Rule,
+        OfSeason.TransitionWithoutUpkeep.Rule,
+        OfSeason.PrepWeeksShort.Rule,
+        OfSeason.GeneralBeforeSpecific.Rule,
+        OfSeason.BuildingRunTooLong.Rule,
+        OfSeason.UnloadingSize.Rule,
+        OfSeason.TaperLength.Rule,
+        OfSeason.TaperVolume.Rule,
+        OfSeason.TaperIntensityFrequency.Rule,
+        OfSeason.PeaksTooMany.Rule,
+        OfSeason.MidseasonBreakMissing.Rule,
+    ];
+
+    /// <summary>One message for one cause: where a rule has spoken about a week, the other is silent there. The code narrows it to some of its findings.</summary>
+    private static readonly (string Speaks, string? With, string Silent, string? Code)[] OneCause =
+    [
+        ("heavy-week-in-congestion", null, "weekly-ramp", null),
+        ("match-gap-short", null, "matches-per-week", null),
+        ("taper-length", "missing", "taper-volume", null),
+        ("taper-length", "missing", "taper-intensity-frequency", null),
+        ("sprint-exposure-gap", null, "quality-left-idle", "max_speed"),
+        ("strength-frequency-in-season", "gap", "quality-left-idle", "max_strength"),
+        ("aerobic-upkeep", null, "quality-left-idle", "aerobic_endurance"),
+        ("aerobic-upkeep", null, "quality-left-idle", "anaerobic_glycolytic"),
+        ("return-after-break-volume", null, "weekly-ramp", null),
+        ("return-after-break-volume", null, "trailing-four-spike", null),
+    ];
+
+    /// <exception cref="InvalidOperationException">No rule has this id.</exception>
+    public static Rule Of(string id) => All.Single(rule => rule.Id == id);
+
+    /// <summary>Asks every rule. The answer does not depend on the order they are asked in.</summary>
+    public static Checkup Check(Season season, Setup setup) => Check(season, setup, All);
+
+    internal static Checkup Check(Season season, Setup setup, IEnumerable<Rule> rules)
+    {
+        if (!season.IsStarted) return new Checkup([], [], []);
+        var plan = new Plan(season, setup);
+        var asked = rules.Select(rule => (Rule: rule, Looks: rule.Looks is { } looks && rule.IsOn(setup) ? looks(plan, new Figures(rule.Id, setup)).ToList() : [])).ToList();
+        var spoken = asked.SelectMany(answer => answer.Looks.OfType<Breach>().Select(breach => (answer.Rule, breach.Code, breach.Place))).ToList();
+        var heard = asked.Select(answer => (answer.Rule, answer.Looks, Breaches: answer.Looks.OfType<Breach>().Where(breach => !IsSaidAlready(answer.Rule, breach, spoken)).ToList())).ToList();
+        var findings = heard.SelectMany(answer => Joined(answer.Rule, answer.Breaches, setup))
+            .OrderByDescending(finding => finding.Severity).ThenByDescending(finding => finding.Weight).ThenBy(finding => finding.Place.First).ThenBy(finding => finding.Key.ToString(), StringComparer.Ordinal).ToList();
+        var accepted = season.Accepted.ToDictionary(entry => entry.Finding, entry => entry.Acceptance);
+        return new Checkup(
+            findings.Where(finding => !IsAccepted(finding)).ToValueList(),
+            findings.Where(IsAccepted).Select(finding => new AcceptedFinding(finding, accepted[finding.Key])).ToValueList(),
+            heard.OrderBy(answer => answer.Rule.Id, StringComparer.Ordinal).Select(answer => RuleAnswer.Of(answer.Rule, setup, answer.Looks)).ToValueList());
+
+        bool IsAccepted(Finding finding) => accepted.TryGetValue(finding.Key, out var acceptance) && finding.IsCoveredBy(acceptance);
+    }
+
+    private static bool IsSaidAlready(Rule rule, Breach breach, List<(Rule Rule, string Code, Place Place)> spoken) => Array.Exists(OneCause, cause =>
+        cause.Silent == rule.Id && (cause.Code is null || cause.Code == breach.Code)
+        && spoken.Exists(said => said.Rule.Id == cause.Speaks && (cause.With is null || cause.With == said.Code) && said.Place.Touches(breach.Place)));
+
+    /// <summary>Breaches of one kind in weeks side by side are one finding, told by the worst of them.</summary>
+    private static IEnumerable<Finding> Joined(Rule rule, List<Breach> breaches, Setup setup)
+    {
+        foreach (var kind in breaches.GroupBy(breach => (breach.Code, breach.Place.IsWeeks)))
+        {
+            List<Breach> run = [];
+            foreach (var breach in kind.OrderBy(breach => breach.Place.First).ThenBy(breach => breach.Place.About, StringComparer.Ordinal))
+            {
+                if (run.Count > 0 && !(kind.Key.IsWeeks && breach.Place.First <= run.Max(other => other.Place.Last) + 1))
+                {
+                    yield return Told(rule, run, setup);
+                    run = [];
+                }
+                run.Add(breach);
+            }
+            yield return Told(rule, run, setup);
+        }
+    }
+
+    private static Finding Told(Rule rule, List<Breach> run, Setup setup)
+    {
+        var worst = run.OrderByDescending(breach => breach.Severity).ThenByDescending(breach => breach.Weight).First();
+        var place = run[0].Place with { Last = run.Max(breach => breach.Place.Last) };
+        var said = RuleWords.Say($"{rule.Id}.says.{worst.Code}", [.. worst.Numbers]);
+        return new Finding(
+            rule, worst.Code, place, SeverityOf(rule, worst, setup),
+            run.Count == 1 ? said : RuleWords.Say(place.First == place.Last ? "run.week" : "run.more", said, run.Count, place.First, place.Last, worst.Place.Weeks),
+            worst.Value, worst.Limit, worst.Figure, run.TrueForAll(breach => breach.IsForced || breach.Severity < worst.Severity) && worst.IsForced,
+            run.SelectMany(breach => breach.Remedy).Distinct().ToValueList(), run.Count, rule.InForce(setup));
+    }
+
+    /// <summary>A contested rule is never called more than the team lets it.</summary>
+    private static Severity SeverityOf(Rule rule, Breach breach, Setup setup) =>
+        rule.Evidence == Evidence.Contested && new Figures(rule.Id, setup).Text(Figure.HighestSeverity) != "warning" ? Severity.Caution : breach.Severity;
+}

@@ -1,0 +1,26 @@
+using System.Text.RegularExpressions;
+
+namespace Seasonwright.Core.Rules;
+
+/// <summary>What the words of a test battery say about how tiring it is.</summary>
+internal static partial class TestWords
+{
+    /// <summary>
+    /// Whether every test that is named tires nobody: jumps, mobility, body measures, balance, questionnaires. Common practice, no
+    /// source; a battery of other or unknown words counts as tiring.
+    /// </summary>
+    public static bool TireNobody(string battery)
+    {
+        var tests = Parts().Split(battery).Where(part => part.Length > 0).ToList();
+        return tests.Count > 0 && tests.TrueForAll(test => Easy().IsMatch(test) && !Tiring().IsMatch(test));
+    }
+
+    [GeneratedRegex(@"\s*(?:[,;+&/]|\band\b)\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Parts();
+
+    [GeneratedRegex(@"\b(?:jumps?|cmj|sj|mobility|flexibility|body (?:mass|measures?|composition)|weight|stature|height|skinfolds?|balance|posture|screens?|screening|questionnaires?|grip)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Easy();
+
+    [GeneratedRegex(@"\b(?:repeated|max|maximal|maximum|rm|endurance|shuttle)\b|\d\s*rm\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Tiring();
+}
