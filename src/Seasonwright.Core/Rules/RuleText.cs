@@ -21,6 +21,7 @@ public static class RuleText
     public static string Of(RuleAnswer answer) => answer.State switch
     {
         RuleState.Waits => RuleWords.Say("state.Waits", Of(answer.Rule.Needs)),
+        RuleState.Checked when answer.Judged == 1 => RuleWords.Say(answer.Against > 0 ? "state.AgainstOne" : "state.CheckedOne"),
         RuleState.Checked when answer.Against > 0 => RuleWords.Say("state.Against", answer.Judged, answer.Against),
         var state => RuleWords.Say($"state.{state}", answer.Judged),
     };

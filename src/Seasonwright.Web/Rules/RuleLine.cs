@@ -1,0 +1,23 @@
+using Seasonwright.Core.Rules;
+
+namespace Seasonwright.Web.Rules;
+
+/// <summary>Counts of the rulebook in words.</summary>
+internal static class RuleLine
+{
+    /// <summary>"3 cautions".</summary>
+    public static string Count(Severity severity, int count) => Words.Say(count == 1 ? $"rulebook.one.{severity}" : $"rulebook.many.{severity}", count);
+
+    /// <summary>Everything that rules wait for, and how many do; one rule may wait for several.</summary>
+    public static string Waiting(IEnumerable<RuleAtSeason> rules)
+    {
+        var waiting = rules.Where(rule => rule.Answer.State == RuleState.Waits).Select(rule => rule.Rule.Needs).ToList();
+        var needs = Enum.GetValues<Needs>().Where(need => need != Needs.None)
+            .Select(need => (Words: RuleText.Of(need), Count: waiting.Count(needs => needs.HasFlag(need))))
+            .Where(need => need.Count > 0).OrderByDescending(need => need.Count).Select(need => Words.Say("rulebook.need", need.Words, need.Count));
+        return Words.Say("rulebook.waiting", waiting.Count, string.Join(", ", needs));
+    }
+
+    /// <summary>The most serious a rule is called while the team changes nothing.</summary>
+    public static string AtMost(Rule rule) => Words.Say("rulebook.at-most", RuleText.Of(RuleText.HighestByDefault(rule)).ToLowerInvariant());
+}
