@@ -24,11 +24,11 @@ internal sealed record Taper(IReadOnlyList<PlanWeek> Weeks, int Days)
         return reduced.Count == 0 ? new Taper([], 0) : new Taper(reduced, DaysOfShortTaper + reduced.SkipLast(1).Sum(week => week.Days.Length));
     }
 
-    /// <summary>The week that holds most of the days MD-7 to MD-1: the match's own from its fourth day on, else the one before.</summary>
+    /// <summary>The week that holds most of the days MD-7 to MD-1: the match's own from its fifth day on, else the one before.</summary>
     public static PlanWeek? WeekFor(Plan plan, Match match)
     {
         var own = plan.WeekOf(match.Day!.Value)!;
-        return match.Day.Value.DayNumber - own.Days.First.DayNumber >= 3 ? own : plan.Before(own);
+        return match.Day.Value.DayNumber - own.Days.First.DayNumber >= 4 ? own : plan.Before(own);
     }
 
     private static bool IsReduced(Plan plan, PlanWeek week, decimal share, int referenceWeeks)

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
@@ -5,14 +7,24 @@ using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Match = Seasonwright.Core.Seasons.Match;
 
 namespace Seasonwright.Core.Tests.Rules;
 
 /// <summary>
 /// Small plans in a few letters. A week is "B80": its kind and its load in points; weeks stand behind each other, a phase before
 /// the weeks it covers. The normal hard week is 1,000 AU, so one point is 10 AU, and a match loads 10 points.
+/// <code>
+/// GP: I50 B60       weeks of general preparation; "-" is a week nobody planned, "?60" a load without a kind
+/// C70/6             a match on its sixth day; /6! a key match, /6~ a friendly, /6@18:00 with its kick-off
+/// C70+s2v1          emphasis: s strength, p power, v speed, a aerobic, h high intensity, y hypertrophy, m prevention; 1 to 3
+/// C70t2             a strength test on its second day; t2j one of jumps
+/// C70/6x5           five such weeks
+/// *Travel,2.1-2.6   an event from week 2 day 1 to day 6; ",0%" the share of training it leaves; ",2.1+6" a leg with its time
+///                   zones, ",2.1@08:00-20:00+6" with its clocks, "20:00n" for the next day
+/// </code>
 /// </summary>
-internal static class Plans
+internal static partial class Plans
 {
     public static readonly DateOnly Monday = new(2027, 7, 5);
 
@@ -41,55 +53,121 @@ internal static class Plans
         ["TR"] = PhaseKind.Transition,
     };
 
+    private static readonly Dictionary<char, string> Qualities = new()
+    {
+        ['s'] = "maximum-strength",
+        ['p'] = "power",
+        ['v'] = "speed",
+        ['a'] = "aerobic",
+        ['h'] = "high-intensity",
+        ['y'] = "hypertrophy",
+        ['m'] = "prevention",
+    };
+
     /// <summary>A team of 1,000 AU a normal hard week and matches of 100 AU, with figures of its own.</summary>
     public static Setup Team(params (string Rule, string Figure, string Value)[] figures) => figures.Select(figure => (SetupEdit)new SetRuleParameter(new(figure.Rule, figure.Figure), figure.Value))
         .Prepend(new SetReferenceWeek(new Load(1000))).Prepend(new SetMatchLoad(new MatchLoad(new Minutes(20), new Rpe(5m), new Rpe(5m))))
         .Aggregate(Setup.Empty(new("team")), (setup, edit) => setup.With(Assert.IsType<Accepted>(Decider.Decide(setup, edit)).Step));
 
-    /// <param name="weeks">"GP: I50 B60 CO: C70 - X"; a dash for a week nobody planned, "?80" for a load without a kind.</param>
-    public static Season Of(string weeks, params SeasonEdit[] more)
+    /// <summary>The same with figures of one rule in words: "caution_up=0.1; warning_up=0.3". Those of another have it before them: "taper-volume.min_drop=0.3".</summary>
+    public static Setup Team(string rule, string figures) => Team([.. figures.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(figure => figure.Split('=')).Select(pair =>
+        pair[0].Contains('-', StringComparison.Ordinal) ? (pair[0][..pair[0].IndexOf('.', StringComparison.Ordinal)], pair[0][(pair[0].IndexOf('.', StringComparison.Ordinal) + 1)..], pair[1]) : (rule, pair[0], pair[1]))]);
+
+    /// <param name="plan">See <see cref="Plans"/>.</param>
+    public static Season Of(string plan, params SeasonEdit[] more)
     {
         List<SeasonEdit> edits = [];
         PhaseKind? phase = null;
-        var number = 0;
-        foreach (var word in weeks.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var (number, runs) = (0, 0);
+        foreach (var word in plan.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             if (word.EndsWith(':'))
             {
-                phase = Phases[word[..^1]];
+                (phase, runs) = (Phases[word[..^1]], runs + 1);
                 continue;
             }
-            var id = Week(++number);
-            if (phase is { } kind) edits.Add(new PaintPhase(id, id, new($"p{kind}{edits.OfType<PaintPhase>().Count(paint => paint.Kind != kind)}"), kind, new($"rest{number}")));
-            if (Kinds.TryGetValue(word[0], out var weekKind)) edits.Add(new SetWeekKind(id, id, weekKind));
-            if (word.Length > 1) edits.Add(new SetWeekLoad(id, id, new Load(10 * int.Parse(word[1..], System.Globalization.CultureInfo.InvariantCulture))));
+            if (word[0] == '*')
+            {
+                edits.Add(Event(word[1..]));
+                continue;
+            }
+            var read = WeekWord().Match(word);
+            Assert.True(read.Success, $"\"{word}\" is no week.");
+            for (var times = read.Groups["times"] is { Success: true } many ? Whole(many.Value) : 1; times > 0; times--)
+            {
+                number++;
+                if (phase is { } kind) edits.Add(new PaintPhase(Week(number), Week(number), new($"p{runs}"), kind, new($"rest{number}")));
+                edits.AddRange(InWeek(number, read));
+            }
         }
         var start = new StartSeason(Monday, DayOfWeek.Monday, new(Enumerable.Range(1, number).Select(Week)), new("Harbour Vale"));
-        return edits.Concat(more).Prepend(start).Aggregate(Season.Empty(new("s")), (season, edit) => season.With(Assert.IsType<Accepted>(Decider.Decide(season, edit)).Step));
+        return After(Season.Empty(new("s")), edits.Concat(more).Prepend(start));
     }
+
+    public static Season After(Season season, IEnumerable<SeasonEdit> edits) =>
+        edits.Aggregate(season, (now, edit) => now.With(Assert.IsType<Accepted>(Decider.Decide(now, edit)).Step));
+
+    private static IEnumerable<SeasonEdit> InWeek(int number, System.Text.RegularExpressions.Match read)
+    {
+        var id = Week(number);
+        if (Kinds.TryGetValue(read.Groups["kind"].Value[0], out var kind)) yield return new SetWeekKind(id, id, kind);
+        if (read.Groups["load"].Success) yield return new SetWeekLoad(id, id, new Load(10 * Whole(read.Groups["load"].Value)));
+        foreach (var match in read.Groups["match"].Captures.Select(capture => capture.Value))
+        {
+            var importance = match.Contains('!', StringComparison.Ordinal) ? Importance.Key : match.Contains('~', StringComparison.Ordinal) ? Importance.Friendly : Importance.Regular;
+            yield return Match(number, match[1] - '0', importance, match.IndexOf('@', StringComparison.Ordinal) is > 0 and var at ? TimeOnly.Parse(match[(at + 1)..], CultureInfo.InvariantCulture) : null);
+        }
+        foreach (var stress in read.Groups["stress"].Captures.Select(capture => capture.Value)) yield return Stress(number, number, Qualities[stress[0]], stress[1] - '0');
+        if (read.Groups["test"] is { Success: true } test) yield return Test(number, test.Value[0] - '0', test.Value.EndsWith('j') ? "CMJ" : "Strength");
+    }
+
+    private static SetEvent Event(string word)
+    {
+        var parts = word.Split(',');
+        var days = parts[1].Split('-').Select(DayOf).ToList();
+        var share = Array.Find(parts, part => part.EndsWith('%'));
+        var legs = parts.Skip(2).Where(part => part != share).Select(Leg).ToList();
+        return new SetEvent(new Event(new($"e{parts[1]}"), Enum.Parse<EventKind>(parts[0]), "Event", new DaySpan(days[0], days[^1]),
+            Training: share is null ? null : new Percent(Whole(share[..^1])), Legs: legs.Count > 0 ? new(legs) : null));
+    }
+
+    private static Leg Leg(string word)
+    {
+        var read = LegWord().Match(word);
+        Assert.True(read.Success, $"\"{word}\" is no leg.");
+        TimeOnly? Clock(string group) => read.Groups[group].Success ? TimeOnly.Parse(read.Groups[group].Value, CultureInfo.InvariantCulture) : null;
+        var day = DayOf(read.Groups["day"].Value);
+        return new Leg(day, Departs: Clock("from"), Arrives: Clock("to"), ArrivalDay: read.Groups["next"].Success ? day.AddDays(1) : null,
+            ZoneShift: read.Groups["zones"].Success ? decimal.Parse(read.Groups["zones"].Value, CultureInfo.InvariantCulture) : null);
+    }
+
+    private static int Whole(string digits) => int.Parse(digits, CultureInfo.InvariantCulture);
+
+    private static DateOnly DayOf(string word) => Day(Whole(word[..^2]), word[^1] - '0');
+
+    [GeneratedRegex(@"^(?<kind>[A-Z?-])(?<load>\d+)?(?<match>/\d[!~]?(?:@\d\d:\d\d)?)*(?:\+(?<stress>[spvahym]\d)+)?(?:t(?<test>\dj?))?(?:x(?<times>\d+))?$", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex WeekWord();
+
+    [GeneratedRegex(@"^(?<day>\d+\.\d)(?:@(?<from>\d\d:\d\d)-(?<to>\d\d:\d\d)(?<next>n)?)?(?<zones>[+-]\d+)?$", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex LegWord();
 
     public static WeekId Week(int number) => new($"w{number}");
 
-    /// <param name="day">1 is the Monday of week 1, 6 its Saturday.</param>
-    public static SeasonEdit Match(int week, int day, Importance importance = Importance.Regular, TimeOnly? at = null) =>
+    private static SetMatch Match(int week, int day, Importance importance, TimeOnly? at) =>
         new SetMatch(new Match(new($"m{week}.{day}"), Day(week, day), KickOff: at, Importance: importance));
 
     public static DateOnly Day(int week, int day) => Monday.AddDays(7 * (week - 1) + day - 1);
 
-    /// <summary>Emphasis over weeks, by the team's first qualities: "maximum-strength", "power", "speed", "aerobic", "high-intensity", "hypertrophy".</summary>
-    public static SeasonEdit Stress(int first, int last, string quality, int level) => new SetEmphasis(Week(first), Week(last), new(quality), (Emphasis)level);
+    private static SetEmphasis Stress(int first, int last, string quality, int level) => new SetEmphasis(Week(first), Week(last), new(quality), (Emphasis)level);
 
-    public static SeasonEdit Test(int week, int day, string battery = "Strength") => new SetTestDay(new TestDay(new($"t{week}.{day}"), Day(week, day), battery));
+    private static SetTestDay Test(int week, int day, string battery) => new SetTestDay(new TestDay(new($"t{week}.{day}"), Day(week, day), battery));
 
-    public static SeasonEdit Event(EventKind kind, int week, int day, int days, int? training = null, params Leg[] legs) =>
-        new SetEvent(new Event(new($"e{week}.{day}"), kind, "Event", new DaySpan(Day(week, day), Day(week, day).AddDays(days - 1)), Training: training is { } share ? new Percent(share) : null, Legs: legs.Length > 0 ? new(legs) : null));
-
-    /// <summary>What one rule says: its findings as "code severity weeks", or how it stands where it has none.</summary>
-    public static string Say(string rule, Season season, params (string Figure, string Value)[] figures)
+    /// <summary>What one rule says to a plan: its findings as "code severity weeks", or how it stands where it has none.</summary>
+    public static string Say(string rule, string plan, string figures = "")
     {
-        var checkup = Rulebook.Check(season, Team([.. figures.Select(figure => (rule, figure.Figure, figure.Value))]));
-        var findings = checkup.Findings.Where(finding => finding.Rule.Id == rule)
-            .OrderBy(finding => finding.Place.First).Select(finding => $"{finding.Code} {finding.Severity} {finding.Place.Weeks}{(finding.IsForced ? " forced" : "")}").ToList();
+        var checkup = Rulebook.Check(Of(plan), Team(rule, figures));
+        var findings = checkup.Findings.Where(finding => finding.Rule.Id == rule).OrderBy(finding => finding.Place.First).ThenBy(finding => finding.Code, StringComparer.Ordinal)
+            .Select(finding => $"{finding.Code} {finding.Severity.ToString().ToLowerInvariant()} {finding.Place.Weeks}{(finding.IsForced ? " forced" : "")}").ToList();
         return findings.Count > 0 ? string.Join(", ", findings) : checkup.Answers.Single(answer => answer.Rule.Id == rule).State.ToString();
     }
 }

@@ -74,13 +74,11 @@ internal static class ReturnAfterBreakVolume
         if (week.Matches.Length > 0) ceiling = Math.Max(ceiling, week.Load.Match.Au + margin * plan.Point);
         var (points, most) = (plan.Points(total), plan.Points(ceiling));
         if (points <= most) return new Fine(place);
-        var isForced = week.Load.Match.Au > ceiling;
         return new Breach(place, "high", Severity.Warning, points, most)
         {
             Numbers = [points, most, since + 1],
             Figure = figure == CutShort ? "" : figure.Name,
-            IsForced = isForced,
-            Remedy = isForced ? [] : [new SetWeekLoad(week.Id, week.Id, new Load((int)ceiling))],
+            Remedy = [new SetWeekLoad(week.Id, week.Id, new Load((int)ceiling))],
         };
     }
 }

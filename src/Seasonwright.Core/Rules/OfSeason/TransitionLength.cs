@@ -36,8 +36,8 @@ internal static class TransitionLength
             yield break;
         }
 
-        // Up to the next preparation: a season may run on into the next one.
-        var transition = after.TakeWhile(week => week.Phase?.Phase.Kind is not PhaseKind.GeneralPreparation).Where(week => week.IsTransition).ToList();
+        // Up to the next preparation: a season may run on into the next one. A week's own kind goes before its phase.
+        var transition = after.TakeWhile(week => week.IsTransition || week.Phase?.Phase.Kind is not PhaseKind.GeneralPreparation).Where(week => week.IsTransition).ToList();
         var days = transition.Sum(week => week.Days.Length);
         var least = figures.Preset(Preset) is { } body ? figures.Number(Rule.Figures.Single(figure => figure.Name == $"preset_min_days.{body}")) : figures.Number(MinDays);
         var place = transition.Count > 0 ? Place.Of(transition[0], transition[^1]) : whole;

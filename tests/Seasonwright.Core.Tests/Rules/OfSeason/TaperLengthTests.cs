@@ -1,0 +1,22 @@
+namespace Seasonwright.Core.Tests.Rules.OfSeason;
+
+public class TaperLengthTests : RuleTable
+{
+    [Theory]
+    [InlineData("GP: B100x3 CO: T70/5!", "Checked")]
+    [InlineData("GP: B100x3 CO: T70/4!", "missing caution 4")]
+    [InlineData("GP: B100x3 CO: C110/6!", "missing caution 4")]
+    // A key match early in its week is tapered for in the week before.
+    [InlineData("GP: B100x2 T70 CO: C110/2!", "Checked")]
+    [InlineData("GP: B100x2 T60x2 CO: C110/6!", "Checked")]
+    [InlineData("GP: B100x2 T60x2 CO: C110/6!", "long-short warning 3-5", "taper_style=short")]
+    [InlineData("GP: B100x3 CO: T70/6!", "short caution 4", "taper_style=full")]
+    [InlineData("GP: B100x2 T60x3 CO: C110/6!", "Checked")]
+    [InlineData("GP: B100x2 T60x4 CO: C110/6!", "long warning 3-7")]
+    // Named or not, a week at 85 % of the two before is reduced.
+    [InlineData("B100x3 ?95/6!", "Checked")]
+    [InlineData("B100x3 ?96/6!", "missing caution 4")]
+    [InlineData("-x3 -/6!", "TooLittle")]
+    [InlineData("GP: B100x3 CO: C70/6", "NothingToCheck")]
+    public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
+}

@@ -1,0 +1,19 @@
+namespace Seasonwright.Core.Tests.Rules.OfSeason;
+
+public class TransitionLengthTests : RuleTable
+{
+    [Theory]
+    // Two to four weeks, seven days each.
+    [InlineData("CO: C70/6 TR: N20x2", "Checked")]
+    [InlineData("CO: C70/6 TR: N20", "short caution 2")]
+    [InlineData("CO: C70/6 TR: N20x4", "Checked")]
+    [InlineData("CO: C70/6 TR: N20x5", "long caution 2-6")]
+    [InlineData("CO: C70/6 TR: N20x6", "long warning 2-7")]
+    [InlineData("CO: C70/6 GP: B60x2", "missing warning 2-3")]
+    // A federation's longer holiday holds once it is chosen and dated.
+    [InlineData("CO: C70/6 TR: N20x2", "short caution 2-3", "preset=fifa_2025; preset_date=2026-01-01")]
+    [InlineData("CO: C70/6 TR: N20x2", "Checked", "preset=fifa_2025")]
+    [InlineData("?70/6 ?20x2", "TooLittle")]
+    [InlineData("?70 ?60", "NothingToCheck")]
+    public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
+}

@@ -1,0 +1,19 @@
+namespace Seasonwright.Core.Tests.Rules.OfSeason;
+
+public class UnloadingSizeTests : RuleTable
+{
+    [Theory]
+    [InlineData("GP: B100x3 U70", "Checked")]
+    [InlineData("GP: B100x3 U71", "small caution 4")]
+    [InlineData("GP: B100x3 U50", "Checked")]
+    [InlineData("GP: B100x3 U49", "large caution 4")]
+    // In the competition less, and the match is no training.
+    [InlineData("CO: C90/6x3 U78/6", "Checked")]
+    [InlineData("CO: C90/6x3 U79/6", "small caution 4")]
+    [InlineData("CO: C90/6x3 U66/6", "Checked")]
+    [InlineData("CO: C90/6x3 U65/6", "large caution 4")]
+    [InlineData("GP: U50", "TooLittle")]
+    [InlineData("GP: B60x3 U", "TooLittle")]
+    [InlineData("GP: B60x3", "NothingToCheck")]
+    public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
+}

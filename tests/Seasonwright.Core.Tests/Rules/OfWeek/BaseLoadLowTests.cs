@@ -1,0 +1,14 @@
+namespace Seasonwright.Core.Tests.Rules.OfWeek;
+
+public class BaseLoadLowTests : RuleTable
+{
+    [Theory]
+    [InlineData("B51x4 C70/6", "Checked")]
+    [InlineData("B50x4 C70/6", "low caution 5")]
+    [InlineData("B50x5 C70/1", "low caution 5-6")]
+    [InlineData("B50x4 B50x2 C70/1", "low caution 6-7")]
+    [InlineData("B50x3 - C70/6", "TooLittle")]
+    [InlineData("B50x3 C70/6", "NothingToCheck")]
+    [InlineData("B50x6", "NothingToCheck")]
+    public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
+}

@@ -1,0 +1,72 @@
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using Seasonwright.Core.Rules;
+
+namespace Seasonwright.Core.Tests.Rules;
+
+/// <summary>What holds for the tables of all rules together.</summary>
+public partial class RuleTableLaws
+{
+    /// <summary>"rule.says.code" of every sentence about a finding.</summary>
+    private static readonly IReadOnlyList<string> Sentences = [.. XDocument.Load(Path.Combine(House.Ground.Source, "Seasonwright.Core", "Rules", "RuleWords.resx")).Root!.Elements("data")
+        .Select(data => data.Attribute("name")!.Value).Where(name => name.Contains(".says.", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+
+    [Fact]
+    public void Every_live_rule_has_a_plan_that_fires_one_within_and_one_it_cannot_judge()
+    {
+        var tables = RuleTable.Lines.ToLookup(line => line.Rule, line => line.Says, StringComparer.Ordinal);
+        Assert.Equal(Rulebook.All.Where(rule => rule.IsLive).Select(rule => rule.Id).Order(StringComparer.Ordinal), tables.Select(table => table.Key).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.All(tables, table =>
+        {
+            Assert.Contains(table, says => says.Contains(' ', StringComparison.Ordinal));
+            Assert.Contains(nameof(RuleState.Checked), table, StringComparer.Ordinal);
+            Assert.True(table.Contains(nameof(RuleState.TooLittle), StringComparer.Ordinal) || table.Contains(nameof(RuleState.NothingToCheck), StringComparer.Ordinal), table.Key);
+        });
+    }
+
+    [Fact]
+    public void Every_sentence_is_said_by_some_line_and_no_other()
+    {
+        var said = RuleTable.Lines.SelectMany(line => line.Says.Split(", ").Where(says => says.Contains(' ', StringComparison.Ordinal)).Select(says => $"{line.Rule}.says.{says[..says.IndexOf(' ', StringComparison.Ordinal)]}"));
+        Assert.Equal(Sentences, said.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+    }
+
+    /// <summary>A severity that no plan reaches would be a promise in the papers alone.</summary>
+    [Fact]
+    public void Every_live_rule_reaches_the_severity_it_names_and_none_goes_beyond() => Assert.All(Rulebook.All.Where(rule => rule.IsLive), rule =>
+    {
+        var reached = RuleTable.Lines.Where(line => line.Rule == rule.Id).SelectMany(line => SeverityWord().Matches(line.Says)).Select(word => Enum.Parse<Severity>(word.Value, ignoreCase: true)).Max();
+        // After heat illness the ceilings stop; nobody can say so of a squad's plan.
+        Assert.Equal(rule.Id == "return-after-break-volume" ? Severity.Warning : rule.Highest, reached);
+    });
+
+    /// <summary>The remedy of a finding is an edit that is accepted, after which the finding is gone or smaller.</summary>
+    [Fact]
+    public void Every_remedy_mends()
+    {
+        var mended = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (rule, plan, _, figures) in RuleTable.Lines)
+        {
+            var (season, setup) = (Plans.Of(plan), Plans.Team(rule, figures));
+            foreach (var finding in Rulebook.Check(season, setup).Findings.Where(finding => finding.Rule.Id == rule && finding.Remedy.Count > 0))
+            {
+                var after = Rulebook.Check(Plans.After(season, finding.Remedy), setup).Findings.FirstOrDefault(other => other.Key == finding.Key);
+                Assert.True(after is null || after.Size < finding.Size, $"{rule}: {plan}: {finding.Sentence}");
+                mended.Add($"{rule}.{finding.Code}");
+            }
+        }
+        // So that a remedy that is lost is missed.
+        Assert.Equal(
+            [
+                "aerobic-upkeep.few", "building-run-too-long.preparation", "building-run-too-long.season", "heavy-week-in-congestion.heavy", "heavy-week-in-congestion.kind",
+                "hypertrophy-late.close", "hypertrophy-late.competition", "quality-left-idle.aerobic_endurance", "quality-left-idle.anaerobic_glycolytic", "quality-left-idle.max_speed",
+                "quality-left-idle.max_strength", "realisation-window-missing.missing", "return-after-break-strength.test", "return-after-break-volume.high", "sprint-exposure-gap.gap",
+                "strength-frequency-in-season.gap", "strength-frequency-in-season.many-one", "strength-frequency-in-season.many-two", "taper-length.missing", "taper-volume.full", "taper-volume.short",
+                "test-timing.after", "test-timing.before", "test-timing.decisive", "test-timing.heavy", "test-timing.late", "trailing-four-spike.spike", "transition-length.missing", "transition-without-upkeep.idle",
+                "unloading-size.large", "unloading-size.small", "weekly-ramp.rise",
+            ], mended.Order(StringComparer.Ordinal), StringComparer.Ordinal);
+    }
+
+    [GeneratedRegex(@"(?<= )(?:caution|warning|stop)(?= )", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex SeverityWord();
+}
