@@ -10,6 +10,8 @@ public static class Monotony
     public static double? Of(ReadOnlySpan<double> daily, Spread spread = Spread.Sample)
     {
         if (daily.Length < 2) throw new ArgumentException("Monotony needs two days and more.", nameof(daily));
+        // Asked of the days themselves: binary fractions leave their deviation a little above 0.
+        if (daily.IndexOfAnyExcept(daily[0]) < 0) return null;
         var mean = Mean(daily);
         var squares = 0d;
         foreach (var load in daily) squares += (load - mean) * (load - mean);
