@@ -26,4 +26,21 @@ internal static class ConcussionClearance
         IsFixed = true,
         Releasers = [StaffRole.Doctor],
     };
+
+    /// <summary>A step of the return as it is entered, and what the athlete is to do in it.</summary>
+    /// <param name="Step">1 to 6.</param>
+    /// <param name="Before">The step before it.</param>
+    /// <param name="Hours">Spent in that.</param>
+    /// <param name="IsCleared">A clinician has released it.</param>
+    /// <param name="IsWorse">Symptoms have become worse.</param>
+    /// <param name="HoldsContact">Contact, full training or a match.</param>
+    internal readonly record struct Entry(int Step, int Before, decimal Hours, bool IsCleared = false, bool IsWorse = false, bool HoldsContact = false, bool HoldsResistance = false);
+
+    /// <summary>Going back a step is always open.</summary>
+    public static Severity? Judge(Entry entry, Figures figures) =>
+        !entry.IsCleared && (entry.HoldsContact || entry.Step >= figures.Number(ClearanceBeforeStep))
+        || entry.Step > entry.Before && entry.Hours < figures.Number(MinHours)
+        || entry.IsWorse && entry.Step >= entry.Before
+        || entry.HoldsResistance && entry.Step < figures.Number(ResistFromStep)
+            ? Severity.Stop : null;
 }

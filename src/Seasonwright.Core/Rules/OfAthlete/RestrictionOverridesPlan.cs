@@ -20,4 +20,14 @@ internal static class RestrictionOverridesPlan
         IsFixed = true,
         Releasers = [StaffRole.Doctor, StaffRole.Physiotherapist],
     };
+
+    /// <summary>What is ruled out for an athlete at present.</summary>
+    /// <param name="Tags">What nothing may bear, "sprint" for instance.</param>
+    /// <param name="MostMinutes">Of one item; null for any.</param>
+    /// <param name="MostRpe">The same.</param>
+    internal readonly record struct Restriction(bool IsOut, IReadOnlyCollection<string> Tags, int? MostMinutes = null, decimal? MostRpe = null);
+
+    /// <summary>A prescribed item. What is stopped is not shown to the athlete until it is changed.</summary>
+    public static Severity? Judge(IEnumerable<string> tags, int minutes, decimal rpe, Restriction restriction) =>
+        restriction.IsOut || tags.Any(tag => restriction.Tags.Contains(tag, StringComparer.Ordinal)) || minutes > restriction.MostMinutes || rpe > restriction.MostRpe ? Severity.Stop : null;
 }

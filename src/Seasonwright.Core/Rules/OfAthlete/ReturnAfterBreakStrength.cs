@@ -41,4 +41,10 @@ internal static class ReturnAfterBreakStrength
                 };
         }
     }
+
+    /// <summary>The lifting index of an exercise: sets by repetitions by the share of 1RM, 0 to 1.</summary>
+    public static decimal Index(int sets, int reps, decimal share) => sets * reps * share;
+
+    /// <summary>An exercise in the first two weeks back: too much is above the upper end of the range.</summary>
+    public static Severity? Judge(int sets, int reps, decimal share, Figures figures) => Index(sets, reps, share) > figures.Numbers(IrvRange)[1] ? Severity.Warning : null;
 }

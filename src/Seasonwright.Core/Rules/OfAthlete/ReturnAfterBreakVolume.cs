@@ -63,7 +63,7 @@ internal static class ReturnAfterBreakVolume
         var points = since == 0 ? FirstPoints : SecondPoints;
         if (lastOff is null || lastOff.IsTransition) return (figures.Number(points) * plan.Point, points);
         var before = plan.Weeks.Take(lastOff.Number).Where(other => other.IsNormal && other.Total > 0).TakeLast(ReferenceWeeks).ToList();
-        return before.Count > 0 ? ((1 - figures.Numbers(CutShort)[since]) * before.Average(other => other.Total!.Value), CutShort) : null;
+        return before.Count > 0 && Ceiling(before.Average(other => other.Total!.Value), since + 1, isFull: false, figures) is { } ceiling ? (ceiling, CutShort) : null;
     }
 
     private static Look Judge(Plan plan, PlanWeek week, decimal ceiling, decimal margin, int since, Figure figure)
@@ -80,5 +80,21 @@ internal static class ReturnAfterBreakVolume
             Figure = figure == CutShort ? "" : figure.Name,
             Remedy = [new SetWeekLoad(week.Id, week.Id, new Load((int)ceiling))],
         };
+    }
+
+    /// <summary>One athlete's volume in a week back, in any unit, against the highest normal week before; null for a baseline nobody knows.</summary>
+    /// <param name="week">1 is the first week back.</param>
+    /// <param name="isFull">Four weeks instead of two: new to the team or the programme, or after heat illness or muscle breakdown.</param>
+    public static Verdict Judge(decimal planned, decimal? baseline, int week, bool isFull, bool isAfterHeatIllness, Figures figures)
+    {
+        if (baseline is not { } usual) return Verdict.TooLittle;
+        return new(Ceiling(usual, week, isFull, figures) < planned ? isAfterHeatIllness ? Severity.Stop : Severity.Warning : null);
+    }
+
+    /// <summary>The most a week back may hold; null once the schedule is over.</summary>
+    public static decimal? Ceiling(decimal baseline, int week, bool isFull, Figures figures)
+    {
+        var cuts = figures.Numbers(isFull ? CutFull : CutShort);
+        return week <= cuts.Count ? (1 - cuts[week - 1]) * baseline : null;
     }
 }

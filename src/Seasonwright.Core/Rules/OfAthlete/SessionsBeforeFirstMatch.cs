@@ -17,4 +17,9 @@ internal static class SessionsBeforeFirstMatch
         Figures = [MinAbsenceDays, MinSessions, MaxMinutes],
         Needs = Needs.Availability | Needs.Reports,
     };
+
+    /// <param name="daysAway">Before the return to full training.</param>
+    /// <param name="fullSessions">With the team since then, before the match.</param>
+    public static Severity? Judge(int daysAway, int fullSessions, Figures figures) =>
+        daysAway >= figures.Number(MinAbsenceDays) && fullSessions < figures.Number(MinSessions) ? Severity.Warning : null;
 }

@@ -17,4 +17,23 @@ internal static class TestChangeWithinNoise
         Figures = [TeFactor, SwcFactor, MinTePairs],
         Needs = Needs.Results,
     };
+
+    /// <summary>What a change of a test result tells.</summary>
+    public enum Change
+    {
+        /// <summary>The test's typical error is not known.</summary>
+        NoVerdict,
+        NotClear,
+        Clear,
+    }
+
+    /// <summary>All in the unit of the test. A change on the very limit is not clear.</summary>
+    /// <param name="change">New less old.</param>
+    /// <param name="typicalError">Of the test; null where nobody knows it.</param>
+    /// <param name="squadDeviation">Standard deviation between athletes: a fifth of it is the smallest change that matters.</param>
+    public static Change Judge(decimal change, decimal? typicalError, decimal squadDeviation, Figures figures)
+    {
+        if (typicalError is not { } error) return Change.NoVerdict;
+        return Math.Abs(change) > figures.Number(TeFactor) * error && Math.Abs(change) >= figures.Number(SwcFactor) * squadDeviation ? Change.Clear : Change.NotClear;
+    }
 }

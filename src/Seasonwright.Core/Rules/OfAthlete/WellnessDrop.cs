@@ -20,4 +20,19 @@ internal static class WellnessDrop
         Figures = [BaselineDays, MinEntries, ZCaution, ZWarning, RunDays, MinSd],
         Needs = Needs.CheckIns,
     };
+
+    /// <summary>One item of an athlete's check-in against the athlete's own entries before, higher being better.</summary>
+    /// <param name="mean">Of the baseline, today left out.</param>
+    /// <param name="deviation">Its standard deviation, n - 1.</param>
+    /// <param name="entries">How many it rests on.</param>
+    /// <param name="days">Today's value last, the days in a row before it first.</param>
+    public static Verdict Judge(decimal mean, decimal deviation, int entries, IReadOnlyList<decimal> days, Figures figures)
+    {
+        if (days.Count == 0 || entries < figures.Number(MinEntries) || deviation < figures.Number(MinSd)) return Verdict.TooLittle;
+        var caution = mean + figures.Number(ZCaution) * deviation;
+        if (days[^1] > caution) return new(null);
+        var run = (int)figures.Number(RunDays);
+        var isRun = days.Count >= run && days.TakeLast(run).All(day => day <= caution);
+        return new(isRun || days[^1] <= mean + figures.Number(ZWarning) * deviation ? Severity.Warning : Severity.Caution);
+    }
 }

@@ -19,4 +19,12 @@ internal static class PrimingWindow
         Figures = [MinH, MaxH, MaxSets, MaxMinutes, MaxRpe],
         Needs = Needs.Sessions,
     };
+
+    /// <param name="hours">From the end of the session to the start of the match.</param>
+    /// <param name="sets">Heavy ones.</param>
+    /// <param name="minutes">Of the session.</param>
+    /// <param name="rpe">Intended.</param>
+    public static Severity? Judge(decimal hours, int sets, int minutes, decimal rpe, Figures figures) =>
+        hours < figures.Number(MinH) || hours > figures.Number(MaxH) || sets > figures.Number(MaxSets) || minutes > figures.Number(MaxMinutes) || rpe > figures.Number(MaxRpe)
+            ? Severity.Caution : null;
 }

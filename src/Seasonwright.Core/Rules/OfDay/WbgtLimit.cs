@@ -23,4 +23,16 @@ internal static class WbgtLimit
         Needs = Needs.Weather | Needs.Sessions,
         Releasers = [StaffRole.Doctor, StaffRole.Physiotherapist],
     };
+
+    /// <param name="celsius">Wet bulb globe temperature at the start: air temperature is not it.</param>
+    /// <param name="isAcclimatised">14 days and more in such conditions; a mixed group is judged as one that is not.</param>
+    public static Severity? Judge(decimal celsius, bool isAcclimatised, Figures figures)
+    {
+        // Moving the bands up is moving the measure down.
+        var heat = celsius - figures.Number(RegionalShiftC);
+        var (warm, hot, hottest) = (figures.Number(B1), figures.Number(B2), figures.Number(B3));
+        return isAcclimatised
+            ? heat > hottest ? Severity.Stop : heat >= hot ? Severity.Warning : heat >= warm ? Severity.Caution : null
+            : heat >= hot ? Severity.Stop : heat >= warm ? Severity.Warning : heat >= figures.Number(WarmFrom) ? Severity.Caution : null;
+    }
 }

@@ -17,4 +17,12 @@ internal static class FullRestDayMissing
         Figures = [WindowDays, MinRestDays, TravelCountsH],
         Needs = Needs.Sessions,
     };
+
+    /// <summary>Days of one athlete in a row: whether each is free of sessions, matches, tests and long travel. Fewer than the window has cannot be judged.</summary>
+    public static Verdict Judge(IReadOnlyList<bool> isFree, Figures figures)
+    {
+        var window = (int)figures.Number(WindowDays);
+        if (isFree.Count < window) return Verdict.TooLittle;
+        return new(Enumerable.Range(0, isFree.Count - window + 1).Any(first => isFree.Skip(first).Take(window).Count(free => free) < figures.Number(MinRestDays)) ? Severity.Warning : null);
+    }
 }

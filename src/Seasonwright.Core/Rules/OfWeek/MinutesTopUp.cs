@@ -17,4 +17,11 @@ internal static class MinutesTopUp
         Figures = [MinMinutes, TopUpH, MinShare],
         Needs = Needs.Reports | Needs.Sessions,
     };
+
+    /// <summary>An athlete who could train and played little.</summary>
+    /// <param name="played">Minutes of the match.</param>
+    /// <param name="hoursToSession">From the match to the first session that makes up for it; null for none.</param>
+    /// <param name="share">The athlete's load of the week by the starters' median, 1 for the same.</param>
+    public static Severity? Judge(int played, decimal? hoursToSession, decimal share, Figures figures) =>
+        played < figures.Number(MinMinutes) && !(hoursToSession <= figures.Number(TopUpH)) && share < figures.Number(MinShare) ? Severity.Caution : null;
 }

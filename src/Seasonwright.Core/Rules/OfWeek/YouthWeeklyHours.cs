@@ -18,4 +18,12 @@ internal static class YouthWeeklyHours
         Needs = Needs.Squad | Needs.Sessions,
         IsForYouth = true,
     };
+
+    /// <param name="age">Whole years.</param>
+    /// <param name="hours">Organised ones in the week, all sports that are known.</param>
+    public static Severity? Judge(int age, decimal hours, Figures figures) =>
+        age >= figures.Number(YouthAge) ? null
+        : hours > age * figures.Number(HoursPerYearOfAge) ? Severity.Warning
+        : hours > figures.Number(SoftCapH) ? Severity.Caution
+        : null;
 }
