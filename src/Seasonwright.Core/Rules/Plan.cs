@@ -43,6 +43,9 @@ internal sealed class Plan
 
     public bool HasEmphasis => Weeks.Any(week => week.HasEmphasis);
 
+    /// <summary>What a rule that reads emphasis says where nobody entered any.</summary>
+    public IEnumerable<Look> WithoutEmphasis => Weeks.Any(week => week.IsTraining) ? [new TooLittle(Place.Of(Weeks[0], Weeks[^1]), "missing.emphasis")] : [];
+
     /// <summary>AU that are one point: one per cent of the squad's normal hard week.</summary>
     public decimal Point => Setup.ReferenceWeek.Au / 100m;
 

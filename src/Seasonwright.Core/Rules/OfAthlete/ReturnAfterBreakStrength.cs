@@ -27,20 +27,26 @@ internal static class ReturnAfterBreakStrength
     {
         foreach (var test in plan.Season.TestDays.Where(test => !TestWords.TireNobody(test.Battery)))
         {
-            if (plan.WeekOf(test.Day) is not { IsTraining: true } week || plan.SinceAbsence(week) > 0) continue;
-            var day = test.Day.DayNumber - week.Days.First.DayNumber + 1;
+            if (plan.WeekOf(test.Day) is not { IsTraining: true } week || FirstDayBack(plan, week) is not { } back) continue;
+            var day = test.Day.DayNumber - back.DayNumber + 1;
+            // Of the weeks after the first only what is left of the first days in them.
+            if (day > figures.Number(NoTestDays) && plan.SinceAbsence(week) > 0) continue;
             var place = new Place($"test/{test.Id}", week.Number, week.Number);
+            var later = back.AddDays((int)figures.Number(NoTestDays));
             yield return day > figures.Number(NoTestDays)
                 ? new Fine(place)
                 : new Breach(place, "test", Severity.Warning, day, figures.Number(NoTestDays))
                 {
                     Numbers = [test.Day, test.Battery, day, figures.Number(NoTestDays)],
                     Figure = NoTestDays.Name,
-                    Remedy = week.Days.Last.DayNumber - week.Days.First.DayNumber >= figures.Number(NoTestDays)
-                        ? [new SetTestDay(test with { Day = week.Days.First.AddDays((int)figures.Number(NoTestDays)) })] : [],
+                    Remedy = plan.WeekOf(later) is { IsTraining: true } ? [new SetTestDay(test with { Day = later })] : [],
                 };
         }
     }
+
+    /// <summary>Of the last return at or before a week; null where training was kept up. A season's first week may be short, so days are counted and not weeks.</summary>
+    private static DateOnly? FirstDayBack(Plan plan, PlanWeek week) =>
+        plan.Weeks.Take(week.Number).LastOrDefault(other => other.IsTraining && plan.SinceAbsence(other) == 0)?.Days.First;
 
     /// <summary>The lifting index of an exercise: sets by repetitions by the share of 1RM, 0 to 1.</summary>
     public static decimal Index(int sets, int reps, decimal share) => sets * reps * share;

@@ -19,9 +19,10 @@ internal static class HypertrophyLate
         Looks = Looks,
     };
 
-    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures) => plan.HasEmphasis ? Judge(plan, figures) : plan.WithoutEmphasis;
+
+    private static IEnumerable<Look> Judge(Plan plan, Figures figures)
     {
-        if (!plan.HasEmphasis) yield break;
         foreach (var run in plan.Runs(week => week.Exposures(QualityKind.Hypertrophy) >= (int)Emphasis.Develop))
         {
             foreach (var week in run.Where(week => week.IsCompetition))

@@ -42,7 +42,7 @@ internal static class QualityLeftIdle
     /// not count, weeks for which nobody entered emphasis end the count.
     /// </summary>
     private static IEnumerable<Look> Looks(Plan plan, Figures figures) =>
-        plan.HasEmphasis ? Watched.SelectMany(watched => Looks(plan, figures, watched.Kind, watched.Code, watched.Limit, watched.Centre)) : [];
+        plan.HasEmphasis ? Watched.SelectMany(watched => Looks(plan, figures, watched.Kind, watched.Code, watched.Limit, watched.Centre)) : plan.WithoutEmphasis;
 
     private static IEnumerable<Look> Looks(Plan plan, Figures figures, QualityKind kind, string code, Figure limit, Figure centre)
     {

@@ -26,8 +26,8 @@ internal static class MidseasonBreakMissing
         var to = painted.Count > 0 ? painted[^1].Days.Last : last.Day!.Value;
         if (plan.WeekOf(from) is not { } firstWeek || plan.WeekOf(to) is not { } lastWeek) yield break;
         var place = new Place("season", firstWeek.Number, lastWeek.Number);
-        var weeks = (to.DayNumber - from.DayNumber + 1) / 7;
-        var (free, open) = LongestGaps(plan, from, to);
+        var weeks = WholeWeeks(from, to);
+        var free = LongestGap(plan, from, to, IsOff);
         if (weeks <= figures.Number(MinPhaseWeeks) || free >= figures.Number(BreakDays)) yield return new Fine(place);
         else
         {
@@ -35,23 +35,25 @@ internal static class MidseasonBreakMissing
             {
                 Numbers = [weeks, free, figures.Number(BreakDays)],
                 Figure = BreakDays.Name,
-                IsForced = open < figures.Number(BreakDays),
+                // Whatever is painted: the matches themselves last that long and leave no room.
+                IsForced = WholeWeeks(first.Day!.Value, last.Day!.Value) > figures.Number(MinPhaseWeeks) && LongestGap(plan, first.Day.Value, last.Day.Value, (_, _) => true) < figures.Number(BreakDays),
             };
         }
     }
 
-    /// <summary>Longest runs of days without match and team training, and of days without match whatever is trained.</summary>
-    private static (int Free, int Open) LongestGaps(Plan plan, DateOnly from, DateOnly to)
+    private static int WholeWeeks(DateOnly from, DateOnly to) => (to.DayNumber - from.DayNumber + 1) / 7;
+
+    /// <summary>Days of the longest run without match whose days are all off.</summary>
+    private static int LongestGap(Plan plan, DateOnly from, DateOnly to, Func<Plan, DateOnly, bool> isOff)
     {
         var matchDays = plan.Matches.Select(match => match.Day!.Value).ToHashSet();
-        var (free, open, longestFree, longestOpen) = (0, 0, 0, 0);
+        var (run, longest) = (0, 0);
         for (var day = from; day <= to; day = day.AddDays(1))
         {
-            open = matchDays.Contains(day) ? 0 : open + 1;
-            free = open > 0 && IsOff(plan, day) ? free + 1 : 0;
-            (longestFree, longestOpen) = (Math.Max(longestFree, free), Math.Max(longestOpen, open));
+            run = matchDays.Contains(day) || !isOff(plan, day) ? 0 : run + 1;
+            longest = Math.Max(longest, run);
         }
-        return (longestFree, longestOpen);
+        return longest;
     }
 
     /// <summary>A day of a break, of a week without practices, or of an event that leaves no training for anyone.</summary>

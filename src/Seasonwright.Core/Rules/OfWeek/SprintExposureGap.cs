@@ -23,7 +23,9 @@ internal static class SprintExposureGap
     };
 
     /// <summary>Estimated from the weeks that hold speed work, as <see cref="OfBlock.QualityLeftIdle"/> does; measured speeds wait for sessions.</summary>
-    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures) => plan.HasEmphasis ? Judge(plan, figures) : plan.WithoutEmphasis;
+
+    private static IEnumerable<Look> Judge(Plan plan, Figures figures)
     {
         List<PlanWeek>? idle = null;
         foreach (var week in plan.Weeks.Where(week => week.IsTraining).Append(null))

@@ -34,7 +34,7 @@ internal static class WeeklyRamp
         PlanWeek? reference = null;
         foreach (var week in plan.Weeks)
         {
-            if (reference is not null && plan.SinceAbsence(week) >= WeeksAfterAbsence && week.IsTraining) yield return Judge(plan, week, reference, totals, figures);
+            if (week.IsTraining && plan.SinceAbsence(week) >= WeeksAfterAbsence) yield return reference is null ? new TooLittle(Place.Of(week), "missing.before") : Judge(plan, week, reference, totals, figures);
             if (week.IsTraining && !week.IsEasy && week.Kind != WeekKind.Reduced && week.Total is not null) reference = week;
         }
     }

@@ -9,6 +9,6 @@ public class HypertrophyLateTests : RuleTable
     [InlineData("GP: B60+y2 B60x2 CO: C70/6!", "close caution 1")]
     [InlineData("GP: B60+y2 B60x2 CO: C70/7!", "Checked")]
     [InlineData("CO: C70+y1", "NothingToCheck")]
-    [InlineData("GP: B60x3", "NothingToCheck")]
+    [InlineData("GP: B60x3", "TooLittle")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
 }

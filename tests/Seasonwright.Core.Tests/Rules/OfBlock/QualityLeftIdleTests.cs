@@ -17,6 +17,7 @@ public class QualityLeftIdleTests : RuleTable
     // What was never developed cannot fade; breaks and transitions do not count.
     [InlineData("B60+s1h2 B60+h2x5 B60+s1h2", "Checked")]
     [InlineData("B60+s2h2 B60+h2x2 Nx3 B60+h2x2 B60+s1h2", "Checked")]
-    [InlineData("B60x3", "NothingToCheck")]
+    [InlineData("B60x3", "TooLittle")]
+    [InlineData("Nx3", "NothingToCheck")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
 }

@@ -4,8 +4,9 @@ public class MidseasonBreakMissingTests : RuleTable
 {
     [Theory]
     [InlineData("CO: C70/6x26", "Checked")]
-    [InlineData("CO: C70/6x27", "missing caution 1-27 forced")]
-    // A week without match leaves room for a break, so nothing is forced.
+    [InlineData("CO: C70/6x28", "missing caution 1-28 forced")]
+    [InlineData("CO: C70/6x27", "missing caution 1-27")]
+    // Forced where the matches themselves last that long and leave no week for a break.
     [InlineData("CO: C70/6x13 C70 C70/6x13", "missing caution 1-27")]
     [InlineData("CO: C70/6x13 X C70/6x13", "Checked")]
     [InlineData("CO: C70/6x13 C70 C70/6x13 *Holiday,14.1-14.7,0%", "Checked")]

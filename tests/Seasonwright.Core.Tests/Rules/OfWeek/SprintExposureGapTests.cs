@@ -8,6 +8,7 @@ public class SprintExposureGapTests : RuleTable
     [InlineData("B60+v2 B60+s1 B60+v1", "gap caution 2", "limit_days=14")]
     [InlineData("B60+v2 B60+s1 B60+v1", "Checked", "limit_days=14; target_days=14")]
     [InlineData("B60+v2 X B60+v1", "Checked")]
-    [InlineData("B60x3", "NothingToCheck")]
+    [InlineData("B60x3", "TooLittle")]
+    [InlineData("Nx3", "NothingToCheck")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
 }

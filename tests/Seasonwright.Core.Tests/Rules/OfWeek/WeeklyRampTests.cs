@@ -18,6 +18,7 @@ public class WeeklyRampTests : RuleTable
     [InlineData("B60x2 B70 B81", "rise caution 3-4")]
     [InlineData("?10x2 G40/1/3/6", "rise caution 3 forced")]
     [InlineData("B60x2 B", "TooLittle")]
+    [InlineData("-x2 B60", "TooLittle")]
     [InlineData("B60x2", "NothingToCheck")]
     [InlineData("B60 B73", "rise caution 2", "return-after-break-volume.season_start=kept")]
     // Against a very light week every week is a rise.
