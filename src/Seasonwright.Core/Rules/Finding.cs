@@ -8,21 +8,19 @@ namespace Seasonwright.Core.Rules;
 /// <param name="Value">What was found, in the unit of the figure; the worst of a run of weeks.</param>
 /// <param name="Limit">What it should not pass.</param>
 /// <param name="Figure">Name of the figure that is the limit; empty where no single one is.</param>
+/// <param name="Size">How far beyond the first limit of its kind, the places of a run together: whatever makes a finding worse makes it larger.</param>
 /// <param name="IsForced">Matches and events alone bring it about, whatever is painted.</param>
 /// <param name="Remedy">Edits that mend it; empty where none is known.</param>
 /// <param name="Times">How many places of the run go against the rule, 1 and more.</param>
 /// <param name="Figures">The rule's figures in force, in one line.</param>
 public sealed record Finding(
-    Rule Rule, string Code, Place Place, Severity Severity, string Sentence, decimal Value, decimal Limit, string Figure, bool IsForced,
+    Rule Rule, string Code, Place Place, Severity Severity, string Sentence, decimal Value, decimal Limit, string Figure, decimal Size, bool IsForced,
     ValueList<SeasonEdit> Remedy, int Times, string Figures)
 {
     public FindingKey Key => new(Rule.Id, Code, Place.About);
 
-    /// <summary>How far beyond the limit.</summary>
-    public decimal Size => Math.Abs(Value - Limit);
-
-    /// <summary>The same as a share of the limit.</summary>
-    internal decimal Weight => Limit == 0 ? Size : Size / Math.Abs(Limit);
+    /// <summary>How far beyond the limit as a share of it.</summary>
+    internal decimal Weight => Limit == 0 ? Math.Abs(Value) : Math.Abs(Value - Limit) / Math.Abs(Limit);
 
     /// <summary>Whether what was accepted covers it: no larger, by the same figures, and for a stop by someone who may release it.</summary>
     public bool IsCoveredBy(Acceptance acceptance) =>

@@ -30,9 +30,12 @@ internal sealed record Breach(Place Place, string Code, Severity Severity, decim
     /// <summary>Edits that mend it; empty where none is known.</summary>
     public ValueList<SeasonEdit> Remedy { get; init; } = ValueList<SeasonEdit>.Empty;
 
-    /// <summary>How far beyond the limit.</summary>
-    public decimal Size => Math.Abs(Value - Limit);
+    /// <summary>How far beyond the first limit of its kind, where <see cref="Limit"/> may be a harder one; null where there is only one.</summary>
+    public decimal? Beyond { get; init; }
 
-    /// <summary>The same as a share of the limit, so that breaches of different rules can be put in order.</summary>
-    public decimal Weight => Limit == 0 ? Size : Size / Math.Abs(Limit);
+    /// <summary>How far beyond the first limit: it grows with the breach, whatever that is called.</summary>
+    public decimal Size => Beyond ?? Math.Abs(Value - Limit);
+
+    /// <summary>How far beyond the limit as a share of it, so that breaches of different rules can be put in order.</summary>
+    public decimal Weight => Limit == 0 ? Math.Abs(Value) : Math.Abs(Value - Limit) / Math.Abs(Limit);
 }

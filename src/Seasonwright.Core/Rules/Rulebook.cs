@@ -155,7 +155,7 @@ public static class Rulebook
         return new Finding(
             rule, worst.Code, place, SeverityOf(rule, worst, setup),
             run.Count == 1 ? said : RuleWords.Say(place.First == place.Last ? "run.week" : "run.more", said, run.Count, place.First, place.Last, worst.Place.Weeks),
-            worst.Value, worst.Limit, worst.Figure, run.TrueForAll(breach => breach.IsForced || breach.Severity < worst.Severity) && worst.IsForced,
+            worst.Value, worst.Limit, worst.Figure, run.Sum(breach => breach.Size), run.TrueForAll(breach => breach.IsForced || breach.Severity < worst.Severity) && worst.IsForced,
             run.SelectMany(breach => breach.Remedy).Distinct().ToValueList(), run.Count, rule.InForce(setup));
     }
 

@@ -35,6 +35,30 @@ public class AcceptanceTests
         Assert.Equal(isOpen, IsOpen(accepted, Ramp, Plans.Team(Ramp, figures)));
     }
 
+    /// <summary>What was accepted as it was does not hide what it has become: more serious, or going on for longer.</summary>
+    [Theory]
+    [InlineData("match-gap-short", "C60/4@16:00/7@18:00", "C60/4@16:00/7@17:00")]
+    [InlineData("matches-per-week", "C60/1/6", "C60/1/3/6", "match-gap-short.on=no")]
+    [InlineData("weekly-ramp", "B60x2 B70", "B60x2 B70 B81")]
+    [InlineData("weekly-ramp", "B60x2 B71", "B60x2 B73", "highest_severity=warning")]
+    [InlineData("weekly-ramp", "B80x2 B91", "B80x2 B93")]
+    [InlineData("trailing-four-spike", "B50x4 B74", "B50x4 B76", "highest_severity=warning")]
+    [InlineData("sprint-exposure-gap", "B60+v2 B60+s1 B60+v1", "B60+v2 B60+s1x2 B60+v1", "limit_days=14")]
+    [InlineData("building-run-too-long", "GP: B60x6 U40", "GP: B60x7")]
+    [InlineData("prep-weeks-short", "GP: B60x4 CO: C70/6", "GP: B60x3 CO: C70/6 C70")]
+    [InlineData("transition-length", "CO: C70/6 TR: N20x5", "CO: C70/6 TR: N20x6")]
+    [InlineData("unloading-size", "GP: B100x3 U71", "GP: B100x3 U71 U72")]
+    public void What_grows_comes_back(string rule, string plan, string worse, string figures = "")
+    {
+        var setup = Plans.Team(rule, figures);
+        var finding = Open(Plans.Of(plan), rule, setup);
+        Assert.False(IsOpen(Plans.After(Plans.Of(plan), [finding.Accept("So be it.")]), rule, setup));
+        Assert.Equal(finding.Key, Open(Plans.Of(worse), rule, setup).Key);
+        Assert.True(IsOpen(Plans.After(Plans.Of(worse), [finding.Accept("So be it.")]), rule, setup));
+        // The other way round it stays accepted.
+        Assert.False(IsOpen(Plans.After(Plans.Of(plan), [Open(Plans.Of(worse), rule, setup).Accept("So be it.")]), rule, setup));
+    }
+
     [Fact]
     public void The_reason_stays_beside_what_was_accepted_and_going_back_opens_it()
     {

@@ -36,6 +36,7 @@ internal static class MatchGapShort
                 {
                     Numbers = [gap.Hours, gap.First.Day, gap.Second.Day, figures.Number(limit)],
                     Figure = limit.Name,
+                    Beyond = figures.Number(CongestedH) - gap.Hours,
                     IsForced = true,
                 };
             }

@@ -65,6 +65,7 @@ internal static class BuildingRunTooLong
         {
             Numbers = [run.Count, figures.Number(usual)],
             Figure = limit.Name,
+            Beyond = run.Count - figures.Number(usual),
             Remedy = [new SetWeekKind(easier.Id, easier.Id, WeekKind.Unloading), .. Unloaded(run, easier)],
         };
     }

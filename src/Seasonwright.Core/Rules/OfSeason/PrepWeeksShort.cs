@@ -31,6 +31,7 @@ internal static class PrepWeeksShort
             {
                 Numbers = [weeks, figures.Number(UsualWeeks)],
                 Figure = limit.Name,
+                Beyond = figures.Number(UsualWeeks) - weeks,
                 // Starting with the season's first day would help no more.
                 IsForced = SeverityOf(WholeWeeks(plan.Weeks[0].Days.First, match.Day.Value), figures) >= severity,
             };

@@ -57,6 +57,7 @@ internal static class TransitionLength
             {
                 Numbers = [days, figures.Number(MaxDays)],
                 Figure = (hard ? HardMaxDays : MaxDays).Name,
+                Beyond = days - figures.Number(MaxDays),
             };
         }
         else yield return new Fine(place);

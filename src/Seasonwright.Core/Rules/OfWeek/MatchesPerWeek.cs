@@ -41,6 +41,7 @@ internal static class MatchesPerWeek
                 {
                     Numbers = [count, day, figures.Number(Target), figures.Number(limit)],
                     Figure = passed.Name,
+                    Beyond = count - figures.Number(Target),
                     IsForced = true,
                 };
             }

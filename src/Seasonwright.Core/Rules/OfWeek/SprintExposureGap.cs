@@ -52,6 +52,7 @@ internal static class SprintExposureGap
         {
             Numbers = [days, figures.Number(limit)],
             Figure = limit.Name,
+            Beyond = days - figures.Number(TargetDays),
             Remedy = [.. plan.Emphasise(idle, QualityKind.Speed, 1)],
         };
     }

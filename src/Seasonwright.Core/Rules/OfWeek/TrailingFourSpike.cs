@@ -46,6 +46,7 @@ internal static class TrailingFourSpike
         {
             Numbers = [ratio, plan.Points(total), plan.Points(mean), usual],
             Figure = limit.Name,
+            Beyond = ratio - usual,
             IsForced = week.Load.Match.Au > usual * mean,
             Remedy = week.Load.Match.Au > usual * mean ? [] : [new SetWeekLoad(week.Id, week.Id, new Load((int)(usual * mean)))],
         };

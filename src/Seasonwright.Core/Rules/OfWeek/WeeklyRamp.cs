@@ -60,6 +60,8 @@ internal static class WeeklyRamp
         {
             Numbers = [plan.Points(total), plan.Points(before), reference.Number, rise.AsPercent(), figures.Number(CautionPoints), figures.Number(CautionUp).AsPercent()],
             Figure = limit.Name,
+            // In points, whichever of the two limits it is told by.
+            Beyond = Math.Round((total - most) / plan.Point, 1),
             IsForced = week.Load.Match.Au > most,
             Remedy = week.Load.Match.Au > most ? [] : [new SetWeekLoad(week.Id, week.Id, new Load((int)most))],
         };
