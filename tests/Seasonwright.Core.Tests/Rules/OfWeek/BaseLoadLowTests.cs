@@ -4,6 +4,7 @@ public class BaseLoadLowTests : RuleTable
 {
     [Theory]
     [InlineData("B51x4 C70/6", "Checked")]
+    [InlineData("B51x2 B50x2 C70/6", "Checked")]
     [InlineData("B50x4 C70/6", "low caution 5")]
     [InlineData("B50x5 C70/1", "low caution 5-6")]
     [InlineData("B50x4 B50x2 C70/1", "low caution 6-7")]
