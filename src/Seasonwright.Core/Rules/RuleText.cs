@@ -13,6 +13,9 @@ public static class RuleText
 
     public static string Of(RuleScope scope) => RuleWords.Say($"scope.{scope}");
 
+    /// <summary>"%", "days"; "" for a bare number.</summary>
+    public static string Of(FigureUnit unit) => RuleWords.Say($"unit.{unit}", "").Trim();
+
     /// <summary>"sessions, squad"; null for nothing.</summary>
     public static string? Of(Needs needs) => needs == Needs.None ? null
         : string.Join(", ", Enum.GetValues<Needs>().Where(one => one != Needs.None && needs.HasFlag(one)).Select(one => RuleWords.Say($"needs.{one}")));

@@ -13,17 +13,17 @@ internal sealed record RuleFilter(string State, string Search)
     public static RuleFilter Read(string? state, string? search) =>
         new(States.Contains(state, StringComparer.Ordinal) ? state! : "", (search ?? "").Trim());
 
-    public bool Shows(RuleAtSeason rule) => (State.Length == 0 || rule.Is(State)) && Finds(rule.Rule);
+    public bool Lists(RuleAtSeason rule) => State.Length == 0 || rule.Is(State);
 
     /// <summary>The address of the page that shows it.</summary>
     /// <param name="open">The rule to open.</param>
     public string Address(string season, string? open = null)
     {
         var query = new[] { ("state", State), ("q", Search), ("open", open ?? "") }.Where(part => part.Item2.Length > 0).Select(part => $"{part.Item1}={Uri.EscapeDataString(part.Item2)}").ToList();
-        return $"/season/{season}/rulebook{(query.Count > 0 ? $"?{string.Join('&', query)}" : "")}{(open is null ? "" : $"#{open}")}";
+        return $"/season/{season}/rulebook{(query.Count > 0 ? $"?{string.Join('&', query)}" : "")}{(open is null ? "" : $"#{Uri.EscapeDataString(open)}")}";
     }
 
-    private bool Finds(Rule rule)
+    public bool Finds(Rule rule)
     {
         if (Search.Length == 0) return true;
         string?[] said = [rule.Name, rule.What, rule.UsualRemedy, rule.Caveat, rule.Contested, rule.FromMemory, rule.WorkingDefault, .. rule.Figures.Select(rule.LabelOf), .. rule.Sources.Select(source => source.Citation)];

@@ -18,6 +18,12 @@ internal static class RuleLine
         return Words.Say("rulebook.waiting", waiting.Count, string.Join(", ", needs));
     }
 
+    /// <summary>What an offer comes to.</summary>
+    public static string Meaning(OurWay offer, string team) => string.Join(' ',
+        Words.Say("rulebook.way-team", team),
+        offer.Silent == offer.Accepted ? Words.Say("rulebook.way-all") : Words.Say("rulebook.way-some", offer.Silent, offer.Accepted),
+        offer.Left.Count == 0 ? Words.Say("rulebook.way-none-left") : Words.Say(offer.Left.Count == 1 ? "rulebook.way-one-left" : "rulebook.way-left", offer.Left.Count));
+
     /// <summary>The most serious a rule is called while the team changes nothing.</summary>
     public static string AtMost(Rule rule) => Words.Say("rulebook.at-most", RuleText.Of(RuleText.HighestByDefault(rule)).ToLowerInvariant());
 }

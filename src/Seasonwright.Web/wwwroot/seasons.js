@@ -111,3 +111,14 @@ for (const picture of document.querySelectorAll('img[data-shows]')) {
   };
   form.addEventListener('change', show);
 }
+
+// A search box over rules that stand on the page: those without the words go while they are typed.
+for (const box of document.querySelectorAll('input[data-narrows]')) {
+  const rules = [...document.querySelectorAll('.rule')].map(rule => [rule, [...rule.querySelectorAll('.rule-name, .rule-says, label')].map(part => part.textContent).join(' ').toLowerCase()]);
+  box.addEventListener('input', () => {
+    const words = box.value.toLowerCase().split(/\s+/).filter(word => word);
+    for (const [rule, text] of rules) rule.hidden = !words.every(word => text.includes(word));
+    for (const scope of document.querySelectorAll('.scope')) scope.hidden = !scope.querySelector('.rule:not([hidden])');
+    document.getElementById('none-found').hidden = rules.some(([rule]) => !rule.hidden);
+  });
+}
