@@ -38,6 +38,7 @@ public static class RuleText
         _ when value.Length == 0 => RuleWords.Say("value.none"),
         FigureKind.YesNo => RuleWords.Say($"value.{value}"),
         FigureKind.Choice => rule.ChoiceWord(value),
+        FigureKind.Number when value == "1" && RuleWords.Find($"unit.{figure.Unit}.one") is { } one => one,
         FigureKind.Number or FigureKind.Numbers => RuleWords.Say($"unit.{figure.Unit}", string.Join(", ", value.Split(' ').Select(part => Number(figure.Unit, part)))),
         FigureKind.Words => value.Replace('_', ' '),
         _ => value,

@@ -103,6 +103,9 @@ public static class Rulebook
     /// <exception cref="InvalidOperationException">No rule has this id.</exception>
     public static Rule Of(string id) => All.Single(rule => rule.Id == id);
 
+    /// <summary>Null where this version has no rule of this id.</summary>
+    public static Rule? Find(string id) => All.FirstOrDefault(rule => rule.Id == id);
+
     /// <summary>Asks every rule. The answer does not depend on the order they are asked in.</summary>
     public static Checkup Check(Season season, Setup setup) => Check(season, setup, All);
 

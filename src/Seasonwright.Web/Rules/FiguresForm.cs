@@ -21,7 +21,7 @@ public sealed record FiguresForm(Rule Rule, ImmutableSortedDictionary<string, st
     /// <returns>Null where the form is about no rule.</returns>
     internal static FiguresForm? Read(Posted form, Setup setup)
     {
-        if (Rulebook.All.FirstOrDefault(rule => rule.Id == form["rule"]) is not { } rule) return null;
+        if (Rulebook.Find(form["rule"]) is not { } rule) return null;
         var typed = form.Starting(Field).ToImmutableSortedDictionary(field => field.Name, field => field.Value, StringComparer.Ordinal);
         if (rule.Settings.FirstOrDefault(figure => figure.Name == form[Reset]) is { } back)
             return new(rule, typed.SetItem(back.Name, ""), typed.Clear(), [new SetRuleParameter(new(rule.Id, back.Name), null)]);

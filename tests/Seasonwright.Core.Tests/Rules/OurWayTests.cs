@@ -60,7 +60,7 @@ public class OurWayTests
     [Fact]
     public void Where_no_figure_was_passed_the_rule_is_offered_off()
     {
-        var season = Plans.Of("CO: C60 C60 C60 C60 C60 C60 C60 C60", Plans.Match(1, 6), Plans.Match(8, 6));
+        var season = Plans.Of("CO: C60 C60 C60 C60 C60 C60 C60 C60");
         // Three acceptances of one rule without a figure, made by hand: no plan of the demo has three.
         var rule = Rulebook.Of("taper-length");
         var place = new Place($"week/{Plans.Week(3)}", 3, 3);
