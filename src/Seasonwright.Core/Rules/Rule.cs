@@ -81,6 +81,10 @@ public sealed class Rule(string id)
         return IsFixed || (OnlyBy is { } preset ? figures.Preset(preset) is not null : figures.IsYes(Figure.On));
     }
 
+    /// <summary>The most serious the team lets it be called.</summary>
+    public Severity HighestFor(Setup setup) =>
+        Evidence == Evidence.Contested && new Figures(Id, setup).Text(Figure.HighestSeverity) != "warning" ? Severity.Caution : Highest;
+
     /// <summary>The figures in force in one line, so that an acceptance knows when they changed.</summary>
     internal string InForce(Setup setup)
     {

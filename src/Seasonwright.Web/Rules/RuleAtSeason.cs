@@ -1,3 +1,4 @@
+using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -43,4 +44,9 @@ public sealed record RuleAtSeason(Rule Rule, RuleAnswer Answer, IReadOnlyList<Fi
 /// <summary>A finding that was accepted.</summary>
 /// <param name="Finding">As it is now; null where it is open again or found no more.</param>
 /// <param name="IsOpen">It is shown all the same: it grew, or the rule's figures changed.</param>
-public sealed record AcceptedEntry(FindingKey Key, Acceptance Acceptance, Finding? Finding, bool IsOpen);
+public sealed record AcceptedEntry(FindingKey Key, Acceptance Acceptance, Finding? Finding, bool IsOpen)
+{
+    /// <summary>Where it is or was, as far as the season still tells.</summary>
+    public Place? In(Season season) => Finding?.Place
+        ?? (Key.About.Split('/') is ["week", var id] && season.Week(new WeekId(id)) is { } week ? new Place(Key.About, week.Number, week.Number) : null);
+}

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Rules;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Web.Rules;
 
@@ -24,6 +25,6 @@ internal static class RuleLine
         offer.Silent == offer.Accepted ? Words.Say("rulebook.way-all") : Words.Say("rulebook.way-some", offer.Silent, offer.Accepted),
         offer.Left.Count == 0 ? Words.Say("rulebook.way-none-left") : Words.Say(offer.Left.Count == 1 ? "rulebook.way-one-left" : "rulebook.way-left", offer.Left.Count));
 
-    /// <summary>The most serious a rule is called while the team changes nothing.</summary>
-    public static string AtMost(Rule rule) => Words.Say("rulebook.at-most", RuleText.Of(RuleText.HighestByDefault(rule)).ToLowerInvariant());
+    /// <summary>The most serious the team lets a rule be called.</summary>
+    public static string AtMost(Rule rule, Setup setup) => Words.Say("rulebook.at-most", RuleText.Of(rule.HighestFor(setup)).ToLowerInvariant());
 }

@@ -41,6 +41,19 @@ public sealed class RulebookPageTests(BrowserFixture browser, UnchangedDemo demo
     }
 
     [Fact]
+    public async Task Where_a_rule_speaks_the_year_opens_in_that_week()
+    {
+        await using var window = await OpenAsync(demo.Workspace);
+        var page = window.Page;
+        await page.ClickAsync("#matches-per-week > summary");
+        var link = page.Locator("#matches-per-week .finds a").Last;
+        var week = await link.InnerTextAsync();
+        await link.ClickAsync();
+        await Assertions.Expect(page.Locator(".panel h2").First).ToContainTextAsync(week);
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
     public async Task A_figure_is_changed_refused_where_it_cannot_be_and_given_back_its_default()
     {
         await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
@@ -101,7 +114,7 @@ public sealed class RulebookPageTests(BrowserFixture browser, UnchangedDemo demo
         await rule.GetByRole(AriaRole.Button, new() { Name = "Our way from now on" }).ClickAsync();
         await Assertions.Expect(rule.Locator(".figure.own")).ToHaveCountAsync(1);
         await Assertions.Expect(rule.Locator(".settle")).ToHaveCountAsync(0);
-        await Assertions.Expect(rule).ToContainTextAsync("It is found no more");
+        await Assertions.Expect(rule).ToContainTextAsync("found no more");
         Assert.True(await rule.Locator(".finds > li[id]").CountAsync() < keys.Length - 2);
         Assert.Empty(window.Complaints);
     }
