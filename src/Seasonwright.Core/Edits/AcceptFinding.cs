@@ -1,4 +1,3 @@
-using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -8,7 +7,7 @@ namespace Seasonwright.Core.Edits;
 public sealed record AcceptFinding(FindingKey Finding, Acceptance Acceptance) : SeasonEdit
 {
     public override string Describe(Season season, Setup setup) =>
-        Sentences.Say(Acceptance.Releaser is null ? "did.accept-finding" : "did.release-finding", Rulebook.Find(Finding.Rule)?.Name ?? Finding.Rule, Acceptance.Reason, Acceptance.Releaser);
+        Sentences.Say(Acceptance.Releaser is null ? "did.accept-finding" : "did.release-finding", Finding.Rule, Acceptance.Reason, Acceptance.Releaser);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -1,4 +1,3 @@
-using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -7,7 +6,7 @@ namespace Seasonwright.Core.Edits;
 /// <summary>Takes an acceptance back: the finding is shown again.</summary>
 public sealed record ReopenFinding(FindingKey Finding) : SeasonEdit
 {
-    public override string Describe(Season season, Setup setup) => Sentences.Say("did.reopen-finding", Rulebook.Find(Finding.Rule)?.Name ?? Finding.Rule);
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.reopen-finding", Finding.Rule);
 
     internal override void Decide(SeasonDraft draft)
     {

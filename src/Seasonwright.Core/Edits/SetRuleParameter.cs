@@ -1,4 +1,3 @@
-using Seasonwright.Core.Rules;
 using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
@@ -7,15 +6,7 @@ namespace Seasonwright.Core.Edits;
 /// <param name="Value">An invariant number, a word, or a JSON list, as the rule reads it.</param>
 public sealed record SetRuleParameter(RuleParameter Parameter, string? Value) : SetupEdit
 {
-    public override string Describe(Setup setup)
-    {
-        // A newer version may know more rules and figures than this one.
-        var rule = Rulebook.Find(Parameter.Rule);
-        var figure = rule?.Settings.FirstOrDefault(figure => figure.Name == Parameter.Name);
-        var name = rule is null || figure is null ? Parameter.ToString() : Sentences.Say("did.figure-of-rule", rule.LabelOf(figure), rule.Name);
-        if (string.IsNullOrWhiteSpace(Value)) return Sentences.Say("did.reset-rule", name);
-        return Sentences.Say("did.set-rule", name, rule is not null && figure?.Canonical(Value) is { } value ? RuleText.Of(rule, figure, value) : Value);
-    }
+    public override string Describe(Setup setup) => Sentences.Say("did.set-rule", Parameter, Value ?? "-");
 
     internal override void Decide(Draft draft)
     {
