@@ -1,4 +1,5 @@
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -11,7 +12,7 @@ internal static class Edits
     /// <returns>What was done, in words; null after saying why it was refused.</returns>
     public static string? Do(ref Season season, ref Setup setup, Edit edit, Terminal terminal, string before = "")
     {
-        switch (edit is SeasonEdit mine ? Decider.Decide(season, mine) : Decider.Decide(setup, (SetupEdit)edit))
+        switch (edit is SeasonEdit mine ? RuledDecider.Decide(season, setup, mine) : RuledDecider.Decide(setup, (SetupEdit)edit))
         {
             case Accepted accepted:
                 var words = edit is SeasonEdit ofSeason ? ofSeason.Describe(season, setup) : ((SetupEdit)edit).Describe(setup);

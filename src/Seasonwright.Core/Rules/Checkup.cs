@@ -3,7 +3,7 @@ using Seasonwright.Core.Seasons;
 namespace Seasonwright.Core.Rules;
 
 /// <summary>What the rulebook says to a plan.</summary>
-/// <param name="Findings">Open ones, the most serious and largest first.</param>
+/// <param name="Findings">Open ones, the most serious first, then those the plan can change before those of the calendar, then the largest.</param>
 /// <param name="Accepted">Those the coach lives with, and why.</param>
 /// <param name="Answers">What each rule could look at, in order of ids.</param>
 public sealed record Checkup(ValueList<Finding> Findings, ValueList<AcceptedFinding> Accepted, ValueList<RuleAnswer> Answers)

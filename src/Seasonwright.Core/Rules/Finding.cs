@@ -27,6 +27,21 @@ public sealed record Finding(
         Size <= acceptance.Size && acceptance.Figures == Figures
         && (Severity < Severity.Stop || acceptance is { Releaser: not null, Role: { } role } && Rule.Releasers.Contains(role));
 
+    /// <summary>The season after its remedy; null where none is known or one of its edits is refused, a week being locked for instance.</summary>
+    public Season? Mend(Season season)
+    {
+        if (Remedy.Count == 0) return null;
+        foreach (var edit in Remedy)
+        {
+            if (Decider.Decide(season, edit) is not Accepted accepted) return null;
+            season = season.With(accepted.Step);
+        }
+        return season;
+    }
+
+    /// <summary>Who may release it, in words: "doctor, management".</summary>
+    public string ReleasersInWords => string.Join(", ", Rule.Releasers.Select(role => Sentences.Say($"staff.{role}")));
+
     /// <summary>The edit that accepts it as it is now.</summary>
     public AcceptFinding Accept(string reason, string? releaser = null, StaffRole? role = null) =>
         new(Key, new Acceptance(reason, Size, Figures, releaser, role));

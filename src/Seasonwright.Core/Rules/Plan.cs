@@ -19,7 +19,7 @@ internal sealed class Plan
         Matches = [.. season.Matches.Where(match => match.IsOnOneDay && match.Status != MatchStatus.Conditional)];
         Events = [.. season.Events];
         var phases = season.Phases;
-        var inWeeks = season.AllMatches.Where(match => match.Day is not null && !match.IsOff && match.Status != MatchStatus.Conditional)
+        var inWeeks = season.AllMatches.Where(match => match.Day is not null && !match.IsOff)
             .Select(match => (Week: season.WeekOf(match.Day!.Value), Match: match)).Where(pair => pair.Week is not null)
             .ToLookup(pair => pair.Week!.Number, pair => pair.Match);
         Weeks = [.. season.Weeks.Select(week => PlanWeek.Of(season, setup, week, PhaseOf(phases, week), [.. inWeeks[week.Number]], Events))];
@@ -32,7 +32,10 @@ internal sealed class Plan
 
     public ImmutableArray<PlanWeek> Weeks { get; }
 
-    /// <summary>Matches played on one known day, in order; those that depend on another match are left out until it is settled.</summary>
+    /// <summary>
+    /// Matches played on one known day, in order. Those that depend on another match count for their week's load and not here: a
+    /// gap to a match that may never be played is no finding.
+    /// </summary>
     public ImmutableArray<Match> Matches { get; }
 
     public IEnumerable<Match> Official => Matches.Where(match => match.IsOfficial);

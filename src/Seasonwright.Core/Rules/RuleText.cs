@@ -44,6 +44,15 @@ public static class RuleText
         _ => value,
     };
 
+    /// <summary>What a figure takes, in words: "a number from 0 to 10".</summary>
+    public static string Taken(Figure figure) => figure.Kind switch
+    {
+        FigureKind.Choice => RuleWords.Say("takes.Choice", string.Join(", ", figure.Choices)),
+        FigureKind.Numbers => RuleWords.Say("takes.Numbers", figure.Default.Split(' ').Length, figure.Least, figure.Most),
+        FigureKind.Number => RuleWords.Say(figure.Unit == FigureUnit.Share ? "takes.Share" : "takes.Number", figure.Least, figure.Most),
+        var kind => RuleWords.Say($"takes.{kind}"),
+    };
+
     private static string Number(FigureUnit unit, string text) => unit == FigureUnit.Share
         ? (100 * decimal.Parse(text, CultureInfo.InvariantCulture)).ToString("0.##", CultureInfo.InvariantCulture)
         : text;

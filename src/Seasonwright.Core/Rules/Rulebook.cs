@@ -117,7 +117,7 @@ public static class Rulebook
         var spoken = asked.SelectMany(answer => answer.Looks.OfType<Breach>().Select(breach => (answer.Rule, breach.Code, breach.Place))).ToList();
         var heard = asked.Select(answer => (answer.Rule, answer.Looks, Breaches: answer.Looks.OfType<Breach>().Where(breach => !IsSaidAlready(answer.Rule, breach, spoken)).ToList())).ToList();
         var findings = heard.SelectMany(answer => Joined(answer.Rule, answer.Breaches, setup))
-            .OrderByDescending(finding => finding.Severity).ThenByDescending(finding => finding.Weight).ThenBy(finding => finding.Place.First).ThenBy(finding => finding.Key.ToString(), StringComparer.Ordinal).ToList();
+            .OrderByDescending(finding => finding.Severity).ThenBy(finding => finding.IsForced).ThenByDescending(finding => finding.Weight).ThenBy(finding => finding.Place.First).ThenBy(finding => finding.Key.ToString(), StringComparer.Ordinal).ToList();
         var accepted = season.Accepted.ToDictionary(entry => entry.Finding, entry => entry.Acceptance);
         return new Checkup(
             findings.Where(finding => !IsAccepted(finding)).ToValueList(),

@@ -1,5 +1,6 @@
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
+using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Desk.Streams;
@@ -11,6 +12,7 @@ public sealed class OpenSeason
 {
     private Season season;
     private Setup setup;
+    private (Season Season, Setup Setup, Checkup Checkup)? checkup;
 
     internal OpenSeason(SeasonId id, OpenStream stream, TeamId team, OpenStream teamStream)
     {
@@ -33,6 +35,17 @@ public sealed class OpenSeason
     public Season Season => ReferenceEquals(season.Facts, Stream.State.Facts) ? season : season = new Season(season.Id, Stream.State.Facts);
 
     public Setup Setup => ReferenceEquals(setup.Facts, TeamStream.State.Facts) ? setup : setup = new Setup(setup.Id, TeamStream.State.Facts);
+
+    /// <summary>What the rulebook says to the season as it stands.</summary>
+    public Checkup Checkup
+    {
+        get
+        {
+            var (now, team) = (Season, Setup);
+            if (checkup is not { } known || !ReferenceEquals(known.Season, now) || !ReferenceEquals(known.Setup, team)) checkup = known = (now, team, Rulebook.Check(now, team));
+            return known.Checkup;
+        }
+    }
 
     /// <summary>The published version staff see, with the season it held; null before the first.</summary>
     public async Task<PublishedSeason?> PublishedAsync(CancellationToken cancel = default) =>

@@ -10,6 +10,8 @@ public static class TrackIds
     /// <summary>The tracks that say when: they hold nothing of their own.</summary>
     public const string Weeks = "weeks", Months = "months", Dates = "dates";
 
+    public const string Findings = "findings";
+
     public static string Emphasis(QualityId quality) => "emphasis-" + Plain(quality.Text);
 
     public static string Own(TrackId track) => "own-" + Plain(track.Text);

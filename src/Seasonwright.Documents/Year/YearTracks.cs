@@ -31,6 +31,8 @@ internal sealed class YearTracks(YearPlan plan, LoadTrack load)
                 (TrackIds.Emphasis(quality.Id), (Func<TrackDrawing>)(() => QualityTrack.Draw(plan, quality)))));
         tracks.Add(("tests", () => TestsTrack.Draw(plan)));
         tracks.AddRange(plan.Season.Tracks.Select(track => (TrackIds.Own(track.Id), (Func<TrackDrawing>)(() => OwnTrack.Draw(plan, track)))));
+        if (plan.View.Findings.Count > 0)
+            tracks.Add((TrackIds.Findings, () => FindingsTrack.Draw(plan)));
         tracks.Add(("notes", () => NotesTrack.Draw(plan)));
         if (plan.Today is not null)
             tracks.Add(("today", () => TodayTrack.Draw(plan)));

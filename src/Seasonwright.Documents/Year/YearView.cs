@@ -1,4 +1,5 @@
 using Seasonwright.Core;
+using Seasonwright.Core.Rules;
 
 namespace Seasonwright.Documents.Year;
 
@@ -29,6 +30,9 @@ public sealed record YearView
 
     /// <summary>Ids of tracks drawn as a thin line with their name. Folding "emphasis" folds its qualities away.</summary>
     public ValueList<string> Folded { get; init; } = [];
+
+    /// <summary>What the rulebook found and is to be seen; none while painting, and none on what is handed out.</summary>
+    public ValueList<Finding> Findings { get; init; } = [];
 
     /// <summary>px from 0 to the upper end of the load's scale.</summary>
     public double LoadHeight { get; init; } = 118;

@@ -4,6 +4,9 @@ using System.Text.Json;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using Seasonwright.Core;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Facts;
+using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Desk;
@@ -27,6 +30,8 @@ public sealed partial class YearPage : IAsyncDisposable
     // Narrower, a season's weeks could not be told apart; the chart then scrolls sideways in its frame.
     private const int LeastWidth = 680;
 
+    private const string Check = "check";
+
     private OpenSeason? open;
     private Actor? actor;
     private ImmutableDictionary<string, string> names = ImmutableDictionary<string, string>.Empty;
@@ -38,6 +43,9 @@ public sealed partial class YearPage : IAsyncDisposable
     private Season season = null!;
     private Setup setup = null!;
     private Place place = new(null, 0, 0, null, null, null, null);
+    private Checkup? checkup;
+    private int? checkWeek;
+    private (Finding Finding, Season Season, Checkup After)? previewed;
     private string panel = "";
     private long number, teamNumber, laid;
     private bool isStale, isGone;
@@ -102,7 +110,9 @@ public sealed partial class YearPage : IAsyncDisposable
     public void Show(Place to)
     {
         place = Within(to);
-        panel = "";
+        // Whoever looks through the findings stays with them.
+        if (panel == Check && to.Track == TrackIds.Findings) checkWeek = place.First + 1;
+        else Turn("");
         StateHasChanged();
     }
 
@@ -110,7 +120,7 @@ public sealed partial class YearPage : IAsyncDisposable
     [JSInvokable]
     public void Open(string which)
     {
-        panel = panel == which ? "" : which;
+        Turn(panel == which ? "" : which);
         StateHasChanged();
     }
 
@@ -160,13 +170,64 @@ public sealed partial class YearPage : IAsyncDisposable
         }
     }
 
+    /// <summary>Findings are in the drawing while they are looked at; while the year is painted they wait behind their count.</summary>
+    private void Turn(string to)
+    {
+        var isAboutFindings = panel == Check || to == Check;
+        panel = to;
+        checkWeek = null;
+        if (!isAboutFindings) return;
+        previewed = null;
+        Lay();
+    }
+
+    private void OpenCheck() => Turn(Check);
+
+    private void ToWeek(Core.Rules.Place to)
+    {
+        place = Within(new Place(TrackIds.Findings, to.First - 1, to.Last - 1, null, null, null, null));
+        if (view.Zoom != YearZoom.Season) ZoomTo(view.Zoom);
+    }
+
+    private void Preview(FindingKey key)
+    {
+        if (previewed?.Finding.Key == key || checkup!.Findings.FirstOrDefault(finding => finding.Key == key) is not { } finding || finding.Mend(season) is not { } mended) previewed = null;
+        else
+        {
+            previewed = (finding, mended, Rulebook.Check(mended, setup));
+            ToWeek(finding.Place);
+        }
+        Lay();
+    }
+
+    /// <summary>The weeks that the previewed remedy changes.</summary>
+    private IEnumerable<WeekColumn> MarkedColumns => previewed is { } preview
+        ? drawing!.Columns.Where(column => IsChanged(preview.Finding, preview.Season, column.Week))
+        : [];
+
+    private bool IsChanged(Finding finding, Season mended, SeasonWeek week) =>
+        Step.Between(season.Facts, mended.Facts).Changes.Any(change => change.Key.Subject.Split(':')[0] == week.Id.Text)
+        || finding.Remedy.OfType<SetTestDay>().Any(edit => week.Days.Contains(edit.TestDay.Day));
+
+    private static string Px(double px) => px.ToString("0.##", CultureInfo.InvariantCulture);
+
+    private void PreviewOff()
+    {
+        previewed = null;
+        Lay();
+    }
+
     private void Lay()
     {
         (season, setup) = (open!.Season, open.Setup);
         (number, teamNumber) = (open.Stream.State.Number, open.TeamStream.State.Number);
         laid++;
         place = Within(place);
-        drawing = YearDrawing.Of(season, setup, view with { TrackOrder = shown.Order.ToValueList(), Hidden = shown.Hidden.ToValueList(), Folded = shown.Folded.ToValueList() });
+        checkup = open.Checkup;
+        // What was looked at before somebody changed the plan is no preview of it any more.
+        if (previewed is { } preview && preview.Finding.Mend(season) is var mended && (mended is null || !mended.Equals(preview.Season))) previewed = null;
+        var shownFindings = previewed?.After.Findings ?? checkup.Findings;
+        drawing = YearDrawing.Of(previewed?.Season ?? season, setup, view with { Findings = panel == Check ? shownFindings : [.. shownFindings.Where(finding => finding.Severity == Severity.Stop)], TrackOrder = shown.Order.ToValueList(), Hidden = shown.Hidden.ToValueList(), Folded = shown.Folded.ToValueList() });
         rows = [.. drawing.Tracks.Stacked()];
         trackIds = [.. drawing.Tracks.Select(track => track.Id)];
         height = drawing.Height;

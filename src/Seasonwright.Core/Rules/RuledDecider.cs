@@ -1,0 +1,38 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Rules;
+
+/// <summary>
+/// Where an edit becomes a step or a refusal with the rulebook's say in it: a stop holds back what would be published, and a
+/// figure takes only what its rule can read. Replay asks neither, see <see cref="Decider"/>.
+/// </summary>
+public static class RuledDecider
+{
+    /// <param name="setup">The setup of the season's team, whose figures hold.</param>
+    public static Decision Decide(Season season, Setup setup, SeasonEdit edit)
+    {
+        if (edit is not Publish) return Decider.Decide(season, edit);
+        var stops = Rulebook.Check(season, setup).Stops.ToList();
+        return stops.Count == 0
+            ? Decider.Decide(season, edit)
+            : new Refused(stops.Select(stop => Refusal.Say("publish-stopped", $"rule/{stop.Rule.Id}", stop.Sentence, stop.ReleasersInWords)).ToValueList());
+    }
+
+    public static Decision Decide(Setup setup, SetupEdit edit) => edit is SetRuleParameter set && Objection(set) is { } refusal
+        ? new Refused([refusal])
+        : Decider.Decide(setup, edit);
+
+    private static Refusal? Objection(SetRuleParameter set)
+    {
+        var (id, name) = (set.Parameter.Rule, set.Parameter.Name);
+        var subject = $"rule/{set.Parameter}";
+        if (Rulebook.All.FirstOrDefault(rule => rule.Id == id) is not { } rule) return Refusal.Say("rule-unknown", subject, id);
+        if (rule.Settings.FirstOrDefault(figure => figure.Name == name) is not { } figure)
+            return rule.IsFixed && name == Figure.On.Name ? Refusal.Say("rule-fixed", subject, rule.Name) : Refusal.Say("figure-unknown", subject, rule.Name, name, string.Join(", ", rule.Settings.Select(known => known.Name)));
+        return string.IsNullOrWhiteSpace(set.Value) || figure.Canonical(set.Value) is not null
+            ? null
+            : Refusal.Say("figure-value", subject, rule.LabelOf(figure), set.Value, RuleText.Taken(figure));
+    }
+}
