@@ -14,7 +14,7 @@ internal static class DemoEmphasis
         ("hypertrophy", 1, 4, Emphasis.Develop), ("hypertrophy", 5, 8, Emphasis.Maintain), ("hypertrophy", 27, 28, Emphasis.Maintain), ("hypertrophy", 45, 47, Emphasis.Maintain),
 
         ("maximum-strength", 1, 4, Emphasis.Maintain), ("maximum-strength", 5, 8, Emphasis.Focus), ("maximum-strength", 9, 12, Emphasis.Develop), ("maximum-strength", 13, 16, Emphasis.Maintain),
-        ("maximum-strength", 17, 19, Emphasis.Focus), ("maximum-strength", 20, 26, Emphasis.Maintain), ("maximum-strength", 27, 31, Emphasis.Develop), ("maximum-strength", 32, 43, Emphasis.Maintain),
+        ("maximum-strength", 17, 17, Emphasis.Focus), ("maximum-strength", 18, 19, Emphasis.Develop), ("maximum-strength", 20, 26, Emphasis.Maintain), ("maximum-strength", 27, 31, Emphasis.Develop), ("maximum-strength", 32, 43, Emphasis.Maintain),
         ("maximum-strength", 46, 47, Emphasis.Maintain),
 
         ("power", 1, 8, Emphasis.Maintain), ("power", 9, 12, Emphasis.Develop), ("power", 13, 16, Emphasis.Focus), ("power", 17, 24, Emphasis.Develop),

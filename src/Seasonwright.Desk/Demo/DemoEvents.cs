@@ -48,7 +48,7 @@ internal static class DemoEvents
         Test(calendar, 8, DayOfWeek.Monday, "Jumps, sprint"),
         Test(calendar, 16, DayOfWeek.Tuesday, "Strength, jumps, sprint"),
         Test(calendar, 28, DayOfWeek.Tuesday, "Strength, intermittent running"),
-        Test(calendar, 32, DayOfWeek.Tuesday, "Strength, jumps"),
+        Test(calendar, 36, DayOfWeek.Tuesday, "Strength, jumps"),
         Test(calendar, 40, DayOfWeek.Tuesday, "Jumps"),
         Test(calendar, 44, DayOfWeek.Tuesday, "End of season: screen, jumps"),
     ];

@@ -7,30 +7,29 @@ namespace Seasonwright.Desk.Demo;
 
 /// <summary>
 /// What each week of the demo is for, how hard it is and how often the head coach practises in it. Targets are per cent of a
-/// normal hard week, entered as AU. They keep to the rulebook's defaults: no rise above 10 % on the last normal week, none
-/// above 1.3 times the four weeks before, unloading by 20 to 40 %, less than 60 % of the training around two matches.
+/// normal hard week, entered as AU. They keep to the rulebook's defaults, so that Check finds what the calendar brings about and little else.
 /// </summary>
 internal static class DemoWeeks
 {
     private static readonly (int Week, WeekKind Kind, int Percent, int Practices, int Minutes, decimal Rpe)[] Table =
     [
-        (1, WeekKind.Introductory, 50, 2, 75, 5m), (2, WeekKind.Building, 55, 3, 75, 5m), (3, WeekKind.Building, 60, 3, 80, 5m), (4, WeekKind.Unloading, 40, 2, 60, 4.5m),
+        (1, WeekKind.Introductory, 50, 2, 75, 5m), (2, WeekKind.Building, 55, 3, 75, 5m), (3, WeekKind.Building, 60, 3, 80, 5m), (4, WeekKind.Unloading, 38, 2, 60, 4.5m),
         (5, WeekKind.Building, 65, 4, 75, 5m), (6, WeekKind.Building, 71, 4, 80, 5m), (7, WeekKind.Overload, 76, 4, 80, 5m), (8, WeekKind.Unloading, 49, 3, 60, 4.5m),
 
-        (9, WeekKind.Competition, 72, 3, 80, 5m), (10, WeekKind.Competition, 78, 3, 80, 5m), (11, WeekKind.Overload, 80, 3, 85, 5m), (12, WeekKind.Unloading, 53, 3, 60, 4.5m),
-        (13, WeekKind.Competition, 76, 3, 80, 5m), (14, WeekKind.Congested, 74, 2, 75, 4.5m), (15, WeekKind.Overload, 78, 3, 80, 5m), (16, WeekKind.Unloading, 54, 3, 60, 4.5m),
+        (9, WeekKind.Competition, 72, 3, 80, 5m), (10, WeekKind.Competition, 78, 3, 80, 5m), (11, WeekKind.Overload, 80, 3, 85, 5m), (12, WeekKind.Unloading, 65, 3, 60, 4.5m),
+        (13, WeekKind.Competition, 76, 3, 80, 5m), (14, WeekKind.Congested, 74, 2, 75, 4.5m), (15, WeekKind.Overload, 78, 3, 80, 5m), (16, WeekKind.Unloading, 66, 3, 60, 4.5m),
         (17, WeekKind.Building, 82, 4, 85, 5m), (18, WeekKind.Competition, 80, 3, 80, 5m), (19, WeekKind.Overload, 84, 3, 85, 5m), (20, WeekKind.Congested, 78, 2, 75, 4.5m),
-        (21, WeekKind.Unloading, 56, 3, 60, 4.5m),
-        (22, WeekKind.Competition, 76, 3, 80, 5m), (23, WeekKind.Overload, 80, 3, 85, 5m), (24, WeekKind.Unloading, 62, 3, 60, 4.5m),
+        (21, WeekKind.Unloading, 68, 3, 60, 4.5m),
+        (22, WeekKind.Competition, 76, 3, 80, 5m), (23, WeekKind.Overload, 80, 3, 85, 5m), (24, WeekKind.Unloading, 66, 3, 60, 4.5m),
 
         (25, WeekKind.Break, 45, 2, 75, 5m), (26, WeekKind.Break, 35, 0, 0, 0m),
-        (27, WeekKind.ReEntry, 57, 3, 75, 5m), (28, WeekKind.Building, 62, 3, 80, 5m),
+        (27, WeekKind.ReEntry, 39, 3, 75, 5m), (28, WeekKind.ReEntry, 55, 3, 80, 5m),
 
-        (29, WeekKind.Competition, 64, 3, 80, 5m), (30, WeekKind.Competition, 70, 3, 80, 5m), (31, WeekKind.Overload, 76, 3, 80, 5m), (32, WeekKind.Unloading, 50, 3, 50, 4.5m),
-        (33, WeekKind.Building, 80, 4, 85, 5m), (34, WeekKind.Overload, 82, 3, 85, 5m), (35, WeekKind.Congested, 76, 2, 75, 4.5m), (36, WeekKind.Unloading, 55, 3, 60, 4.5m),
-        (37, WeekKind.Competition, 78, 3, 80, 5m), (38, WeekKind.Congested, 76, 2, 75, 4.5m), (39, WeekKind.Unloading, 55, 3, 60, 4.5m),
+        (29, WeekKind.Competition, 63, 3, 80, 5m), (30, WeekKind.Competition, 70, 3, 80, 5m), (31, WeekKind.Overload, 73, 3, 80, 5m), (32, WeekKind.Taper, 56, 3, 50, 4.5m),
+        (33, WeekKind.Building, 80, 4, 85, 5m), (34, WeekKind.Overload, 82, 3, 85, 5m), (35, WeekKind.Congested, 76, 2, 75, 4.5m), (36, WeekKind.Unloading, 64, 3, 60, 4.5m),
+        (37, WeekKind.Competition, 78, 3, 80, 5m), (38, WeekKind.Congested, 76, 2, 75, 4.5m), (39, WeekKind.Unloading, 66, 3, 60, 4.5m),
 
-        (40, WeekKind.Overload, 78, 3, 80, 5m), (41, WeekKind.Taper, 46, 3, 50, 4m), (42, WeekKind.Taper, 59, 2, 50, 4m), (43, WeekKind.Taper, 40, 3, 50, 4m),
+        (40, WeekKind.Overload, 78, 3, 80, 5m), (41, WeekKind.Taper, 54, 3, 50, 4m), (42, WeekKind.Taper, 68, 2, 50, 4m), (43, WeekKind.Taper, 48, 3, 50, 4m),
 
         (44, WeekKind.Transition, 20, 0, 0, 0m), (45, WeekKind.Transition, 25, 0, 0, 0m), (46, WeekKind.Transition, 30, 0, 0, 0m), (47, WeekKind.Transition, 35, 0, 0, 0m),
     ];
