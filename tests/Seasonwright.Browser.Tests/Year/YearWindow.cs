@@ -29,6 +29,18 @@ internal sealed class YearWindow(BrowserWindow window) : IAsyncDisposable
     /// <summary>Waits until the page shows a later log number.</summary>
     public Task AfterAsync(long number) => Page.WaitForFunctionAsync("n => Number(document.querySelector('.year').dataset.number) > n", number);
 
+    /// <summary>Makes an edit of the team, as its pages do, in their form of docs/edits.md.</summary>
+    public async Task TeamAsync(string edits)
+    {
+        var answer = await Page.EvaluateAsync<int>("""
+            async edits => (await fetch(`/season/${document.querySelector('.year').dataset.season}/gestures`, {
+              method: 'POST', headers: { 'Content-Type': 'application/json' },
+              body: JSON.stringify({ id: crypto.randomUUID(), basedOn: Number(document.querySelector('.year').dataset.teamNumber), on: 'team', act: 'edit', edits: JSON.parse(edits) }),
+            })).status
+            """, edits);
+        Assert.Equal(200, answer);
+    }
+
     /// <summary>What a screen reader says of a cell.</summary>
     public async Task<string> SaysAsync(string cell) => (await Page.GetAttributeAsync("#" + cell, "aria-label"))!;
 

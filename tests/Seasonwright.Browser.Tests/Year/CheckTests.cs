@@ -1,0 +1,89 @@
+using Microsoft.Playwright;
+
+namespace Seasonwright.Browser.Tests.Year;
+
+/// <summary>The rulebook beside the chart: counted while painting, opened on asking, mended by what it proposes.</summary>
+public sealed class CheckTests(BrowserFixture browser)
+{
+    [Fact]
+    public async Task Findings_wait_behind_a_count_and_a_remedy_is_seen_before_it_is_taken()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var page = year.Page;
+        var check = page.Locator(".acts button[aria-pressed]", new() { HasTextString = "Check" });
+        var before = await CountAsync(check);
+        await Assertions.Expect(page.Locator("#findings-w0")).ToHaveCountAsync(0);
+
+        // A week of five times the load is a finding at once, behind the count.
+        var number = await year.NumberAsync();
+        await page.ClickAsync("#load-w32");
+        await page.FillAsync("#load", "130");
+        await page.Keyboard.PressAsync("Enter");
+        await year.AfterAsync(number);
+        await Assertions.Expect(check).Not.ToHaveTextAsync($"Check · {before}");
+        var painted = await CountAsync(check);
+        Assert.True(painted > before);
+
+        await check.ClickAsync();
+        await Assertions.Expect(page.Locator("#findings-w32")).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".panel .finding")).ToHaveCountAsync(Math.Min(5, painted));
+        var rise = page.Locator(".finding", new() { HasTextString = "130 %" }).First;
+        await rise.GetByRole(AriaRole.Button, new() { Name = "Show a remedy" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".preview-line")).ToContainTextAsync("Set the load of week 33");
+        await Assertions.Expect(page.Locator(".marked-week")).ToHaveCountAsync(1);
+        // Seen, not done: the season still has the load.
+        Assert.Equal(number + 1, await year.NumberAsync());
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take it" }).ClickAsync();
+        await year.AfterAsync(number + 1);
+        await Assertions.Expect(page.Locator(".preview-line")).ToHaveCountAsync(0);
+        Assert.True(await CountAsync(check) < painted);
+
+        // A reason silences one, and it can be shown again.
+        var now = await CountAsync(check);
+        var first = page.Locator(".finding").First;
+        await first.Locator("summary", new() { HasTextString = "Live with it" }).ClickAsync();
+        await first.GetByLabel("Reason").FillAsync("Agreed with the head coach");
+        await first.GetByRole(AriaRole.Button, new() { Name = "Keep with this reason" }).ClickAsync();
+        await Assertions.Expect(check).ToHaveTextAsync($"Check · {now - 1}");
+        await page.Locator(".panel > details > summary").ClickAsync();
+        await Assertions.Expect(page.Locator(".panel > details")).ToContainTextAsync("Agreed with the head coach");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Show again" }).ClickAsync();
+        await Assertions.Expect(check).ToHaveTextAsync($"Check · {now}");
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    [Fact]
+    public async Task A_stop_shows_at_once_and_holds_publishing_back_until_it_is_released()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var page = year.Page;
+        await Assertions.Expect(page.Locator(".stop-line")).ToHaveCountAsync(0);
+        await year.TeamAsync("""
+            [{"edit":"setRuleParameter","parameter":"match-gap-short:preset","value":"stop_72"},
+             {"edit":"setRuleParameter","parameter":"match-gap-short:preset_date","value":"2026-07-01"},
+             {"edit":"setRuleParameter","parameter":"match-gap-short:hard_h","value":"94"}]
+            """);
+        await Assertions.Expect(page.Locator(".stop-line").First).ToContainTextAsync("hours");
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator(".panel form button[type=submit]")).ToBeDisabledAsync();
+        for (var stops = await page.Locator(".year > .stop-line").CountAsync(); stops > 0; stops--)
+        {
+            await page.Locator(".year > .stop-line button").First.ClickAsync();
+            var stop = page.Locator(".finding", new() { HasTextString = "Record a release" }).First;
+            await stop.Locator("summary", new() { HasTextString = "Record a release" }).ClickAsync();
+            await stop.GetByLabel("Reason").FillAsync("Minutes are capped");
+            await stop.GetByLabel("Released by").FillAsync("Mara Lindt");
+            await stop.GetByRole(AriaRole.Button, new() { Name = "Record the release" }).ClickAsync();
+            await Assertions.Expect(page.Locator(".year > .stop-line")).ToHaveCountAsync(stops - 1);
+        }
+        await page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator(".panel form button[type=submit]")).ToBeEnabledAsync();
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    private static async Task<int> CountAsync(ILocator check) =>
+        (await check.TextContentAsync())!.Split('·') is [_, var count] ? int.Parse(count, System.Globalization.CultureInfo.InvariantCulture) : 0;
+}
