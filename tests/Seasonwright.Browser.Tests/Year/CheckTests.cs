@@ -17,9 +17,10 @@ public sealed class CheckTests(BrowserFixture browser)
 
         // A week of five times the load is a finding at once, behind the count.
         var number = await year.NumberAsync();
-        await page.ClickAsync("#load-w32");
+        await page.ClickAsync("#weeks-w32");
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Week 33");
         await page.FillAsync("#load", "130");
-        await page.Keyboard.PressAsync("Enter");
+        await page.PressAsync("#load", "Tab");
         await year.AfterAsync(number);
         await Assertions.Expect(check).Not.ToHaveTextAsync($"Check · {before}");
         var painted = await CountAsync(check);
@@ -27,7 +28,8 @@ public sealed class CheckTests(BrowserFixture browser)
 
         await check.ClickAsync();
         await Assertions.Expect(page.Locator("#findings-w32")).ToHaveCountAsync(1);
-        await Assertions.Expect(page.Locator(".panel .finding")).ToHaveCountAsync(Math.Min(5, painted));
+        // Five rules at most are shown at once, each once.
+        Assert.InRange(await page.Locator(".panel .finding").CountAsync(), 1, 5);
         var rise = page.Locator(".finding", new() { HasTextString = "130 %" }).First;
         await rise.GetByRole(AriaRole.Button, new() { Name = "Show a remedy" }).ClickAsync();
         await Assertions.Expect(page.Locator(".preview-line")).ToContainTextAsync("Set the load of week 33");
@@ -42,9 +44,9 @@ public sealed class CheckTests(BrowserFixture browser)
         // A reason silences one, and it can be shown again.
         var now = await CountAsync(check);
         var first = page.Locator(".finding").First;
-        await first.Locator("summary", new() { HasTextString = "Live with it" }).ClickAsync();
-        await first.GetByLabel("Reason").FillAsync("Agreed with the head coach");
-        await first.GetByRole(AriaRole.Button, new() { Name = "Keep with this reason" }).ClickAsync();
+        await first.Locator("summary", new() { HasTextString = "Live with it" }).First.ClickAsync();
+        await first.GetByLabel("Reason").First.FillAsync("Agreed with the head coach");
+        await first.GetByRole(AriaRole.Button, new() { Name = "Keep with this reason" }).First.ClickAsync();
         await Assertions.Expect(check).ToHaveTextAsync($"Check · {now - 1}");
         await page.Locator(".panel > details > summary").ClickAsync();
         await Assertions.Expect(page.Locator(".panel > details")).ToContainTextAsync("Agreed with the head coach");
@@ -69,17 +71,20 @@ public sealed class CheckTests(BrowserFixture browser)
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
         await Assertions.Expect(page.Locator(".panel form button[type=submit]")).ToBeDisabledAsync();
-        for (var stops = await page.Locator(".year > .stop-line").CountAsync(); stops > 0; stops--)
-        {
-            await page.Locator(".year > .stop-line button").First.ClickAsync();
-            var stop = page.Locator(".finding", new() { HasTextString = "Record a release" }).First;
-            await stop.Locator("summary", new() { HasTextString = "Record a release" }).ClickAsync();
-            await stop.GetByLabel("Reason").FillAsync("Minutes are capped");
-            await stop.GetByLabel("Released by").FillAsync("Mara Lindt");
-            await stop.GetByRole(AriaRole.Button, new() { Name = "Record the release" }).ClickAsync();
-            await Assertions.Expect(page.Locator(".year > .stop-line")).ToHaveCountAsync(stops - 1);
-        }
+        var stops = await page.Locator(".year > .stop-line").CountAsync();
+        Assert.True(stops > 1, $"{stops} stops");
+        await page.Locator(".year > .stop-line button").First.ClickAsync();
+        var stop = page.Locator(".finding").First;
+        await stop.GetByText($"{stops - 1} more of this rule").ClickAsync();
+        await stop.GetByText($"Record a release of all {stops}").ClickAsync();
+        var release = stop.Locator("form").Last;
+        await release.GetByLabel("Reason").FillAsync("Minutes are capped");
+        await release.GetByLabel("Released by").FillAsync("Mara Lindt");
+        await release.GetByRole(AriaRole.Button, new() { Name = "Record the release" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".year > .stop-line")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Check");
         await page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Publish");
         await Assertions.Expect(page.Locator(".panel form button[type=submit]")).ToBeEnabledAsync();
         Assert.Empty(year.Window.Complaints);
     }

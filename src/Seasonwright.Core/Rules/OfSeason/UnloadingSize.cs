@@ -46,9 +46,9 @@ internal static class UnloadingSize
             {
                 var limit = drop < figures.Number(least) ? least : most;
                 var middle = 1 - (figures.Number(least) + figures.Number(most)) / 2;
-                yield return new Breach(place, drop < figures.Number(least) ? "small" : "large", Severity.Caution, drop, figures.Number(limit))
+                yield return new Breach(place, drop < 0 ? "rise" : drop < figures.Number(least) ? "small" : "large", Severity.Caution, drop, figures.Number(limit))
                 {
-                    Numbers = [drop.AsPercent(), figures.Number(least).AsPercent(), figures.Number(most).AsPercent()],
+                    Numbers = [Math.Abs(drop).AsPercent(), figures.Number(least).AsPercent(), figures.Number(most).AsPercent()],
                     Figure = limit.Name,
                     Remedy = [new SetWeekLoad(week.Id, week.Id, Plan.LoadOf(week.Load.Match.Au + middle * before.Average()))],
                 };
