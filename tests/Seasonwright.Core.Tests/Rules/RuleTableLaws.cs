@@ -61,9 +61,9 @@ public partial class RuleTableLaws
                 "aerobic-upkeep.few", "building-run-too-long.preparation", "building-run-too-long.season", "heavy-week-in-congestion.heavy", "heavy-week-in-congestion.kind",
                 "hypertrophy-late.close", "hypertrophy-late.competition", "quality-left-idle.aerobic_endurance", "quality-left-idle.anaerobic_glycolytic", "quality-left-idle.max_speed",
                 "quality-left-idle.max_strength", "realisation-window-missing.missing", "return-after-break-strength.test", "return-after-break-volume.high", "sprint-exposure-gap.gap",
-                "strength-frequency-in-season.gap", "strength-frequency-in-season.many-one", "strength-frequency-in-season.many-two", "taper-length.missing", "taper-volume.full", "taper-volume.short",
+                "strength-frequency-in-season.gap", "strength-frequency-in-season.many-one", "strength-frequency-in-season.many-two", "taper-length.missing", "taper-volume.full", "taper-volume.rise", "taper-volume.short",
                 "test-timing.after", "test-timing.before", "test-timing.decisive", "test-timing.heavy", "test-timing.late", "trailing-four-spike.spike", "transition-length.missing", "transition-without-upkeep.idle",
-                "unloading-size.large", "unloading-size.small", "weekly-ramp.rise",
+                "unloading-size.large", "unloading-size.rise", "unloading-size.small", "weekly-ramp.rise",
             ], mended.Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 

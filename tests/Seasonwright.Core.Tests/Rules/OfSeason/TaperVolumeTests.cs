@@ -8,6 +8,7 @@ public class TaperVolumeTests : RuleTable
     [InlineData("B100x2 T91/6", "short caution 3")]
     [InlineData("B100x2 T75/6", "Checked")]
     [InlineData("B100x2 T74/6", "short caution 3")]
+    [InlineData("B80x2 T90", "rise caution 3")]
     [InlineData("B100x2 T59x2", "Checked")]
     [InlineData("B100x2 T60x2", "full caution 3-4")]
     [InlineData("B100x2 T40x2", "Checked")]

@@ -7,6 +7,7 @@ public class UnloadingSizeTests : RuleTable
     [InlineData("GP: B100x3 U71", "small caution 4")]
     [InlineData("GP: B100x3 U50", "Checked")]
     [InlineData("GP: B100x3 U49", "large caution 4")]
+    [InlineData("GP: B80x3 U90", "rise caution 4")]
     // In the competition less, and the match is no training.
     [InlineData("CO: C90/6x3 U78/6", "Checked")]
     [InlineData("CO: C90/6x3 U79/6", "small caution 4")]
