@@ -21,9 +21,12 @@ internal static class CheckCommand
         var checkup = Rulebook.Check(season, setup);
         IReadOnlyList<FindingLine> lines = [.. checkup.Findings.Select(FindingLine.Of)];
         if (format == CheckFormat.Json) terminal.Out.Write(Json.Of(lines));
-        else FindingLine.Table.Write(lines, terminal.Out);
-        if (format == CheckFormat.Table) terminal.Tell("check.done", checkup.Findings.Count, checkup.Accepted.Count,
-            Count(RuleState.Checked), Count(RuleState.NothingToCheck), Count(RuleState.TooLittle), Count(RuleState.Waits), Count(RuleState.Off));
+        else
+        {
+            FindingLine.Table.Write(lines, terminal.Out);
+            terminal.Tell("check.done", checkup.Findings.Count, checkup.Accepted.Count,
+                Count(RuleState.Checked), Count(RuleState.NothingToCheck), Count(RuleState.TooLittle), Count(RuleState.Waits), Count(RuleState.Off));
+        }
         return checkup.Findings.Any(finding => !finding.IsForced && finding.Severity > Severity.Caution) ? Exit.Refused : Exit.Done;
 
         int Count(RuleState state) => checkup.Answers.Count(answer => answer.State == state);

@@ -24,5 +24,5 @@ internal sealed record FindingLine(string Rule, Severity Severity, string Place,
 
     public static FindingLine Of(Finding finding) => new(
         finding.Rule.Id, finding.Severity, finding.Place.About.Split('/')[0], finding.Place.Weeks, finding.Sentence, finding.IsForced,
-        string.Join("; ", finding.Rule.Sources.Select(source => source.Citation)));
+        finding.Rule.Citations);
 }

@@ -23,6 +23,9 @@ public sealed class Rule(string id)
 
     public required ValueList<Source> Sources { get; init; }
 
+    /// <summary>Its publications in one line.</summary>
+    public string Citations => string.Join("; ", Sources.Select(source => source.Citation));
+
     public required ValueList<Figure> Figures { get; init; }
 
     /// <summary>What it, or a part of it, waits for.</summary>

@@ -39,6 +39,6 @@ public static class RulesPaper
         if (rule.Contested is { } contested) page.Append(CultureInfo.InvariantCulture, $"**Contested.** {contested}\n\n");
         if (rule.FromMemory is { } memory) page.Append(CultureInfo.InvariantCulture, $"From memory: {memory}\n\n");
         if (rule.WorkingDefault is { } working) page.Append(CultureInfo.InvariantCulture, $"Working default: {working}\n\n");
-        page.Append(CultureInfo.InvariantCulture, $"Sources: {string.Join("; ", rule.Sources.Select(source => source.Citation))}\n\n");
+        page.Append(CultureInfo.InvariantCulture, $"Sources: {rule.Citations}\n\n");
     }
 }

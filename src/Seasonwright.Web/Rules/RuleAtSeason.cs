@@ -13,9 +13,8 @@ namespace Seasonwright.Web.Rules;
 public sealed record RuleAtSeason(Rule Rule, RuleAnswer Answer, IReadOnlyList<Finding> Findings, IReadOnlyList<AcceptedEntry> Acceptances, OurWay? Offer, bool HasOwn)
 {
     /// <summary>Every rule, in the order of running.</summary>
-    public static IReadOnlyList<RuleAtSeason> All(Season season, Setup setup)
+    public static IReadOnlyList<RuleAtSeason> All(Season season, Setup setup, Checkup checkup)
     {
-        var checkup = Rulebook.Check(season, setup);
         var answers = checkup.Answers.ToDictionary(answer => answer.Rule.Id, StringComparer.Ordinal);
         var findings = checkup.Findings.ToLookup(finding => finding.Rule.Id, StringComparer.Ordinal);
         var silent = checkup.Accepted.ToDictionary(entry => entry.Finding.Key, entry => entry.Finding);

@@ -201,13 +201,16 @@ public sealed partial class YearPage : IAsyncDisposable
     }
 
     /// <summary>The weeks that the previewed remedy changes.</summary>
-    private IEnumerable<WeekColumn> MarkedColumns => previewed is { } preview
-        ? drawing!.Columns.Where(column => IsChanged(preview.Finding, preview.Season, column.Week))
-        : [];
-
-    private bool IsChanged(Finding finding, Season mended, SeasonWeek week) =>
-        Step.Between(season.Facts, mended.Facts).Changes.Any(change => change.Key.Subject.Split(':')[0] == week.Id.Text)
-        || finding.Remedy.OfType<SetTestDay>().Any(edit => week.Days.Contains(edit.TestDay.Day));
+    private IEnumerable<WeekColumn> MarkedColumns
+    {
+        get
+        {
+            if (previewed is not { } preview) return [];
+            var changed = Step.Between(season.Facts, preview.Season.Facts).Changes.Select(change => change.Key.Subject.Split(':')[0]).ToHashSet(StringComparer.Ordinal);
+            var tests = preview.Finding.Remedy.OfType<SetTestDay>().Select(edit => edit.TestDay.Day).ToList();
+            return drawing!.Columns.Where(column => changed.Contains(column.Week.Id.Text) || tests.Exists(column.Week.Days.Contains));
+        }
+    }
 
     private static string Px(double px) => px.ToString("0.##", CultureInfo.InvariantCulture);
 

@@ -1,5 +1,3 @@
-using Seasonwright.Core.Edits;
-using Seasonwright.Core.Loads;
 using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules.OfSeason;
@@ -24,33 +22,10 @@ internal static class TaperVolume
         Looks = Looks,
     };
 
-    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
-    {
-        foreach (var run in plan.Runs(week => week.Kind == WeekKind.Taper))
-        {
-            var place = Place.Of(run[0], run[^1]);
-            var before = plan.NormalBefore(run[0], (int)figures.Number(ReferenceWeeks)).Select(week => week.Training!.Value).ToList();
-            var training = run.Select(week => week.Training).OfType<decimal>().ToList();
-            if (training.Count < run.Count || Reduction.Of(training, before) is not { } cut)
-            {
-                yield return new TooLittle(place, training.Count < run.Count ? "missing.load" : "missing.before");
-                continue;
-            }
-            // One week is the short version of a league; more are a full taper.
-            var (least, most) = run.Count == 1 ? (ShortMinDrop, ShortMaxDrop) : (MinDrop, MaxDrop);
-            var drop = cut.AsShown();
-            if (drop >= figures.Number(least) && drop <= figures.Number(most)) yield return new Fine(place);
-            else
-            {
-                var limit = drop < figures.Number(least) ? least : most;
-                var middle = 1 - (figures.Number(least) + figures.Number(most)) / 2;
-                yield return new Breach(place, drop < 0 ? "rise" : run.Count == 1 ? "short" : "full", Severity.Caution, drop, figures.Number(limit))
-                {
-                    Numbers = [Math.Abs(drop).AsPercent(), figures.Number(least).AsPercent(), figures.Number(most).AsPercent()],
-                    Figure = limit.Name,
-                    Remedy = [.. run.Select(week => new SetWeekLoad(week.Id, week.Id, Plan.LoadOf(week.Load.Match.Au + middle * before.Average())))],
-                };
-            }
-        }
-    }
+    // One week is the short version of a league; more are a full taper.
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures) =>
+        from run in plan.Runs(week => week.Kind == WeekKind.Taper)
+        select run.Count == 1
+            ? Cut.Judge(plan, run, figures, ReferenceWeeks, (ShortMinDrop, ShortMaxDrop), ("short", "short"))
+            : Cut.Judge(plan, run, figures, ReferenceWeeks, (MinDrop, MaxDrop), ("full", "full"));
 }

@@ -1,5 +1,3 @@
-using Seasonwright.Core.Edits;
-using Seasonwright.Core.Loads;
 using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules.OfSeason;
@@ -28,31 +26,8 @@ internal static class UnloadingSize
         Looks = Looks,
     };
 
-    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
-    {
-        foreach (var week in plan.Weeks.Where(week => week.Kind == WeekKind.Unloading))
-        {
-            var place = Place.Of(week);
-            var before = plan.NormalBefore(week, (int)figures.Number(ReferenceWeeks)).Select(other => other.Training!.Value).ToList();
-            if (week.Training is not { } training || Reduction.Of([training], before) is not { } cut)
-            {
-                yield return new TooLittle(place, week.Training is null ? "missing.load" : "missing.before");
-                continue;
-            }
-            var (least, most) = week.IsCompetition ? (CompetitionMinDrop, CompetitionMaxDrop) : (MinDrop, MaxDrop);
-            var drop = cut.AsShown();
-            if (drop >= figures.Number(least) && drop <= figures.Number(most)) yield return new Fine(place);
-            else
-            {
-                var limit = drop < figures.Number(least) ? least : most;
-                var middle = 1 - (figures.Number(least) + figures.Number(most)) / 2;
-                yield return new Breach(place, drop < 0 ? "rise" : drop < figures.Number(least) ? "small" : "large", Severity.Caution, drop, figures.Number(limit))
-                {
-                    Numbers = [Math.Abs(drop).AsPercent(), figures.Number(least).AsPercent(), figures.Number(most).AsPercent()],
-                    Figure = limit.Name,
-                    Remedy = [new SetWeekLoad(week.Id, week.Id, Plan.LoadOf(week.Load.Match.Au + middle * before.Average()))],
-                };
-            }
-        }
-    }
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures) =>
+        from week in plan.Weeks
+        where week.Kind == WeekKind.Unloading
+        select Cut.Judge(plan, [week], figures, ReferenceWeeks, week.IsCompetition ? (CompetitionMinDrop, CompetitionMaxDrop) : (MinDrop, MaxDrop), ("small", "large"));
 }

@@ -31,7 +31,7 @@ internal static class BaseLoadLow
                 yield return new TooLittle(place, "missing.absence");
                 continue;
             }
-            var before = TrailingFourSpike.Before(plan, week, weeks).Select(other => other.Total).ToList();
+            var before = plan.Before(week, weeks).Select(other => other.Total).ToList();
             if (before.Exists(load => load is null))
             {
                 yield return new TooLittle(place, "missing.weeks");

@@ -30,7 +30,7 @@ internal static class TrailingFourSpike
             var place = Place.Of(week);
             // After an absence the comparison begins anew.
             if (plan.SinceAbsence(week) < weeks) yield return new TooLittle(place, "missing.absence");
-            else if (week.Total is not { } total || TrailingFour.Ratio(total, [.. Before(plan, week, weeks).Select(other => other.Total)]) is not { } exact) yield return new TooLittle(place, "missing.weeks");
+            else if (week.Total is not { } total || TrailingFour.Ratio(total, [.. plan.Before(week, weeks).Select(other => other.Total)]) is not { } exact) yield return new TooLittle(place, "missing.weeks");
             else yield return Judge(plan, week, total, exact, figures);
         }
     }
@@ -51,6 +51,4 @@ internal static class TrailingFourSpike
             Remedy = week.Load.Match.Au > usual * mean ? [] : [new SetWeekLoad(week.Id, week.Id, new Load((int)(usual * mean)))],
         };
     }
-
-    internal static IEnumerable<PlanWeek> Before(Plan plan, PlanWeek week, int count) => plan.Weeks.Take(week.Number - 1).TakeLast(count);
 }
