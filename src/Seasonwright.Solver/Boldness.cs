@@ -1,0 +1,9 @@
+namespace Seasonwright.Solver;
+
+/// <summary>How fast the coach lets load rise in preparation. The rules' limits hold either way.</summary>
+public enum Boldness
+{
+    Usual,
+    Careful,
+    Bold,
+}

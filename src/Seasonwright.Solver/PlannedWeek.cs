@@ -1,0 +1,49 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Solver;
+
+/// <summary>A week as the engine reads it: the facts it plans around.</summary>
+/// <param name="Index">0 is the season's first week.</param>
+/// <param name="Days">7; in a short first week 1 to 7.</param>
+/// <param name="Availability">Share of training possible in per cent, 0 to 130, from events for everyone; days cut off a short first week do not count here.</param>
+/// <param name="Matches">In order of day. Those that depend on another are here, as in the rulebook's load of a week.</param>
+/// <param name="MatchPoints">What the matches load together, in points, rounded once.</param>
+/// <param name="PracticePoints">What the practices load that the head coach has entered; null where none are.</param>
+/// <param name="DaysOff">Days without team training that end with the day before this week, breaks only.</param>
+public sealed record PlannedWeek(
+    int Index,
+    WeekId Id,
+    DateOnly First,
+    int Days,
+    int Availability,
+    ValueList<PlannedMatch> Matches,
+    int MatchPoints,
+    int? PracticePoints,
+    int DaysOff,
+    WeekLock? Lock)
+{
+    /// <summary>Below this share no team training is planned. Common practice, no source.</summary>
+    private const int BreakBelow = 40;
+
+    /// <summary>Below this share a week only maintains. One day of seven lost leaves a normal week: 6/7 is 86 %. Common practice, no source.</summary>
+    private const int ReducedBelow = 85;
+
+    /// <summary>A first week of one or two days is the run-up to the season, no training week.</summary>
+    private const int FewestDays = 3;
+
+    public int Number => Index + 1;
+
+    /// <summary>No team training, because of events or because next to no days are left of it. A locked kind goes before.</summary>
+    public bool IsBreak => Lock?.Kind is { } kind ? kind == WeekKind.Break : (Availability < BreakBelow || Days < FewestDays) && Matches.Count == 0;
+
+    /// <summary>Less training possible, for instance exams.</summary>
+    public bool IsReduced => !IsBreak && (Lock?.Kind is { } kind ? kind == WeekKind.Reduced : Availability < ReducedBelow);
+
+    public int OfficialMatches => Matches.Count(match => match.IsOfficial);
+
+    public bool HasKeyMatch => Matches.Any(match => match.IsKey);
+
+    /// <summary>The share of a whole week's training that its days leave, in per cent: 100 but for a short first week.</summary>
+    public int ShareOfDays => 100 * Days / 7;
+}

@@ -1,0 +1,118 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Solver;
+
+/// <summary>A season as the engine reads it: a plain value. Loads are whole points, shares whole per cent or per mille, weeks counted from 0.</summary>
+/// <param name="Weeks">None for a season that is not started.</param>
+/// <param name="Cycles">One for each competition period, in order; one without competition for a season with no official match.</param>
+/// <param name="UsualPractice">Points of the practices of a usual week.</param>
+/// <param name="LargestWeek">The most a week may hold, in points.</param>
+/// <param name="Tapers">What was said of tapers.</param>
+public sealed record Problem(
+    ValueList<PlannedWeek> Weeks,
+    ValueList<Cycle> Cycles,
+    StartLevel Start,
+    Points Points,
+    int UsualPractice,
+    int LargestWeek,
+    Boldness Boldness,
+    ValueList<PlannedGoal> Goals,
+    ValueList<TaperWish> Tapers,
+    Limits Limits)
+{
+    /// <summary>Weights of one, two and three goals by rank. Common practice, no source.</summary>
+    private static readonly int[][] Weights = [[100], [60, 40], [50, 30, 20]];
+
+    /// <summary>Reads a season. Total: whatever season, setup and wishes hold, there is a problem; whether it has a plan is told by solving it.</summary>
+    public static Problem Of(Season season, Setup setup, Wishes wishes)
+    {
+        var points = new Points(setup.ReferenceWeek);
+        var weeks = WeeksOf(season, setup, wishes, points).ToValueList();
+        return new Problem(
+            weeks,
+            CyclesOf(weeks, Math.Clamp(wishes.WeeksBetweenCompetitions, 2, 20)).ToValueList(),
+            wishes.Start ?? StartOf(setup),
+            points,
+            Math.Clamp(points.Of(setup.UsualWeek.Practices.Load), 0, 200),
+            Math.Clamp(wishes.LargestWeek, 40, 200),
+            wishes.Boldness,
+            GoalsOf(season, setup),
+            wishes.Tapers,
+            Limits.Of(setup));
+    }
+
+    private static StartLevel StartOf(Setup setup) => setup.RuleParameter(new RuleParameter("return-after-break-volume", "season_start")) switch
+    {
+        "off" => StartLevel.Off,
+        "kept" => StartLevel.Kept,
+        _ => StartLevel.Home,
+    };
+
+    private static IEnumerable<PlannedWeek> WeeksOf(Season season, Setup setup, Wishes wishes, Points points)
+    {
+        var events = season.Events.Where(item => item is { Training: not null, For: null, Part: null }).ToList();
+        var said = wishes.Weeks.GroupBy(wish => wish.Week).ToDictionary(wish => wish.Key, wish => wish.Last());
+        var off = 0;
+        foreach (var week in season.Weeks)
+        {
+            var matches = season.MatchesIn(week).Where(match => !match.IsOff).Select(match => Planned(match, week, setup)).OrderBy(match => match.Day).ToValueList();
+            var practice = season.PracticesOf(week.Id) is { } practices ? points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
+            var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, Availability(week, events), matches,
+                points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, said.GetValueOrDefault(week.Id), points));
+            off = planned.IsBreak ? off + planned.Days : 0;
+            yield return planned;
+        }
+    }
+
+    /// <summary>A match loads the week it is sure to be played in; so does the rulebook count.</summary>
+    private static PlannedMatch Planned(Match match, SeasonWeek week, Setup setup) => new(
+        match.Id,
+        match.Day!.Value.DayNumber - week.Days.First.DayNumber + 7 - week.Days.Length,
+        match.Day.Value,
+        match.Importance,
+        match.Days!.Value.Last <= week.Days.Last ? setup.MatchLoad.Of(match).Au : 0);
+
+    /// <summary>The mean over the week's days of what the day's events leave, the strictest of a day counting.</summary>
+    private static int Availability(SeasonWeek week, List<Event> events)
+    {
+        var sum = 0;
+        foreach (var day in week.Days.Days()) sum += events.Where(item => item.Days.Contains(day)).Select(item => item.Training!.Value.Value).DefaultIfEmpty(100).Min();
+        return sum / week.Days.Length;
+    }
+
+    private static WeekLock? LockOf(Season season, SeasonWeek week, WeekWish? wish, Points points)
+    {
+        var isLocked = season.IsLocked(week.Id);
+        var phase = wish?.Phase ?? (isLocked ? season.PhaseOf(week)?.Phase.Kind : null);
+        var kind = wish?.Kind ?? (isLocked ? season.KindOf(week.Id) : null);
+        var load = wish?.Load ?? (isLocked ? season.TargetOf(week.Id) : null);
+        return phase is null && kind is null && load is null ? null
+            : new WeekLock(phase == PhaseKind.Peak ? PhaseKind.Competition : phase, kind, load is { } au ? points.Of(au) : null);
+    }
+
+    private static IEnumerable<Cycle> CyclesOf(ValueList<PlannedWeek> weeks, int apart)
+    {
+        var official = weeks.Where(week => week.OfficialMatches > 0).Select(week => week.Index).ToList();
+        var start = 0;
+        for (var i = 0; i < official.Count;)
+        {
+            var last = i;
+            while (last + 1 < official.Count && official[last + 1] - official[last] <= apart) last++;
+            yield return new Cycle(start, official[i], official[last]);
+            start = official[last] + 1;
+            i = last + 1;
+        }
+        if (official.Count == 0) yield return new Cycle(0, weeks.Count, weeks.Count - 1);
+    }
+
+    /// <summary>Up to three qualities by the goals' rank; two goals of one quality count together, the coach's own and prevention are not solved.</summary>
+    private static ValueList<PlannedGoal> GoalsOf(Season season, Setup setup)
+    {
+        var kinds = season.Goals.Select(goal => setup.Qualities.FirstOrDefault(quality => quality.Id == goal.Quality)?.Kind)
+            .OfType<QualityKind>().Where(kind => kind < QualityKind.Prevention).Take(3).ToList();
+        return kinds.Zip(kinds.Count == 0 ? [] : Weights[kinds.Count - 1], (kind, weight) => (Kind: kind, Weight: weight))
+            .GroupBy(goal => goal.Kind).Select(goals => new PlannedGoal(goals.Key, goals.Sum(goal => goal.Weight))).ToValueList();
+    }
+}

@@ -1,0 +1,23 @@
+using Seasonwright.Core;
+
+namespace Seasonwright.Solver;
+
+/// <summary>What the coach asks of a proposal and the season does not hold. Everything has a default.</summary>
+public sealed record Wishes
+{
+    /// <summary>Weeks with something that must hold, beside the weeks locked in the season. Where both speak, this does.</summary>
+    public ValueList<WeekWish> Weeks { get; init; } = ValueList<WeekWish>.Empty;
+
+    public ValueList<TaperWish> Tapers { get; init; } = ValueList<TaperWish>.Empty;
+
+    /// <summary>The most a week may hold, in points, 40 to 200. Weeks whose matches alone weigh more are a fact.</summary>
+    public int LargestWeek { get; init; } = 120;
+
+    public Boldness Boldness { get; init; }
+
+    /// <summary>How the squad comes into the season; null for the team's figure (rule return-after-break-volume, season_start).</summary>
+    public StartLevel? Start { get; init; }
+
+    /// <summary>A stretch of so many whole weeks without an official match parts two competition periods, 2 to 20. Common practice, no source.</summary>
+    public int WeeksBetweenCompetitions { get; init; } = 4;
+}
