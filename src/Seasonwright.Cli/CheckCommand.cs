@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Seasonwright.Core.Rules;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Cli;
 

@@ -15,7 +15,7 @@ internal static class Edits
         switch (edit is SeasonEdit mine ? RuledDecider.Decide(season, setup, mine) : RuledDecider.Decide(setup, (SetupEdit)edit))
         {
             case Accepted accepted:
-                var words = edit is SeasonEdit ofSeason ? ofSeason.Describe(season, setup) : ((SetupEdit)edit).Describe(setup);
+                var words = edit is SeasonEdit ofSeason ? RuledHistory.Describe(season, setup, ofSeason) : RuledHistory.Describe(setup, (SetupEdit)edit);
                 if (edit is SeasonEdit) season = season.With(accepted.Step);
                 else setup = setup.With(accepted.Step);
                 return words;

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Rules;
+using Seasonwright.Core.Seasons;
 using static Seasonwright.Cli.CellText;
 
 namespace Seasonwright.Cli;

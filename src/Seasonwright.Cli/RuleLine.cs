@@ -1,4 +1,5 @@
 using Seasonwright.Core.Rules;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Cli;
 

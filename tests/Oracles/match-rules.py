@@ -8,7 +8,8 @@ match-rules.py ZONE LEAGUE.json [CUP.json COUNTRY]
 
 One line a finding, "club rule severity first-last": Monday weeks from 1 July of the season's first year, counted from 1.
 A gap runs from two hours after a kick-off to the next kick-off: under 72 h a warning, under 96 h a caution.
-Matches in the seven days that end with a match: more than 2 a warning, more than 1 a caution; not told in weeks with a short gap.
+Matches in the seven days that end with a match: more than 2 a warning, more than 1 a caution; not told in weeks with a
+short gap that is as serious.
 Findings of one rule in weeks side by side are one, as serious as the worst.
 """
 import json
@@ -51,8 +52,9 @@ def findings(starts, zone, first_monday):
     many = []
     for last in starts:
         inside = sum(1 for start in starts if last.date() - timedelta(days=6) <= start.date() <= last.date())
-        if inside > 1 and week(last) not in {where for where, _ in gaps}:
-            many.append((week(last), "warning" if inside > 2 else "caution"))
+        severity = "warning" if inside > 2 else "caution"
+        if inside > 1 and not any(where == week(last) and told >= severity for where, told in gaps):
+            many.append((week(last), severity))
     for rule, found in (("match-gap-short", gaps), ("matches-per-week", many)):
         for first, last, severity in joined(found):
             yield rule, severity, first, last

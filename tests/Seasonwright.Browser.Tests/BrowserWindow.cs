@@ -1,3 +1,4 @@
+using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
@@ -24,9 +25,10 @@ public sealed class BrowserWindow : IAsyncDisposable
     public IReadOnlyList<string> Complaints => complaints;
 
     /// <summary>No violation of WCAG 2.2 A and AA, and of axe's good practice where it calls it serious.</summary>
-    public async Task AssertAccessibleAsync()
+    /// <param name="within">Selectors of the parts looked at; none for the whole page.</param>
+    public async Task AssertAccessibleAsync(params string[] within)
     {
-        var found = await Page.RunAxe();
+        var found = within.Length == 0 ? await Page.RunAxe() : await Page.RunAxe(new AxeRunContext { Include = [.. within.Select(part => new AxeSelector(part))] });
         Assert.Empty(found.Violations
             .Where(violation => violation.Impact is "serious" or "critical" || violation.Tags.Any(tag => tag.StartsWith("wcag", StringComparison.Ordinal)))
             .Select(violation => $"{violation.Id} ({violation.Impact}): {violation.Help}: {string.Join(" | ", violation.Nodes.Select(node => node.Html))}"));

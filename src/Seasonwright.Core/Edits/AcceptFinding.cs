@@ -6,8 +6,10 @@ namespace Seasonwright.Core.Edits;
 /// <summary>Accepts a finding of the rulebook with a reason, or releases a stop.</summary>
 public sealed record AcceptFinding(FindingKey Finding, Acceptance Acceptance) : SeasonEdit
 {
-    public override string Describe(Season season, Setup setup) =>
-        Sentences.Say(Acceptance.Releaser is null ? "did.accept-finding" : "did.release-finding", Finding.Rule, Acceptance.Reason, Acceptance.Releaser);
+    public override string Describe(Season season, Setup setup) => Describe(Finding.Rule);
+
+    internal string Describe(string rule) =>
+        Sentences.Say(Acceptance.Releaser is null ? "did.accept-finding" : "did.release-finding", rule, Acceptance.Reason, Acceptance.Releaser);
 
     internal override void Decide(SeasonDraft draft)
     {

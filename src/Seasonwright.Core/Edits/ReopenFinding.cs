@@ -6,7 +6,9 @@ namespace Seasonwright.Core.Edits;
 /// <summary>Takes an acceptance back: the finding is shown again.</summary>
 public sealed record ReopenFinding(FindingKey Finding) : SeasonEdit
 {
-    public override string Describe(Season season, Setup setup) => Sentences.Say("did.reopen-finding", Finding.Rule);
+    public override string Describe(Season season, Setup setup) => Describe(Finding.Rule);
+
+    internal static string Describe(string rule) => Sentences.Say("did.reopen-finding", rule);
 
     internal override void Decide(SeasonDraft draft)
     {

@@ -10,6 +10,9 @@ public sealed record Checkup(ValueList<Finding> Findings, ValueList<AcceptedFind
 {
     /// <summary>What must be changed or released before anything is published.</summary>
     public IEnumerable<Finding> Stops => Findings.Where(finding => finding.Severity == Severity.Stop);
+
+    /// <summary>The finding of this key, open or accepted; null where nothing of the kind is found now.</summary>
+    public Finding? Find(FindingKey key) => Findings.Concat(Accepted.Select(entry => entry.Finding)).FirstOrDefault(finding => finding.Key == key);
 }
 
 /// <summary>A finding that the coach lives with.</summary>

@@ -1,5 +1,6 @@
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Loads;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules;
 

@@ -5,6 +5,9 @@ namespace Seasonwright.Core.Rules;
 /// <summary>A setting of a rule: its name, what it may hold and its default. What a team holds instead stands in its setup as text.</summary>
 public sealed record Figure
 {
+    /// <summary>Years that a person may mean; beyond them a day is a slip.</summary>
+    public const int FirstYear = 1990, LastYear = 2100;
+
     private Figure(string name, FigureKind kind, string preset) => (Name, Kind, Default) = (name, kind, preset);
 
     /// <summary>Part of the file format: never changes.</summary>
@@ -63,7 +66,7 @@ public sealed record Figure
             FigureKind.Numbers => CanonicalNumbers(trimmed),
             FigureKind.YesNo => trimmed is "yes" or "no" ? trimmed : null,
             FigureKind.Choice => Choices.Contains(trimmed, StringComparer.Ordinal) ? trimmed : null,
-            FigureKind.Day => DateOnly.TryParseExact(trimmed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _) ? trimmed : null,
+            FigureKind.Day => DateOnly.TryParseExact(trimmed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= FirstYear and <= LastYear ? trimmed : null,
             _ => string.Join(", ", trimmed.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)) is { Length: > 0 } words ? words : null,
         };
     }

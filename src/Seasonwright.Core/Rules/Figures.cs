@@ -18,6 +18,10 @@ public readonly record struct Figures(string Rule, Setup Setup)
 
     public bool Holds(Figure figure, string word) => Text(figure).Split(", ").Contains(word, StringComparer.Ordinal);
 
-    /// <summary>The limits of a governing body that were chosen and dated; null while none are in force.</summary>
-    public string? Preset(Figure preset) => Text(preset) is var chosen && chosen != preset.Default && Text(Figure.PresetDate).Length > 0 ? chosen : null;
+    /// <summary>The limits of a governing body that were chosen and dated, whatever the date; null while none are.</summary>
+    public string? Preset(Figure preset) => Preset(preset, DateOnly.MaxValue);
+
+    /// <summary>The limits of a governing body that hold on a day; null where none do.</summary>
+    public string? Preset(Figure preset, DateOnly on) => Text(preset) is var chosen && chosen != preset.Default
+        && DateOnly.TryParseExact(Text(Figure.PresetDate), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var since) && since <= on ? chosen : null;
 }

@@ -9,12 +9,13 @@ namespace Seasonwright.Core.Rules;
 /// <param name="Limit">What it should not pass.</param>
 /// <param name="Figure">Name of the figure that is the limit; empty where no single one is.</param>
 /// <param name="Size">How far beyond the first limit of its kind, the places of a run together: whatever makes a finding worse makes it larger.</param>
+/// <param name="Worst">How far beyond the first limit its worst place is.</param>
 /// <param name="IsForced">Matches and events alone bring it about, whatever is painted.</param>
 /// <param name="Remedy">Edits that mend it; empty where none is known.</param>
 /// <param name="Times">How many places of the run go against the rule, 1 and more.</param>
 /// <param name="Figures">The rule's figures in force, in one line.</param>
 public sealed record Finding(
-    Rule Rule, string Code, Place Place, Severity Severity, string Sentence, decimal Value, decimal Limit, string Figure, decimal Size, bool IsForced,
+    Rule Rule, string Code, Place Place, Severity Severity, string Sentence, decimal Value, decimal Limit, string Figure, decimal Size, decimal Worst, bool IsForced,
     ValueList<SeasonEdit> Remedy, int Times, string Figures)
 {
     public FindingKey Key => new(Rule.Id, Code, Place.About);
@@ -22,9 +23,9 @@ public sealed record Finding(
     /// <summary>How far beyond the limit as a share of it.</summary>
     internal decimal Weight => Limit == 0 ? Math.Abs(Value) : Math.Abs(Value - Limit) / Math.Abs(Limit);
 
-    /// <summary>Whether what was accepted covers it: no larger, by the same figures, and for a stop by someone who may release it.</summary>
+    /// <summary>Whether what was accepted covers it: nowhere worse, by the same figures, and for a stop by someone who may release it.</summary>
     public bool IsCoveredBy(Acceptance acceptance) =>
-        Size <= acceptance.Size && acceptance.Figures == Figures
+        Size <= acceptance.Size && Worst <= (acceptance.Worst ?? acceptance.Size) && Severity <= (acceptance.Severity ?? Severity.Stop) && acceptance.Figures == Figures
         && (Severity < Severity.Stop || acceptance is { Releaser: not null, Role: { } role } && Rule.Releasers.Contains(role));
 
     /// <summary>The season after its remedy; null where none is known or one of its edits is refused, a week being locked for instance.</summary>
@@ -44,5 +45,8 @@ public sealed record Finding(
 
     /// <summary>The edit that accepts it as it is now.</summary>
     public AcceptFinding Accept(string reason, string? releaser = null, StaffRole? role = null) =>
-        new(Key, new Acceptance(reason, Size, Figures, releaser, role));
+        new(Key, AcceptedFor(new Acceptance(reason, Size, Figures, releaser, role)));
+
+    /// <summary>An acceptance that says what was accepted as the rulebook finds it now, whatever it said of that before.</summary>
+    internal Acceptance AcceptedFor(Acceptance reason) => reason with { Size = Size, Worst = Worst, Severity = Severity, Figures = Figures };
 }

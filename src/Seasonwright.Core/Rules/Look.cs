@@ -1,4 +1,5 @@
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules;
 

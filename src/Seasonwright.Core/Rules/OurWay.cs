@@ -22,10 +22,13 @@ public sealed record OurWay(Rule Rule, int Accepted, ValueList<SetRuleParameter>
     private const int MostRounds = 8;
 
     /// <summary>One offer a rule at most, in the order of running. Nothing is offered for stops, nor for a rule that nobody may switch off.</summary>
-    public static ValueList<OurWay> Of(Season season, Setup setup, Checkup checkup) => checkup.Accepted.Select(entry => entry.Finding)
-        .Where(finding => finding.Severity < Severity.Stop && !finding.Rule.IsFixed)
-        .GroupBy(finding => finding.Rule).Where(lived => lived.Count() >= Often)
+    public static ValueList<OurWay> Of(Season season, Setup setup, Checkup checkup) => LivedWith(checkup)
         .Select(lived => Of(season, setup, lived.Key, [.. lived])).OfType<OurWay>().ToValueList();
+
+    /// <summary>The rules whose findings the coach lives with often enough for an offer, with those findings.</summary>
+    public static IEnumerable<IGrouping<Rule, Finding>> LivedWith(Checkup checkup) => checkup.Accepted.Select(entry => entry.Finding)
+        .Where(finding => finding.Severity < Severity.Stop && !finding.Rule.IsFixed)
+        .GroupBy(finding => finding.Rule).Where(lived => lived.Count() >= Often);
 
     /// <summary>A value moved away from the limit to the next step of its figure: whole per cent, 0.05 of a ratio, else whole numbers.</summary>
     internal static decimal Outward(Figure figure, decimal value, bool isUp)
@@ -77,8 +80,8 @@ public sealed record OurWay(Rule Rule, int Accepted, ValueList<SetRuleParameter>
     private static bool IsSame(Finding known, Finding finding) => known.Code == finding.Code
         && (known.Place.IsWeeks ? finding.Place.IsWeeks && known.Place.Touches(finding.Place) : known.Place.About == finding.Place.About);
 
-    private static Figure? NumberOf(Finding finding) => finding.Value == finding.Limit ? null
-        : finding.Rule.Figures.FirstOrDefault(figure => figure.Name == finding.Figure && figure.Kind == FigureKind.Number);
+    private static Figure? NumberOf(Finding finding) =>
+        finding.Rule.Figures.FirstOrDefault(figure => figure.Name == finding.Figure && figure.Kind == FigureKind.Number);
 
     private static decimal StepOf(Figure figure) => figure.Unit switch
     {

@@ -13,6 +13,13 @@ public readonly record struct Place(string About, int First, int Last)
 
     internal static Place Of(PlanWeek first, PlanWeek last) => new($"week/{first.Id}", first.Number, last.Number);
 
+    /// <summary>Of one of the plan's matches, which all lie in its weeks.</summary>
+    internal static Place Of(Plan plan, Match match)
+    {
+        var week = plan.WeekOf(match.Day!.Value)!.Number;
+        return new($"match/{match.Id}", week, week);
+    }
+
     /// <summary>"12" or "12-15".</summary>
     public string Weeks => First == Last ? First.ToString(CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{First}-{Last}");
 

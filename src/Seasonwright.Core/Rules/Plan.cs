@@ -10,6 +10,8 @@ namespace Seasonwright.Core.Rules;
 /// <summary>A season as rules see it: its weeks with all they ask for, its matches in order, its absences.</summary>
 internal sealed class Plan
 {
+    private const int FewestDays = 4;
+
     private readonly ImmutableArray<int> sinceAbsence;
 
     public Plan(Season season, Setup setup)
@@ -60,8 +62,18 @@ internal sealed class Plan
     /// <summary>The weeks before a week, as many as there are up to a count, in order.</summary>
     public IEnumerable<PlanWeek> Before(PlanWeek week, int count) => Weeks.Take(week.Number - 1).TakeLast(count);
 
-    /// <summary>Full weeks since the squad came back from its last absence of the length that restarts comparisons; the first week back has 0.</summary>
+    /// <summary>
+    /// Full weeks since the squad came back from its last absence of the length that restarts comparisons; the first week back has 0.
+    /// A week of fewer than four days, as at the start of a season, counts for none.
+    /// </summary>
     public int SinceAbsence(PlanWeek week) => sinceAbsence[week.Number - 1];
+
+    /// <summary>Days off right before a week, without end at the start of a season unless training was kept up.</summary>
+    public int DaysAwayBefore(PlanWeek week)
+    {
+        var away = Weeks.Take(week.Number - 1).Reverse().TakeWhile(other => !other.IsTraining).ToList();
+        return away.Count == week.Number - 1 && sinceAbsence[0] == 0 ? int.MaxValue : away.Sum(other => other.Days.Length);
+    }
 
     /// <summary>The last normal weeks before a week, latest first, as many as there are up to a count; in the competition those with exactly one match, like with like.</summary>
     public List<PlanWeek> NormalBefore(PlanWeek week, int count) =>
@@ -92,7 +104,7 @@ internal sealed class Plan
     /// <summary>Edits that bring a kind of quality up to so many exposures in weeks that have fewer; none where the team plans no such quality.</summary>
     public IEnumerable<SeasonEdit> Emphasise(IEnumerable<PlanWeek> weeks, QualityKind kind, decimal exposures) =>
         Setup.Qualities.FirstOrDefault(quality => quality.Kind == kind) is { } quality
-            ? weeks.Where(week => week.Exposures(kind) < exposures).Select(week => new SetEmphasis(week.Id, week.Id, quality.Id, (Emphasis)Math.Min((int)exposures, (int)Emphasis.Focus)))
+            ? SideBySide(weeks.Where(week => week.Exposures(kind) < exposures)).Select(run => new SetEmphasis(run[0].Id, run[^1].Id, quality.Id, (Emphasis)Math.Min((int)exposures, (int)Emphasis.Focus)))
             : [];
 
     /// <summary>Edits that bring a kind of quality down to so many exposures in weeks that have more.</summary>
@@ -101,6 +113,17 @@ internal sealed class Plan
         from quality in Setup.Qualities
         where quality.Kind == kind && Season.EmphasisOf(week.Id, quality.Id) > most
         select new SetEmphasis(week.Id, week.Id, quality.Id, most);
+
+    private static List<List<PlanWeek>> SideBySide(IEnumerable<PlanWeek> weeks)
+    {
+        List<List<PlanWeek>> runs = [];
+        foreach (var week in weeks)
+        {
+            if (runs.Count > 0 && runs[^1][^1].Number == week.Number - 1) runs[^1].Add(week);
+            else runs.Add([week]);
+        }
+        return runs;
+    }
 
     /// <summary>AU rounded to a load that a week may have.</summary>
     public static Load LoadOf(decimal au) => new((int)Math.Clamp(Math.Round(au, MidpointRounding.AwayFromZero), 0, Load.Most));
@@ -126,7 +149,8 @@ internal sealed class Plan
                 if (away >= longest) since = 0;
                 away = 0;
             }
-            yield return week.IsTraining ? since++ : since;
+            yield return since;
+            if (week.IsTraining && week.Days.Length >= FewestDays) since++;
         }
     }
 }

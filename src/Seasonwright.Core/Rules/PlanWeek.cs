@@ -33,6 +33,9 @@ internal sealed record PlanWeek(SeasonWeek Week, PhaseRun? Phase, WeekKind? Kind
 
     public bool IsTransition => Kind is { } kind ? kind == WeekKind.Transition : Phase?.Phase.Kind == PhaseKind.Transition;
 
+    /// <summary>Days off after the season count as its transition whatever the weeks are called.</summary>
+    public bool IsInTransition => IsTransition || IsBreak && Phase?.Phase.Kind == PhaseKind.Transition;
+
     /// <summary>No team training.</summary>
     public bool IsBreak => Kind is { } kind ? kind == WeekKind.Break : Availability < Break;
 

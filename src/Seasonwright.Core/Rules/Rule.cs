@@ -28,6 +28,9 @@ public sealed class Rule(string id)
 
     public required ValueList<Figure> Figures { get; init; }
 
+    /// <summary>Rows of its figures of which none may pass the next: a least and a most, a caution and a warning.</summary>
+    public ValueList<ValueList<Figure>> Rising { get; init; } = ValueList<ValueList<Figure>>.Empty;
+
     /// <summary>What it, or a part of it, waits for.</summary>
     public Needs Needs { get; init; }
 

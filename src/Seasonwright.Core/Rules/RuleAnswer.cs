@@ -24,20 +24,23 @@ public enum RuleState
 /// <summary>What a rule could look at: "nothing found" is said only where something was judged.</summary>
 /// <param name="Judged">Places that were judged.</param>
 /// <param name="Against">Of those, the places that go against the rule.</param>
+/// <param name="Told">Of those, the places that another rule tells already.</param>
 /// <param name="NotJudged">Places for which too little is entered.</param>
 /// <param name="Missing">What is missing there, in words.</param>
-public sealed record RuleAnswer(Rule Rule, RuleState State, int Judged, int Against, int NotJudged, ValueList<string> Missing)
+public sealed record RuleAnswer(Rule Rule, RuleState State, int Judged, int Against, int Told, int NotJudged, ValueList<string> Missing)
 {
-    internal static RuleAnswer Of(Rule rule, Setup setup, List<Look> looks)
+    /// <param name="heard">Of its breaches, those that no other rule tells.</param>
+    internal static RuleAnswer Of(Rule rule, Setup setup, List<Look> looks, int heard)
     {
         var missing = looks.OfType<TooLittle>().ToList();
+        var against = looks.OfType<Breach>().Count();
         var judged = looks.Count - missing.Count;
         var state = !rule.IsOn(setup) ? RuleState.Off
             : !rule.IsLive ? RuleState.Waits
             : looks.Count == 0 ? RuleState.NothingToCheck
             : judged == 0 ? RuleState.TooLittle
             : RuleState.Checked;
-        return new RuleAnswer(rule, state, judged, looks.OfType<Breach>().Count(), missing.Count,
+        return new RuleAnswer(rule, state, judged, against, against - heard, missing.Count,
             missing.Select(look => look.Missing).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select(id => RuleWords.Say(id)).ToValueList());
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules;
 
@@ -21,7 +22,9 @@ public static class RuleText
         : string.Join(", ", Enum.GetValues<Needs>().Where(one => one != Needs.None && needs.HasFlag(one)).Select(one => RuleWords.Say($"needs.{one}")));
 
     /// <summary>How a rule stands to a plan, with what it could look at.</summary>
-    public static string Of(RuleAnswer answer) => answer.State switch
+    public static string Of(RuleAnswer answer) => answer.Told == 0 ? Judged(answer) : RuleWords.Say("state.Told", Judged(answer), answer.Told);
+
+    private static string Judged(RuleAnswer answer) => answer.State switch
     {
         RuleState.Waits => RuleWords.Say("state.Waits", Of(answer.Rule.Needs)),
         RuleState.Checked when answer.Judged == 1 => RuleWords.Say(answer.Against > 0 ? "state.AgainstOne" : "state.CheckedOne"),

@@ -98,6 +98,7 @@ public static class Rulebook
         ("aerobic-upkeep", null, "quality-left-idle", "anaerobic_glycolytic"),
         ("return-after-break-volume", null, "weekly-ramp", null),
         ("return-after-break-volume", null, "trailing-four-spike", null),
+        ("weekly-ramp", null, "trailing-four-spike", null),
     ];
 
     /// <exception cref="InvalidOperationException">No rule has this id.</exception>
@@ -114,24 +115,26 @@ public static class Rulebook
         if (!season.IsStarted) return new Checkup([], [], []);
         var plan = new Plan(season, setup);
         var asked = rules.Select(rule => (Rule: rule, Looks: rule.Looks is { } looks && rule.IsOn(setup) ? looks(plan, new Figures(rule.Id, setup)).ToList() : [])).ToList();
-        var spoken = asked.SelectMany(answer => answer.Looks.OfType<Breach>().Select(breach => (answer.Rule, breach.Code, breach.Place))).ToList();
-        var heard = asked.Select(answer => (answer.Rule, answer.Looks, Breaches: answer.Looks.OfType<Breach>().Where(breach => !IsSaidAlready(answer.Rule, breach, spoken)).ToList())).ToList();
+        var spoken = asked.SelectMany(answer => answer.Looks.OfType<Breach>().Select(breach => (answer.Rule, Breach: breach))).ToList();
+        var heard = asked.Select(answer => (answer.Rule, answer.Looks, Breaches: answer.Looks.OfType<Breach>().Where(breach => !IsSaidAlready(answer.Rule, breach, spoken, setup)).ToList())).ToList();
         var findings = heard.SelectMany(answer => Joined(answer.Rule, answer.Breaches, setup))
             .OrderByDescending(finding => finding.Severity).ThenBy(finding => finding.IsForced).ThenByDescending(finding => finding.Weight).ThenBy(finding => finding.Place.First).ThenBy(finding => finding.Key.ToString(), StringComparer.Ordinal).ToList();
         var accepted = season.Accepted.ToDictionary(entry => entry.Finding, entry => entry.Acceptance);
         return new Checkup(
             findings.Where(finding => !IsAccepted(finding)).ToValueList(),
             findings.Where(IsAccepted).Select(finding => new AcceptedFinding(finding, accepted[finding.Key])).ToValueList(),
-            heard.OrderBy(answer => answer.Rule.Id, StringComparer.Ordinal).Select(answer => RuleAnswer.Of(answer.Rule, setup, answer.Looks)).ToValueList());
+            heard.OrderBy(answer => answer.Rule.Id, StringComparer.Ordinal).Select(answer => RuleAnswer.Of(answer.Rule, setup, answer.Looks, answer.Breaches.Count)).ToValueList());
 
         bool IsAccepted(Finding finding) => accepted.TryGetValue(finding.Key, out var acceptance) && finding.IsCoveredBy(acceptance);
     }
 
-    private static bool IsSaidAlready(Rule rule, Breach breach, List<(Rule Rule, string Code, Place Place)> spoken) => Array.Exists(OneCause, cause =>
+    /// <summary>What is said more gently elsewhere is not said already.</summary>
+    private static bool IsSaidAlready(Rule rule, Breach breach, List<(Rule Rule, Breach Breach)> spoken, Setup setup) => Array.Exists(OneCause, cause =>
         cause.Silent == rule.Id && (cause.Code is null || cause.Code == breach.Code)
-        && spoken.Exists(said => said.Rule.Id == cause.Speaks && (cause.With is null || cause.With == said.Code) && said.Place.Touches(breach.Place)));
+        && spoken.Exists(said => said.Rule.Id == cause.Speaks && (cause.With is null || cause.With == said.Breach.Code) && said.Breach.Place.Touches(breach.Place)
+            && SeverityOf(said.Rule, said.Breach, setup) >= SeverityOf(rule, breach, setup)));
 
-    /// <summary>Breaches of one kind in weeks side by side are one finding, told by the worst of them.</summary>
+    /// <summary>Breaches of one kind in weeks side by side, or about the same thing, are one finding, told by the worst of them.</summary>
     private static IEnumerable<Finding> Joined(Rule rule, List<Breach> breaches, Setup setup)
     {
         foreach (var kind in breaches.GroupBy(breach => (breach.Code, breach.Place.IsWeeks)))
@@ -139,7 +142,7 @@ public static class Rulebook
             List<Breach> run = [];
             foreach (var breach in kind.OrderBy(breach => breach.Place.First).ThenBy(breach => breach.Place.About, StringComparer.Ordinal))
             {
-                if (run.Count > 0 && !(kind.Key.IsWeeks && breach.Place.First <= run.Max(other => other.Place.Last) + 1))
+                if (run.Count > 0 && breach.Place.About != run[0].Place.About && !(kind.Key.IsWeeks && breach.Place.First <= run.Max(other => other.Place.Last) + 1))
                 {
                     yield return Told(rule, run, setup);
                     run = [];
@@ -158,11 +161,10 @@ public static class Rulebook
         return new Finding(
             rule, worst.Code, place, SeverityOf(rule, worst, setup),
             run.Count == 1 ? said : RuleWords.Say(place.First == place.Last ? "run.week" : "run.more", said, run.Count, place.First, place.Last, worst.Place.Weeks),
-            worst.Value, worst.Limit, worst.Figure, run.Sum(breach => breach.Size), run.TrueForAll(breach => breach.IsForced || breach.Severity < worst.Severity) && worst.IsForced,
+            worst.Value, worst.Limit, worst.Figure, run.Sum(breach => breach.Size), run.Max(breach => breach.Size), run.TrueForAll(breach => breach.IsForced || breach.Severity < worst.Severity) && worst.IsForced,
             run.SelectMany(breach => breach.Remedy).Distinct().ToValueList(), run.Count, rule.InForce(setup));
     }
 
     /// <summary>A contested rule is never called more than the team lets it.</summary>
-    private static Severity SeverityOf(Rule rule, Breach breach, Setup setup) =>
-        rule.Evidence == Evidence.Contested && new Figures(rule.Id, setup).Text(Figure.HighestSeverity) != "warning" ? Severity.Caution : breach.Severity;
+    private static Severity SeverityOf(Rule rule, Breach breach, Setup setup) => rule.HighestFor(setup) is var most && breach.Severity > most ? most : breach.Severity;
 }

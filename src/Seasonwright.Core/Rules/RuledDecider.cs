@@ -5,14 +5,17 @@ using Seasonwright.Core.Setups;
 namespace Seasonwright.Core.Rules;
 
 /// <summary>
-/// Where an edit becomes a step or a refusal with the rulebook's say in it: a stop holds back what would be published, and a
-/// figure takes only what its rule can read. Replay asks neither, see <see cref="Decider"/>.
+/// Where an edit becomes a step or a refusal with the rulebook's say in it: a stop holds back what would be published, what is
+/// accepted is what the rulebook finds now, and a figure takes only what its rule can read. Replay asks neither, see <see cref="Decider"/>.
 /// </summary>
 public static class RuledDecider
 {
     /// <param name="setup">The setup of the season's team, whose figures hold.</param>
     public static Decision Decide(Season season, Setup setup, SeasonEdit edit)
     {
+        if (edit is AcceptFinding accept) return Rulebook.Check(season, setup).Find(accept.Finding) is { } finding
+            ? Decider.Decide(season, accept with { Acceptance = finding.AcceptedFor(accept.Acceptance) })
+            : new Refused([Refusal.Say("finding-gone", "finding", Rulebook.Find(accept.Finding.Rule)?.Name ?? accept.Finding.Rule)]);
         if (edit is not Publish) return Decider.Decide(season, edit);
         var stops = Rulebook.Check(season, setup).Stops.ToList();
         return stops.Count == 0
@@ -28,9 +31,10 @@ public static class RuledDecider
     {
         var (id, name) = (set.Parameter.Rule, set.Parameter.Name);
         var subject = $"rule/{set.Parameter}";
-        if (Rulebook.All.FirstOrDefault(rule => rule.Id == id) is not { } rule) return Refusal.Say("rule-unknown", subject, id);
+        if (Rulebook.Find(id) is not { } rule) return Refusal.Say("rule-unknown", subject, id);
+        if (rule.IsFixed) return Refusal.Say("rule-fixed", subject, rule.Name);
         if (rule.Settings.FirstOrDefault(figure => figure.Name == name) is not { } figure)
-            return rule.IsFixed && name == Figure.On.Name ? Refusal.Say("rule-fixed", subject, rule.Name) : Refusal.Say("figure-unknown", subject, rule.Name, name, string.Join(", ", rule.Settings.Select(known => known.Name)));
+            return Refusal.Say("figure-unknown", subject, rule.Name, name, string.Join(", ", rule.Settings.Select(known => known.Name)));
         return string.IsNullOrWhiteSpace(set.Value) || figure.Canonical(set.Value) is not null
             ? null
             : Refusal.Say("figure-value", subject, rule.LabelOf(figure), set.Value, RuleText.Taken(figure));

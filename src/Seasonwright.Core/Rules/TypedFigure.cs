@@ -16,7 +16,7 @@ public static class TypedFigure
     /// <summary>What was typed as the figure keeps it, or null where it cannot hold that.</summary>
     public static string? Read(Figure figure, string typed) => figure.Canonical(figure.Kind switch
     {
-        FigureKind.Number => Scaled(figure, typed.Trim().Replace(',', '.'), 0.01m),
+        FigureKind.Number => Scaled(figure, Bare(figure, typed).Replace(',', '.'), 0.01m),
         FigureKind.Numbers => string.Join(' ', typed.Replace(", ", " ", StringComparison.Ordinal).Split([' ', ';'], StringSplitOptions.RemoveEmptyEntries)
             .Select(number => Scaled(figure, number.Replace(',', '.'), 0.01m))),
         FigureKind.Words when HasIds(figure) => string.Join(',', typed.Split(',', StringSplitOptions.TrimEntries).Select(word => word.Replace(' ', '_'))),
@@ -25,6 +25,10 @@ public static class TypedFigure
 
     /// <summary>The smallest and the largest number it holds, as typed.</summary>
     public static (string Least, string Most) Range(Figure figure) => (Scaled(figure, Written(figure.Least), 100), Scaled(figure, Written(figure.Most), 100));
+
+    /// <summary>Without the unit, which people type as they read it.</summary>
+    private static string Bare(Figure figure, string typed) =>
+        typed.Trim() is var text && RuleText.Of(figure.Unit) is { Length: > 0 } unit && text.EndsWith(unit, StringComparison.OrdinalIgnoreCase) ? text[..^unit.Length].TrimEnd() : text;
 
     private static bool HasIds(Figure figure) => figure.Default.Contains('_', StringComparison.Ordinal);
 

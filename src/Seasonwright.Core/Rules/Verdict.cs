@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules;
 
 /// <summary>What a rule says to the figures of an athlete: how serious it is, nothing, or that too little is known to say, which is no "fine".</summary>

@@ -12,7 +12,7 @@ public sealed class OpenSeason
 {
     private Season season;
     private Setup setup;
-    private (Season Season, Setup Setup, Checkup Checkup)? checkup;
+    private Checked? checkup;
 
     internal OpenSeason(SeasonId id, OpenStream stream, TeamId team, OpenStream teamStream)
     {
@@ -42,7 +42,7 @@ public sealed class OpenSeason
         get
         {
             var (now, team) = (Season, Setup);
-            if (checkup is not { } known || !ReferenceEquals(known.Season, now) || !ReferenceEquals(known.Setup, team)) checkup = known = (now, team, Rulebook.Check(now, team));
+            if (checkup is not { } known || !ReferenceEquals(known.Season, now) || !ReferenceEquals(known.Setup, team)) checkup = known = new Checked(now, team, Rulebook.Check(now, team));
             return known.Checkup;
         }
     }
@@ -66,6 +66,9 @@ public sealed class OpenSeason
     public static IReadOnlyList<string> Draft(Season now, PublishedSeason? published) =>
         published is null ? [] : WhatChanged.Between(published.Season, now);
 }
+
+/// <summary>What the rulebook said, and to which season by which figures.</summary>
+internal sealed record Checked(Season Season, Setup Setup, Checkup Checkup);
 
 /// <summary>A published version: its number and name, the log entry that made it and when, and the season and its team's setup as they were then.</summary>
 public sealed record PublishedSeason(Publication Publication, long Entry, DateTimeOffset Instant, Season Season, Setup Setup);

@@ -11,8 +11,8 @@ internal static class Trades
 {
     /// <param name="setup">The setup of the season's team as it stands, for the words of the history.</param>
     public static IStreamTrade Of(SeasonId id, Func<Setup> setup) => new StreamTrade<Season, SeasonEdit>(
-        facts => new Season(id, facts), (season, edit) => RuledDecider.Decide(season, setup(), edit), (season, edit) => edit.Describe(season, setup()), season => season.Team.Title ?? season.Team.Name);
+        facts => new Season(id, facts), (season, edit) => RuledDecider.Decide(season, setup(), edit), (season, edit) => RuledHistory.Describe(season, setup(), edit), season => season.Team.Title ?? season.Team.Name);
 
     public static IStreamTrade Of(TeamId id) => new StreamTrade<Setup, SetupEdit>(
-        facts => new Setup(id, facts), RuledDecider.Decide, (setup, edit) => edit.Describe(setup), setup => setup.TeamName);
+        facts => new Setup(id, facts), RuledDecider.Decide, RuledHistory.Describe, setup => setup.TeamName);
 }

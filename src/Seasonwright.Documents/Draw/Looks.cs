@@ -82,10 +82,10 @@ public static class Looks
     // A model, not a measurement: a dotted line
     public static MarkLook Preparedness { get; } = new("preparedness", Board, null, Palette.Muted, 1.2, 1.5);
 
-    // Findings: a ring for a caution, a square for a warning, an octagon for a stop
+    // Findings: a ring for a caution, a square for a warning, a full octagon for a stop
     public static MarkLook CautionMark { get; } = new("finding-caution", Anywhere, CautionGround, CautionEdge, 1.6);
-    public static MarkLook WarningMark { get; } = new("finding-warning", Anywhere, Palette.CautionEdge, Palette.CautionEdge, 1.6);
-    public static MarkLook StopMark { get; } = new("finding-stop", Anywhere, StopGround, StopEdge, 1.6);
+    public static MarkLook WarningMark { get; } = new("finding-warning", Anywhere, CautionGround, CautionEdge, 2);
+    public static MarkLook StopMark { get; } = new("finding-stop", Anywhere, StopEdge, StopEdge, 1.6);
 
     /// <summary>Every look, in the order above.</summary>
     public static ImmutableArray<Look> All { get; } =

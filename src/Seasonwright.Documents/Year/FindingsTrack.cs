@@ -1,4 +1,5 @@
 using System.Globalization;
+using Seasonwright.Core.Seasons;
 using Seasonwright.Core;
 using Seasonwright.Core.Rules;
 using Seasonwright.Documents.Draw;

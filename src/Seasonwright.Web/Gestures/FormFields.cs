@@ -21,6 +21,8 @@ internal static class FormFields
         ["status"] = "match.status",
         ["on"] = "match.waits",
         ["note"] = "match.note",
+        ["reason"] = "check.reason",
+        ["releaser"] = "check.releaser",
         ["title"] = "event.title",
         ["kind"] = "event.kind",
         ["days"] = "season.dates",

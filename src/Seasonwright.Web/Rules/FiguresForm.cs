@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Rules;
 using Seasonwright.Core.Setups;
@@ -35,7 +36,20 @@ public sealed record FiguresForm(Rule Rule, ImmutableSortedDictionary<string, st
             if (value is null) wrong[figure.Name] = WhyNot(figure, text);
             else if (value != new Figures(rule.Id, setup).Text(figure)) edits.Add(new(new(rule.Id, figure.Name), value == figure.Default ? null : value));
         }
+        if (wrong.Count == 0) foreach (var (figure, why) in Together(rule, setup, edits)) wrong[figure.Name] = why;
         return new(rule, typed, wrong.ToImmutable(), edits.ToImmutable());
+    }
+
+    /// <summary>What is wrong with figures that are each possible: a least above its most, a governing body's limits without their day.</summary>
+    private static IEnumerable<(Figure Figure, string Why)> Together(Rule rule, Setup setup, IEnumerable<SetRuleParameter> edits)
+    {
+        var changed = edits.ToDictionary(edit => edit.Parameter.Name, edit => edit.Value, StringComparer.Ordinal);
+        string Value(Figure figure) => changed.TryGetValue(figure.Name, out var value) ? value ?? figure.Default : new Figures(rule.Id, setup).Text(figure);
+        foreach (var (less, more) in rule.Rising.SelectMany(row => row.Zip(row.Skip(1))))
+            if (decimal.Parse(Value(less), CultureInfo.InvariantCulture) > decimal.Parse(Value(more), CultureInfo.InvariantCulture))
+                yield return (changed.ContainsKey(less.Name) ? less : more, Words.Say("rulebook.wrong.order", rule.LabelOf(less), rule.LabelOf(more)));
+        if (rule.Settings.FirstOrDefault(figure => figure.Name is "preset") is { } preset && Value(preset) != preset.Default && Value(Figure.PresetDate).Length == 0)
+            yield return (Figure.PresetDate, Words.Say("rulebook.wrong.no-date"));
     }
 
     private static string WhyNot(Figure figure, string typed)
@@ -45,7 +59,7 @@ public sealed record FiguresForm(Rule Rule, ImmutableSortedDictionary<string, st
         {
             FigureKind.Number => Words.Say("rulebook.wrong.number", typed, least, most),
             FigureKind.Numbers => Words.Say("rulebook.wrong.numbers", typed, figure.Default.Split(' ').Length, least, most),
-            FigureKind.Day => Words.Say("rulebook.wrong.day", typed),
+            FigureKind.Day => Words.Say("rulebook.wrong.day", typed, Figure.FirstYear, Figure.LastYear),
             _ => Words.Say("rulebook.wrong.words", typed),
         };
     }

@@ -30,7 +30,7 @@ public sealed record RuleAtSeason(Rule Rule, RuleAnswer Answer, IReadOnlyList<Fi
     {
         "against" => Findings.Count > 0,
         "accepted" => Acceptances.Count > 0,
-        "checked" => Answer is { State: RuleState.Checked, Against: 0 },
+        "checked" => Answer.State == RuleState.Checked && Answer.Against == Answer.Told,
         "nothing" => Answer.State == RuleState.NothingToCheck,
         "too-little" => Answer.State == RuleState.TooLittle,
         "waits" => Answer.State == RuleState.Waits,

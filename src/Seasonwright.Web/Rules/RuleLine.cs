@@ -1,4 +1,5 @@
 using Seasonwright.Core.Rules;
+using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Web.Rules;

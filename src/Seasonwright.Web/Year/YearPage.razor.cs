@@ -30,7 +30,7 @@ public sealed partial class YearPage : IAsyncDisposable
     // Narrower, a season's weeks could not be told apart; the chart then scrolls sideways in its frame.
     private const int LeastWidth = 680;
 
-    private const string Check = "check";
+    private const string Check = "check", Publish = "publish";
 
     private OpenSeason? open;
     private Actor? actor;
@@ -47,6 +47,9 @@ public sealed partial class YearPage : IAsyncDisposable
     private int? checkWeek;
     private (Finding Finding, Season Season, Checkup After)? previewed;
     private string panel = "";
+
+    // Where the script's cursor is to go: first and last week, and a number that makes a second asking another.
+    private string goTo = "";
     private long number, teamNumber, laid;
     private bool isStale, isGone;
     private double height;
@@ -111,7 +114,7 @@ public sealed partial class YearPage : IAsyncDisposable
     {
         place = Within(to);
         // Whoever looks through the findings stays with them.
-        if (panel == Check && to.Track == TrackIds.Findings) checkWeek = place.First + 1;
+        if (IsAboutFindings(panel) && to.Track == TrackIds.Findings) checkWeek = place.First + 1;
         else Turn("");
         StateHasChanged();
     }
@@ -173,7 +176,7 @@ public sealed partial class YearPage : IAsyncDisposable
     /// <summary>Findings are in the drawing while they are looked at; while the year is painted they wait behind their count.</summary>
     private void Turn(string to)
     {
-        var isAboutFindings = panel == Check || to == Check;
+        var isAboutFindings = IsAboutFindings(panel) || IsAboutFindings(to);
         panel = to;
         checkWeek = null;
         if (!isAboutFindings) return;
@@ -181,15 +184,17 @@ public sealed partial class YearPage : IAsyncDisposable
         Lay();
     }
 
-    private void OpenCheck() => Turn(Check);
+    /// <summary>Whoever checks or publishes sees what was found.</summary>
+    private static bool IsAboutFindings(string panel) => panel is Check or Publish;
 
     private void ToWeek(Core.Rules.Place to)
     {
         place = Within(new Place(TrackIds.Findings, to.First - 1, to.Last - 1, null, null, null, null));
+        goTo = string.Create(CultureInfo.InvariantCulture, $"{place.First} {place.Last} {laid}");
         if (view.Zoom != YearZoom.Season) ZoomTo(view.Zoom);
     }
 
-    private void Preview(FindingKey key)
+    private async Task PreviewAsync(FindingKey key)
     {
         if (previewed?.Finding.Key == key || checkup!.Findings.FirstOrDefault(finding => finding.Key == key) is not { } finding || finding.Mend(season) is not { } mended) previewed = null;
         else
@@ -198,6 +203,18 @@ public sealed partial class YearPage : IAsyncDisposable
             ToWeek(finding.Place);
         }
         Lay();
+        if (previewed is not null && script is not null) await script.InvokeVoidAsync("look", page);
+    }
+
+    /// <summary>A remedy may bring something else about: that is said before it is taken.</summary>
+    private string AddedByPreview
+    {
+        get
+        {
+            var known = checkup!.Findings.Select(finding => finding.Key).ToHashSet();
+            var added = previewed!.Value.After.Findings.Where(finding => !known.Contains(finding.Key)).Select(finding => Words.Say("check.added-one", finding.Rule.Name, finding.Place.Weeks)).ToList();
+            return added.Count == 0 ? "" : Words.Say("check.added", string.Join(", ", added));
+        }
     }
 
     /// <summary>The weeks that the previewed remedy changes.</summary>
@@ -230,7 +247,7 @@ public sealed partial class YearPage : IAsyncDisposable
         // What was looked at before somebody changed the plan is no preview of it any more.
         if (previewed is { } preview && preview.Finding.Mend(season) is var mended && (mended is null || !mended.Equals(preview.Season))) previewed = null;
         var shownFindings = previewed?.After.Findings ?? checkup.Findings;
-        drawing = YearDrawing.Of(previewed?.Season ?? season, setup, view with { Findings = panel == Check ? shownFindings : [.. shownFindings.Where(finding => finding.Severity == Severity.Stop)], TrackOrder = shown.Order.ToValueList(), Hidden = shown.Hidden.ToValueList(), Folded = shown.Folded.ToValueList() });
+        drawing = YearDrawing.Of(previewed?.Season ?? season, setup, view with { Findings = IsAboutFindings(panel) ? shownFindings : [.. shownFindings.Where(finding => finding.Severity == Severity.Stop)], TrackOrder = shown.Order.ToValueList(), Hidden = shown.Hidden.ToValueList(), Folded = shown.Folded.ToValueList() });
         rows = [.. drawing.Tracks.Stacked()];
         trackIds = [.. drawing.Tracks.Select(track => track.Id)];
         height = drawing.Height;

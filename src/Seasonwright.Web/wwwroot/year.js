@@ -11,6 +11,12 @@ import { shareCells } from './clipboard.js';
 
 const between = (low, value, high) => Math.min(high, Math.max(low, value));
 
+// A remedy is seen before it is taken: where the findings stand beneath the chart, the changed weeks come into sight.
+export function look(page) {
+  const seen = page.querySelector('.marked-week') ?? page.querySelector('.chart');
+  requestAnimationFrame(() => seen.scrollIntoView({ block: 'nearest', inline: 'center' }));
+}
+
 export function start(page, live) {
   const chart = page.querySelector('.chart');
   const svg = page.querySelector('svg.drawing');
@@ -105,14 +111,24 @@ export function start(page, live) {
   };
 
   // The drawing is painted anew below the cursor; it stays on its week and track.
+  let followed = page.dataset.at;
   new MutationObserver(() => {
+    // A finding that is pressed takes the cursor along.
+    if (page.dataset.at !== followed) {
+      followed = page.dataset.at;
+      const [first, last] = followed.split(' ').map(week => cells.find('weeks', Number(week)));
+      [anchor, cursor] = [first, last];
+      paintCursor();
+      svg.querySelector(`#${CSS.escape(last.id)}`)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+      return;
+    }
     if (!cursor) return;
     const before = [cursor, anchor ?? cursor];
     [cursor, anchor] = before.map(cell => cells.find(cell.track, cell.week, cell.day));
     paintCursor();
     // Weeks that have gone out of sight are not chosen any more: the panel names those that are.
     if (before.some((cell, end) => cell.week !== [cursor, anchor][end].week)) tellPanel();
-  }).observe(page, { attributes: true, attributeFilter: ['data-number', 'data-layout'] });
+  }).observe(page, { attributes: true, attributeFilter: ['data-number', 'data-layout', 'data-at'] });
 
   // ---- menus and panels --------------------------------------------------------------------------------------------
 

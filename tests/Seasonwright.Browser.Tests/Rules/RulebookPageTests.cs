@@ -81,11 +81,23 @@ public sealed class RulebookPageTests(BrowserFixture browser, UnchangedDemo demo
         await Assertions.Expect(page.Locator("[id='weekly-ramp.caution_up']")).ToHaveValueAsync("15");
         await Assertions.Expect(page.Locator("#weekly-ramp .figure.own")).ToHaveCountAsync(0);
 
+        // Each is possible, both together are not.
+        await page.FillAsync("[id='weekly-ramp.warning_up']", "10 %");
+        await page.ClickAsync("#weekly-ramp .main-act");
+        await Assertions.Expect(page.Locator("#weekly-ramp .wrong")).ToContainTextAsync("“Rise that gives a caution, as a share” may not be above “Rise that gives a warning, as a share”");
+        await page.FillAsync("[id='weekly-ramp.warning_up']", "20");
+        await page.ClickAsync("#match-gap-short > summary");
+        await page.SelectOptionAsync("[id='match-gap-short.preset']", "stop_72");
+        await page.ClickAsync("#match-gap-short .main-act");
+        await Assertions.Expect(page.Locator("#match-gap-short .wrong")).ToContainTextAsync("Give the day from which these limits hold");
+        await page.GotoAsync(page.Url.Split('#')[0]);
+
+        await page.ClickAsync("#weekly-ramp > summary");
         await page.SelectOptionAsync("[id='weekly-ramp.on']", "no");
         await page.ClickAsync("#weekly-ramp .main-act");
         await Assertions.Expect(page.Locator("#weekly-ramp .rule-state")).ToHaveTextAsync("Off for this team");
         await Assertions.Expect(page.Locator("[id='concussion-clearance.on']")).ToHaveCountAsync(0);
-        await Assertions.Expect(page.Locator("#concussion-clearance")).ToContainTextAsync("Nobody may switch this rule off");
+        await Assertions.Expect(page.Locator("#concussion-clearance")).ToContainTextAsync("nobody may switch it off or change its figures");
         Assert.Empty(window.Complaints);
     }
 

@@ -70,8 +70,12 @@ public sealed class CheckTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator(".stop-line").First).ToContainTextAsync("hours");
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
-        await Assertions.Expect(page.Locator(".panel form button[type=submit]")).ToBeDisabledAsync();
-        var stops = await page.Locator(".year > .stop-line").CountAsync();
+        var publish = page.Locator(".panel form[data-draft$='-publish'] button");
+        await Assertions.Expect(publish).ToBeDisabledAsync();
+        // Whoever publishes sees what was found.
+        await Assertions.Expect(page.Locator(".panel .finding").First).ToContainTextAsync("hours");
+        await Assertions.Expect(page.Locator("#findings-w0")).ToHaveCountAsync(1);
+        var stops = int.Parse((await page.Locator(".year > .stop-line b").InnerTextAsync()).Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         Assert.True(stops > 1, $"{stops} stops");
         await page.Locator(".year > .stop-line button").First.ClickAsync();
         var stop = page.Locator(".finding").First;
@@ -84,8 +88,54 @@ public sealed class CheckTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator(".year > .stop-line")).ToHaveCountAsync(0);
         await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Check");
         await page.GetByRole(AriaRole.Button, new() { Name = "Publish", Exact = true }).ClickAsync();
-        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Publish");
-        await Assertions.Expect(page.Locator(".panel form button[type=submit]")).ToBeEnabledAsync();
+        await Assertions.Expect(page.Locator(".panel h2").First).ToHaveTextAsync("Publish");
+        await Assertions.Expect(publish).ToBeEnabledAsync();
+        Assert.Empty(year.Window.Complaints);
+    }
+
+    /// <summary>The week of a finding is where the cursor goes, at every zoom, and the findings stay open.</summary>
+    [Theory]
+    [InlineData("Whole season")]
+    [InlineData("Weeks")]
+    public async Task A_finding_leads_to_its_week(string zoom)
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace);
+        var page = year.Page;
+        await page.GetByRole(AriaRole.Button, new() { Name = zoom, Exact = true }).First.ClickAsync();
+        await page.Locator(".acts button", new() { HasTextString = "Check" }).ClickAsync();
+        var link = page.Locator(".findings > li > .finding-head button").Last;
+        var week = int.Parse((await link.InnerTextAsync()).Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture);
+        await link.ClickAsync();
+        await Assertions.Expect(page.Locator("svg.drawing")).ToHaveAttributeAsync("aria-activedescendant", $"weeks-w{week - 1}");
+        await Assertions.Expect(page.Locator($"#weeks-w{week - 1}")).ToBeInViewportAsync();
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Check");
+    }
+
+    [Theory]
+    [InlineData(360, true)]
+    [InlineData(768, false)]
+    [InlineData(1440, true)]
+    [InlineData(1440, false)]
+    public async Task Findings_and_a_remedy_can_be_read_by_everyone_and_the_changed_weeks_are_in_sight(int width, bool dark)
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var year = await YearWindow.OpenAsync(browser, workspace, width, dark);
+        var page = year.Page;
+        var number = await year.NumberAsync();
+        await page.ClickAsync("#weeks-w32");
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Week 33");
+        await page.FillAsync("#load", "130");
+        await page.PressAsync("#load", "Tab");
+        await year.AfterAsync(number);
+        await page.Locator(".acts button", new() { HasTextString = "Check" }).ClickAsync();
+        await page.Locator("summary", new() { HasTextString = "Why?" }).First.ClickAsync();
+        await page.Locator("summary", new() { HasTextString = "Live with it" }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Show a remedy" }).First.ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Take it" })).ToBeInViewportAsync();
+        await Assertions.Expect(page.Locator(".marked-week")).ToBeInViewportAsync();
+        await year.Window.AssertFitsAsync();
+        await year.Window.AssertAccessibleAsync(".panel", ".preview-line");
         Assert.Empty(year.Window.Complaints);
     }
 

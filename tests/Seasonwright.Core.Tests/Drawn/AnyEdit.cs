@@ -1,5 +1,6 @@
 using CsCheck;
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using static Seasonwright.Core.Tests.Drawn.Any;
@@ -10,6 +11,26 @@ namespace Seasonwright.Core.Tests.Drawn;
 /// <summary>Edits of every kind, by the name of their kind.</summary>
 internal static class AnyEdit
 {
+    /// <summary>A figure of a rule at an end of what it holds, in the middle, or at its default.</summary>
+    private static readonly Gen<SetRuleParameter> AnyFigure =
+        from rule in Gen.OneOf(Rulebook.All.ToArray())
+        from figure in Gen.OneOf(rule.Settings.ToArray())
+        from value in Gen.OneOf(Values(figure))
+        select new SetRuleParameter(new RuleParameter(rule.Id, figure.Name), value);
+
+    /// <summary>Values that a figure can hold, the outermost of them included.</summary>
+    public static string[] Values(Figure figure) => figure.Kind switch
+    {
+        FigureKind.Number => [figure.Default, Text(figure.Least), Text(figure.Most), Text((figure.Least + figure.Most) / 2)],
+        FigureKind.Numbers => [figure.Default, .. new[] { figure.Least, figure.Most }.Select(end => string.Join(' ', Enumerable.Repeat(Text(end), figure.Default.Split(' ').Length)))],
+        FigureKind.YesNo => ["yes", "no"],
+        FigureKind.Choice => [.. figure.Choices],
+        FigureKind.Day => ["", "2026-07-01"],
+        _ => [figure.Default, "other"],
+    };
+
+    private static string Text(decimal number) => number.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture);
+
     public static readonly IReadOnlyDictionary<string, Gen<SeasonEdit>> OfSeason = Named<SeasonEdit>(
         Kind(Gen.Select(FindingKeys, Texts, Gen.Int[-1, 40], Gen.Null(Gen.Const("Mara Lindt")), Gen.Nullable(Gen.Enum<StaffRole>()), (finding, reason, size, releaser, role) => new AcceptFinding(finding, new Acceptance(reason, size, "", releaser, role)))),
         Kind(FindingKeys.Select(finding => new ReopenFinding(finding))),
@@ -62,7 +83,7 @@ internal static class AnyEdit
         Kind(Gen.Select(AnyMinutes, AnyRpe, AnyRpe, (minutes, rpe, friendly) => new SetMatchLoad(new MatchLoad(minutes, rpe, friendly)))),
         Kind(Gen.Select(QualityIds, Texts, Gen.Enum<QualityKind>(), Gen.Int[0, 9], (id, name, kind, place) => new SetQuality(new Quality(id, name, kind, place)))),
         Kind(Gen.Nullable(AnyLoad).Select(load => new SetReferenceWeek(load))),
-        Kind(Gen.Select(Gen.OneOf("ramp", "match-week"), Gen.OneOf("most", "least"), MaybeTexts, (rule, name, value) => new SetRuleParameter(new RuleParameter(rule, name), value))),
+        Kind(Gen.OneOf(AnyFigure, Gen.Select(Gen.OneOf("ramp", "match-week"), Gen.OneOf("most", "least"), MaybeTexts, (rule, name, value) => new SetRuleParameter(new RuleParameter(rule, name), value)))),
         Kind(Texts.Select(name => new SetTeamName(name))),
         Kind(Gen.Select(AnySessions, AnySessions, AnySessions, (practices, gym, conditioning) => new SetUsualWeek(new UsualWeek(practices, gym, conditioning)))));
 

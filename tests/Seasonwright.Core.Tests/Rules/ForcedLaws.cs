@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using CsCheck;
 using Seasonwright.Core.Rules;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Tests.Rules;
 

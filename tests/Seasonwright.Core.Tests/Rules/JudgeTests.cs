@@ -2,7 +2,8 @@ using Seasonwright.Core.Rules;
 using Seasonwright.Core.Rules.OfAthlete;
 using Seasonwright.Core.Rules.OfDay;
 using Seasonwright.Core.Rules.OfWeek;
-using static Seasonwright.Core.Rules.Severity;
+using Seasonwright.Core.Seasons;
+using static Seasonwright.Core.Seasons.Severity;
 
 namespace Seasonwright.Core.Tests.Rules;
 

@@ -16,13 +16,31 @@ public class OneCauseTests
     [InlineData("aerobic-upkeep", "quality-left-idle", "B60+a2 B60+s1x5 B60+a2", "aerobic_endurance caution 2-6")]
     [InlineData("aerobic-upkeep", "quality-left-idle", "B60+h2 B60+s1x3 B60+h2", "anaerobic_glycolytic caution 2-4")]
     [InlineData("return-after-break-volume", "weekly-ramp", "C60/6x2 X C80/6", "rise caution 4", "return-after-break-volume.season_start=kept")]
-    [InlineData("return-after-break-volume", "trailing-four-spike", "C60x3 X C80", "spike caution 5", "return-after-break-volume.season_start=kept", "X45")]
+    [InlineData("weekly-ramp", "trailing-four-spike", "B50x4 B70", "spike caution 5")]
+    [InlineData("return-after-break-volume", "trailing-four-spike", "C60x3 X C80", "spike caution 5", "return-after-break-volume.season_start=kept; weekly-ramp.on=no", "X45")]
     public void The_second_is_silent_where_the_first_has_spoken(string speaks, string silent, string plan, string alone, string figures = "", string off = "X")
     {
         plan = plan.Replace("X", off, StringComparison.Ordinal);
         Assert.Contains(' ', Plans.Say(speaks, plan, figures));
         Assert.Equal(nameof(RuleState.Checked), Plans.Say(silent, plan, figures));
         Assert.Equal(alone, Plans.Say(silent, plan, $"{speaks}.on=no; {figures}"));
+    }
+
+    /// <summary>A gentle word elsewhere does not hide a graver one: three matches in seven days, each gap a caution.</summary>
+    [Fact]
+    public void A_caution_does_not_silence_a_warning()
+    {
+        Assert.Equal("short caution 2 forced", Plans.Say("match-gap-short", "C60/7@10:00 C60/3@15:00/6@20:00"));
+        Assert.Equal("many warning 2 forced", Plans.Say("matches-per-week", "C60/7@10:00 C60/3@15:00/6@20:00"));
+    }
+
+    /// <summary>Nothing is called fine that another rule has to tell.</summary>
+    [Fact]
+    public void What_another_rule_tells_is_said_to_be_told()
+    {
+        var answer = Rulebook.Check(Plans.Of("C60/3/6"), Plans.Team()).Answers.Single(answer => answer.Rule.Id == "matches-per-week");
+        Assert.Equal((1, 1), (answer.Against, answer.Told));
+        Assert.EndsWith("; 1 of them told by another rule", RuleText.Of(answer), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -33,8 +51,8 @@ public class OneCauseTests
     [Fact]
     public void Other_words_of_the_first_hide_nothing()
     {
-        const string plan = "B100x2 T95x4 C110/6!";
-        Assert.Equal("long warning 3-7", Plans.Say("taper-length", plan));
+        const string plan = "B100x2 T95x3 T105/6!";
+        Assert.Equal("long warning 3-6", Plans.Say("taper-length", plan));
         Assert.Equal("full caution 3-6", Plans.Say("taper-volume", plan));
     }
 
@@ -44,7 +62,7 @@ public class OneCauseTests
         var finding = Assert.Single(Rulebook.Check(Plans.Of("GP: B60x2 B70 B84 B97"), Plans.Team()).Findings, finding => finding.Rule.Id == "weekly-ramp");
         Assert.Equal((3, 5, 3), (finding.Place.First, finding.Place.Last, finding.Times));
         Assert.Equal(0.20m, finding.Value);
-        Assert.EndsWith("So in weeks 3 to 5; this is the largest, in week 4.", finding.Sentence, StringComparison.Ordinal);
+        Assert.EndsWith("So it is in weeks 3 to 5, most of all in week 4.", finding.Sentence, StringComparison.Ordinal);
         Assert.Equal("week/w3", finding.Key.About);
     }
 
@@ -52,7 +70,7 @@ public class OneCauseTests
     public void Weeks_apart_and_other_words_are_findings_of_their_own()
     {
         Assert.Equal("rise caution 3, rise caution 5", Plans.Say("weekly-ramp", "B60x2 B70x2 B81"));
-        Assert.Equal("small caution 4, large caution 5", Plans.Say("unloading-size", "GP: B100x3 U71 U49"));
+        Assert.Equal("days caution 4-5, small caution 4, large caution 5", Plans.Say("unloading-size", "GP: B100x3 U71 U49"));
     }
 
     /// <summary>Several times in one week: the season goes on with one line.</summary>
@@ -61,11 +79,11 @@ public class OneCauseTests
     {
         var finding = Assert.Single(Rulebook.Check(Plans.Of("C60/1/3/5"), Plans.Team()).Findings, finding => finding.Rule.Id == "match-gap-short");
         Assert.Equal(2, finding.Times);
-        Assert.EndsWith("So 2 times in that week; this is the largest.", finding.Sentence, StringComparison.Ordinal);
+        Assert.EndsWith("So it is 2 times in that week; this is the worst.", finding.Sentence, StringComparison.Ordinal);
     }
 
     /// <summary>A run is forced only where each of its worst weeks is: what is painted can mend the rest.</summary>
     [Fact]
     public void A_run_is_forced_where_its_largest_is() =>
-        Assert.Equal("spike caution 5-6", Plans.Say("trailing-four-spike", "?10x4 G60/1/3/6 ?40"));
+        Assert.Equal("spike caution 5-6", Plans.Say("trailing-four-spike", "?10x4 G60/1/3/6 ?40", "weekly-ramp.on=no"));
 }

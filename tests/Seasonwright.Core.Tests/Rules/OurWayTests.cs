@@ -65,7 +65,7 @@ public class OurWayTests
         var rule = Rulebook.Of("taper-length");
         var place = new Place($"week/{Plans.Week(3)}", 3, 3);
         var lived = Enumerable.Range(3, 3).Select(week => new AcceptedFinding(
-            new Finding(rule, "missing", place with { About = $"match/m{week}", First = week, Last = week }, Severity.Caution, "", 0, 4, "", 4, false, ValueList<SeasonEdit>.Empty, 1, ""), new Acceptance("Fixture list", 4, "")));
+            new Finding(rule, "missing", place with { About = $"match/m{week}", First = week, Last = week }, Severity.Caution, "", 0, 4, "", 4, 4, false, ValueList<SeasonEdit>.Empty, 1, ""), new Acceptance("Fixture list", 4, "")));
         var offer = Assert.Single(OurWay.Of(season, Plans.Team(), new Checkup([], lived.ToValueList(), [])));
         Assert.Equal(["on=no"], Texts(offer), StringComparer.Ordinal);
     }
@@ -77,7 +77,7 @@ public class OurWayTests
         foreach (var (id, severity) in new[] { ("illness-return", Severity.Warning), ("match-gap-short", Severity.Stop) })
         {
             var lived = Enumerable.Range(1, 4).Select(week => new AcceptedFinding(
-                new Finding(Rulebook.Of(id), "short", new Place($"match/m{week}", week, week), severity, "", 40, 72, "", 32, true, ValueList<SeasonEdit>.Empty, 1, ""), new Acceptance("Released", 32, "")));
+                new Finding(Rulebook.Of(id), "short", new Place($"match/m{week}", week, week), severity, "", 40, 72, "", 32, 32, true, ValueList<SeasonEdit>.Empty, 1, ""), new Acceptance("Released", 32, "")));
             Assert.Empty(OurWay.Of(season, Plans.Team(), new Checkup([], lived.ToValueList(), [])));
         }
     }

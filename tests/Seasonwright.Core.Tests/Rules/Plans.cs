@@ -70,8 +70,10 @@ internal static partial class Plans
         .Aggregate(Setup.Empty(new("team")), (setup, edit) => setup.With(Assert.IsType<Accepted>(Decider.Decide(setup, edit)).Step));
 
     /// <summary>The same with figures of one rule in words: "caution_up=0.1; warning_up=0.3". Those of another have it before them: "taper-volume.min_drop=0.3".</summary>
-    public static Setup Team(string rule, string figures) => Team([.. figures.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(figure => figure.Split('=')).Select(pair =>
-        pair[0].Contains('-', StringComparison.Ordinal) ? (pair[0][..pair[0].IndexOf('.', StringComparison.Ordinal)], pair[0][(pair[0].IndexOf('.', StringComparison.Ordinal) + 1)..], pair[1]) : (rule, pair[0], pair[1]))]);
+    public static Setup Team(string rule, string figures) => Team([.. Figures(rule, figures)]);
+
+    public static IEnumerable<(string Rule, string Figure, string Value)> Figures(string rule, string figures) => figures.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(figure => figure.Split('=')).Select(pair =>
+        pair[0].Contains('-', StringComparison.Ordinal) ? (pair[0][..pair[0].IndexOf('.', StringComparison.Ordinal)], pair[0][(pair[0].IndexOf('.', StringComparison.Ordinal) + 1)..], pair[1]) : (rule, pair[0], pair[1]));
 
     /// <param name="plan">See <see cref="Plans"/>.</param>
     public static Season Of(string plan, params SeasonEdit[] more)

@@ -1,12 +1,16 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Seasonwright.Core.Rules;
+using Seasonwright.Core.Tests.Drawn;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Tests.Rules;
 
 /// <summary>What holds for the tables of all rules together.</summary>
 public partial class RuleTableLaws
 {
+    private static readonly string[] AboutTests = ["test-timing", "return-after-break-strength"];
+
     /// <summary>"rule.says.code" of every sentence about a finding.</summary>
     private static readonly IReadOnlyList<string> Sentences = [.. XDocument.Load(Path.Combine(House.Ground.Source, "Seasonwright.Core", "Rules", "RuleWords.resx")).Root!.Elements("data")
         .Select(data => data.Attribute("name")!.Value).Where(name => name.Contains(".says.", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
@@ -40,7 +44,26 @@ public partial class RuleTableLaws
         Assert.Equal(rule.Id == "return-after-break-volume" ? Severity.Warning : rule.Highest, reached);
     });
 
-    /// <summary>The remedy of a finding is an edit that is accepted, after which the finding is gone or smaller.</summary>
+    /// <summary>Whatever a team sets a figure to, its pages open: each figure at the ends of what it holds, over every plan of its rule.</summary>
+    [Fact]
+    public void No_figure_makes_a_rule_fail()
+    {
+        var checks = 0;
+        foreach (var ofRule in RuleTable.Lines.GroupBy(line => line.Rule, StringComparer.Ordinal))
+            foreach (var figure in Rulebook.Of(ofRule.Key).Settings)
+                foreach (var value in AnyEdit.Values(figure))
+                    foreach (var (rule, plan, _, figures) in ofRule)
+                    {
+                        Rulebook.Check(Plans.Of(plan), Plans.Team([.. Plans.Figures(rule, figures), (rule, figure.Name, value)]));
+                        checks++;
+                    }
+        Assert.True(checks > 3000, $"{checks}");
+    }
+
+    /// <summary>
+    /// The remedy of a finding is an edit that is accepted, after which the finding is gone or smaller and the rule as a whole finds
+    /// no more than before: what moves on to the next week is not mended.
+    /// </summary>
     [Fact]
     public void Every_remedy_mends()
     {
@@ -50,8 +73,10 @@ public partial class RuleTableLaws
             var (season, setup) = (Plans.Of(plan), Plans.Team(rule, figures));
             foreach (var finding in Rulebook.Check(season, setup).Findings.Where(finding => finding.Rule.Id == rule && finding.Remedy.Count > 0))
             {
-                var after = Rulebook.Check(Plans.After(season, finding.Remedy), setup).Findings.FirstOrDefault(other => other.Key == finding.Key);
-                Assert.True(after is null || after.Size < finding.Size, $"{rule}: {plan}: {finding.Sentence}");
+                var before = Rulebook.Check(season, setup).Findings;
+                var after = Rulebook.Check(Plans.After(season, finding.Remedy), setup).Findings;
+                Assert.True(after.FirstOrDefault(other => other.Key == finding.Key) is not { } same || same.Size < finding.Size, $"{rule}: {plan}: {finding.Sentence}");
+                Assert.True(Total(after, rule).CompareTo(Total(before, rule)) < 0, $"{rule}: {plan}: {finding.Sentence} moves on: {string.Join(" ", after.Select(other => other.Sentence))}");
                 mended.Add($"{rule}.{finding.Code}");
             }
         }
@@ -65,6 +90,13 @@ public partial class RuleTableLaws
                 "test-timing.after", "test-timing.before", "test-timing.decisive", "test-timing.heavy", "test-timing.late", "trailing-four-spike.spike", "transition-length.missing", "transition-without-upkeep.idle",
                 "unloading-size.large", "unloading-size.rise", "unloading-size.small", "weekly-ramp.rise",
             ], mended.Order(StringComparer.Ordinal), StringComparer.Ordinal);
+    }
+
+    /// <summary>What a rule finds in all, and what the two rules about test days find together: one must not pass it to the other.</summary>
+    private static (decimal Size, int Count) Total(IEnumerable<Finding> findings, string rule)
+    {
+        var ofRule = findings.Where(finding => finding.Rule.Id == rule || AboutTests.Contains(finding.Rule.Id) && AboutTests.Contains(rule)).ToList();
+        return (ofRule.Sum(finding => finding.Size), ofRule.Count);
     }
 
     [GeneratedRegex(@"(?<= )(?:caution|warning|stop)(?= )", RegexOptions.CultureInvariant, 1000)]

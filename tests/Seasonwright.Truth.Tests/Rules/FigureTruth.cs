@@ -1,5 +1,6 @@
 using System.Globalization;
 using Seasonwright.Core.Rules;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Truth.Tests.Rules;
 

@@ -13,7 +13,7 @@ public class WorkedCaseTruth
 
     [Theory]
     // This week 2,400; before 1,800, 1,900, 2,000, 1,500: 1.33, caution.
-    [InlineData("trailing-four-spike", "B180 B190 B200 B150 B240", "spike caution 5", 1.33)]
+    [InlineData("trailing-four-spike", "B180 B190 B200 B150 B240", "spike caution 5", 1.33, "weekly-ramp.on=no")]
     // One of the four weeks missing: gated, no value shown.
     [InlineData("trailing-four-spike", "B180 - B200 B150 B240", "TooLittle", null)]
     // 2,000, 2,100, unloading 1,300, next 2,200: held against 2,100, + 4.8 %, no flag.

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfAthlete;
 
 /// <summary>Intended RPE and reported RPE per session.</summary>

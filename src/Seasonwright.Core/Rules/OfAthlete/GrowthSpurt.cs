@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfAthlete;
 
 /// <summary>Stature measurements with dates for athletes 10-17.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfAthlete;
 
 /// <summary>Status returning with clinician release; days away; own 4-week mean load before injury; planned weekly load; clinician's own schedule if any.</summary>

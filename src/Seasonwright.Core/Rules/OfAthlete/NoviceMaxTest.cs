@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfAthlete;
 
 /// <summary>Planned one-repetition test; training age; age; technique sign-off; supervisor ratio.</summary>

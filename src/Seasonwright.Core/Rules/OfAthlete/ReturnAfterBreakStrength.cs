@@ -1,4 +1,4 @@
-using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules.OfAthlete;
 
@@ -8,7 +8,6 @@ internal static class ReturnAfterBreakStrength
     public static readonly Figure Freq = Figure.Numbers("freq", FigureUnit.Count, 3, 4);
     public static readonly Figure IrvRange = Figure.Numbers("irv_range", FigureUnit.Count, 11, 30);
     public static readonly Figure NoTestDays = Figure.Number("no_test_days", 4, FigureUnit.Days);
-    public static readonly Figure MinAbsenceDays = Figure.Number("min_absence_days", 14, FigureUnit.Days);
 
     public static Rule Rule { get; } = new("return-after-break-strength")
     {
@@ -17,7 +16,7 @@ internal static class ReturnAfterBreakStrength
         Evidence = Evidence.ExpertOpinion,
         Status = SourceStatus.PartlyConfirmed,
         Sources = [Sources.Caterisano2019, Sources.CollegePolicy, Sources.Ncaa2019],
-        Figures = [Freq, IrvRange, NoTestDays, MinAbsenceDays],
+        Figures = [Freq, IrvRange, NoTestDays],
         Needs = Needs.Sessions,
         Looks = Looks,
     };
@@ -32,21 +31,26 @@ internal static class ReturnAfterBreakStrength
             // Of the weeks after the first only what is left of the first days in them.
             if (day > figures.Number(NoTestDays) && plan.SinceAbsence(week) > 0) continue;
             var place = new Place($"test/{test.Id}", week.Number, week.Number);
-            var later = back.AddDays((int)figures.Number(NoTestDays));
             yield return day > figures.Number(NoTestDays)
                 ? new Fine(place)
                 : new Breach(place, "test", Severity.Warning, day, figures.Number(NoTestDays))
                 {
                     Numbers = [test.Day, test.Battery, day, figures.Number(NoTestDays)],
                     Figure = NoTestDays.Name,
-                    Remedy = plan.WeekOf(later) is { IsTraining: true } ? [new SetTestDay(test with { Day = later })] : [],
+                    Remedy = BetterTestDay.For(plan, test),
                 };
         }
     }
 
+    /// <summary>Whether the rule, where the team has it on, is against a test that tires on this day.</summary>
+    public static bool IsAgainst(Plan plan, DateOnly day, PlanWeek week) =>
+        Rule.IsOn(plan.Setup) && FirstDayBack(plan, week) is { } back && day.DayNumber - back.DayNumber < new Figures(Rule.Id, plan.Setup).Number(NoTestDays);
+
     /// <summary>Of the last return at or before a week; null where training was kept up. A season's first week may be short, so days are counted and not weeks.</summary>
     private static DateOnly? FirstDayBack(Plan plan, PlanWeek week) =>
-        plan.Weeks.Take(week.Number).LastOrDefault(other => other.IsTraining && plan.SinceAbsence(other) == 0)?.Days.First;
+        plan.Weeks.Take(week.Number).LastOrDefault(other => IsBack(plan, other) && !(plan.Before(other) is { } before && IsBack(plan, before)))?.Days.First;
+
+    private static bool IsBack(Plan plan, PlanWeek week) => week.IsTraining && plan.SinceAbsence(week) == 0;
 
     /// <summary>The lifting index of an exercise: sets by repetitions by the share of 1RM, 0 to 1.</summary>
     public static decimal Index(int sets, int reps, decimal share) => sets * reps * share;

@@ -1,5 +1,4 @@
 using Seasonwright.Core.Edits;
-using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules.OfAthlete;
@@ -61,7 +60,8 @@ internal static class ReturnAfterBreakVolume
     private static (decimal Au, Figure Figure)? CeilingAfterAbsence(Plan plan, PlanWeek week, PlanWeek? lastOff, int since, Figures figures)
     {
         var points = since == 0 ? FirstPoints : SecondPoints;
-        if (lastOff is null || lastOff.IsTransition) return (figures.Number(points) * plan.Point, points);
+        // A break before anybody trained is the season's start still.
+        if (lastOff is null || lastOff.IsTransition || !plan.Weeks.Take(lastOff.Number).Any(other => other.IsTraining)) return (figures.Number(points) * plan.Point, points);
         var before = plan.Weeks.Take(lastOff.Number).Where(other => other.IsNormal && other.Total > 0).TakeLast(ReferenceWeeks).ToList();
         return before.Count > 0 && Ceiling(before.Average(other => other.Total!.Value), since + 1, isFull: false, figures) is { } ceiling ? (ceiling, CutShort) : null;
     }
@@ -78,7 +78,7 @@ internal static class ReturnAfterBreakVolume
         {
             Numbers = [points, most, since + 1],
             Figure = figure == CutShort ? "" : figure.Name,
-            Remedy = [new SetWeekLoad(week.Id, week.Id, new Load((int)ceiling))],
+            Remedy = [new SetWeekLoad(week.Id, week.Id, Plan.LoadOf(Math.Floor(ceiling)))],
         };
     }
 

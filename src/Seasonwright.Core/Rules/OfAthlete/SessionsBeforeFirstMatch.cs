@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfAthlete;
 
 /// <summary>Absence days; date of full-training release; number of full team sessions completed since; next match selection.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfAthlete;
 
 /// <summary>New and old result; typical error of that test (own squad or entered); between-athlete SD.</summary>

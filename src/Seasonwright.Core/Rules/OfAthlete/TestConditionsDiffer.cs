@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfAthlete;
 
 /// <summary>Two test results of the same test: protocol, device, surface, time of day, kit, warm-up, hours since last match or hard session.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfAthlete;
 
 /// <summary>Number of days or weeks logged; share of sessions with RPE; share of check-ins.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfAthlete;
 
 /// <summary>Daily check-in items (1-5 or 1-10) per athlete; own rolling baseline.</summary>

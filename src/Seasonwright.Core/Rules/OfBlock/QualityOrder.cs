@@ -33,8 +33,7 @@ internal static class QualityOrder
                 continue;
             }
             yield return Judge(run, QualityKind.Power, QualityKind.MaximumStrength, figures.Number(MinStrengthWeeks), "power");
-            var away = plan.Weeks.Take(run[0].Number - 1).Reverse().TakeWhile(week => !week.IsTraining).Sum(week => week.Days.Length);
-            if (away >= figures.Number(LayoffDays)) yield return Judge(run, QualityKind.MaximumStrength, QualityKind.Hypertrophy, figures.Number(MinBaseWeeks), "strength");
+            if (plan.DaysAwayBefore(run[0]) >= figures.Number(LayoffDays)) yield return Judge(run, QualityKind.MaximumStrength, QualityKind.Hypertrophy, figures.Number(MinBaseWeeks), "strength");
         }
     }
 

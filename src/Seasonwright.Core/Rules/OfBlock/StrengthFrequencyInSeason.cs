@@ -38,16 +38,17 @@ internal static class StrengthFrequencyInSeason
                     idle.Add(week);
                     continue;
                 }
-                if (idle.Count > 0) yield return Gap(plan, idle, figures);
+                if (idle.Count > 0) yield return Gap(plan, idle, isClosed: week is not null, figures);
                 idle.Clear();
                 if (week is not null) yield return Week(plan, week, figures);
             }
         }
     }
 
-    private static Look Gap(Plan plan, List<PlanWeek> idle, Figures figures)
+    private static Look Gap(Plan plan, List<PlanWeek> idle, bool isClosed, Figures figures)
     {
-        var days = 7 * (idle.Count + 1);
+        // Where no dose follows nobody knows when the next one comes.
+        var days = 7 * (idle.Count + (isClosed ? 1 : 0));
         var place = Place.Of(idle[0], idle[^1]);
         return days <= figures.Number(MaxGapDays)
             ? new Fine(place)

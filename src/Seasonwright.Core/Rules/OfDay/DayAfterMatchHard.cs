@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfDay;
 
 /// <summary>Sessions within 48 h after match end for athletes with >= min_minutes played.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfDay;
 
 /// <summary>Planned load and intent on the day before a match; other training-day loads in the same week.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfDay;
 
 /// <summary>Hard days (see terms) per athlete.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfDay;
 
 /// <summary>Sessions meeting heavy_lower (see terms) and their hours before match start.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfDay;
 
 /// <summary>Start times of heavy_lower sessions and of maximal sprint / high-volume jump sessions.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfDay;
 
 /// <summary>Next prescribed load v last load for the same lift and reps; last session's repetitions above target.</summary>

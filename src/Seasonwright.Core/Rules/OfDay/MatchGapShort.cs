@@ -17,6 +17,7 @@ internal static class MatchGapShort
         Status = SourceStatus.Confirmed,
         Sources = [Sources.Fifa2025, Sources.Julian2021, Sources.Silva2018, Sources.Silva2018Conclusion, Sources.Bengtsson2018],
         Figures = [HardH, CongestedH, Preset, Figure.PresetDate],
+        Rising = [[HardH, CongestedH]],
         Needs = Needs.Reports,
         Releasers = [StaffRole.Doctor, StaffRole.Management],
         Looks = Looks,
@@ -27,22 +28,22 @@ internal static class MatchGapShort
         foreach (var gap in MatchGap.All(plan))
         {
             if (plan.WeekOf(gap.Second.Day!.Value) is not { } week) continue;
-            if (gap.Hours >= figures.Number(CongestedH)) yield return new Fine(Place.Of(week));
+            var isHard = gap.Hours < figures.Number(HardH);
+            if (!isHard && gap.Hours >= figures.Number(CongestedH)) yield return new Fine(Place.Of(week));
             else
             {
-                var isHard = gap.Hours < figures.Number(HardH);
                 var limit = isHard ? HardH : CongestedH;
-                yield return new Breach(Place.Of(week), gap.IsEstimated ? "estimated" : "short", SeverityOf(isHard, figures), gap.Hours, figures.Number(limit))
+                yield return new Breach(Place.Of(week), gap.IsEstimated ? "estimated" : "short", SeverityOf(isHard, gap.Second.Day!.Value, figures), gap.Hours, figures.Number(limit))
                 {
                     Numbers = [gap.Hours, gap.First.Day, gap.Second.Day, figures.Number(limit)],
                     Figure = limit.Name,
-                    Beyond = figures.Number(CongestedH) - gap.Hours,
+                    Beyond = Math.Max(figures.Number(CongestedH), figures.Number(HardH)) - gap.Hours,
                     IsForced = true,
                 };
             }
         }
     }
 
-    private static Severity SeverityOf(bool isHard, Figures figures) =>
-        !isHard ? Severity.Caution : figures.Preset(Preset) is null ? Severity.Warning : Severity.Stop;
+    private static Severity SeverityOf(bool isHard, DateOnly day, Figures figures) =>
+        !isHard ? Severity.Caution : figures.Preset(Preset, day) is null ? Severity.Warning : Severity.Stop;
 }

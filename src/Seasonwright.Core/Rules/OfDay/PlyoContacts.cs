@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfDay;
 
 /// <summary>Jump contacts per session; athlete level; strength sign-off; sessions per week.</summary>

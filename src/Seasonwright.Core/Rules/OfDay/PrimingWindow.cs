@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfDay;
 
 /// <summary>Sessions with intent priming; match start; sets, %1RM, minutes, RPE.</summary>

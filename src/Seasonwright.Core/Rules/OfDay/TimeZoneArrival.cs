@@ -21,27 +21,55 @@ internal static class TimeZoneArrival
         Looks = Looks,
     };
 
-    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures) =>
+        from journey in plan.Events
+        where journey.Legs is { Count: > 0 }
+        from look in Looks(plan, journey, figures)
+        select look;
+
+    private static IEnumerable<Look> Looks(Plan plan, Event journey, Figures figures)
     {
-        foreach (var journey in plan.Events.Where(item => item.Legs is { Count: > 0 }))
+        var stays = Stays(journey, figures);
+        if (stays.Count == 0)
         {
-            var legs = journey.Legs!.OrderBy(leg => leg.Day).ToList();
-            var zones = 0m;
-            for (var i = 0; i < legs.Count; i++)
-            {
-                zones += legs[i].ZoneShift ?? 0;
-                var arrival = legs[i].ArrivalDay ?? legs[i].Day;
-                var until = i + 1 < legs.Count ? legs[i + 1].Day : journey.Days.Last;
-                if (legs[i].ZoneShift is null or 0 || plan.Matches.FirstOrDefault(match => match.Day >= arrival && match.Day <= until) is not { } match || plan.WeekOf(match.Day!.Value) is not { } week) continue;
-                yield return Judge(new Place($"match/{match.Id}", week.Number, week.Number), match, zones, match.Day.Value.DayNumber - arrival.DayNumber, figures);
-            }
+            // A shift of nothing is known, one that nobody entered is not.
+            if (journey.Legs!.Any(leg => leg.ZoneShift is null) && plan.Matches.FirstOrDefault(match => journey.Days.Contains(match.Day!.Value)) is { } unknown) yield return new TooLittle(Place.Of(plan, unknown), "missing.zones");
+            yield break;
+        }
+        foreach (var match in plan.Matches)
+        {
+            // What is arrived at on the day of a match counts for it only where nothing came before, or where the clocks say so.
+            var stay = stays.LastOrDefault(stay => stay.Arrival < match.Day || stay.Arrival == match.Day && (stay == stays[0] || stay.At <= match.KickOff));
+            if (stay is null || match.Day > journey.Days.Last && (stay != stays[^1] || match.Day!.Value.DayNumber - stay.Arrival.DayNumber >= Need(stay.Zones, figures))) continue;
+            yield return Judge(Place.Of(plan, match), match, stay.Zones, match.Day!.Value.DayNumber - stay.Arrival.DayNumber, figures);
         }
     }
+
+    /// <summary>
+    /// Where a journey brings a body's clock: after each leg that shifts it, how many zones it then is from what the body is used
+    /// to. Whoever stays as long as those zones need is used to the new place, so that the way home counts.
+    /// </summary>
+    private static List<Stay> Stays(Event journey, Figures figures)
+    {
+        List<Stay> stays = [];
+        var (offset, used) = (0m, 0m);
+        foreach (var leg in journey.Legs!.Where(leg => leg.ZoneShift is not (null or 0)).OrderBy(leg => leg.ArrivalDay ?? leg.Day))
+        {
+            if (stays.Count > 0 && leg.Day.DayNumber - stays[^1].Arrival.DayNumber >= Need(offset - used, figures)) used = offset;
+            offset += leg.ZoneShift!.Value;
+            stays.Add(new Stay(leg.ArrivalDay ?? leg.Day, leg.Arrives, offset - used));
+        }
+        return stays;
+    }
+
+    private static decimal Need(decimal zones, Figures figures) => Math.Abs(zones) * figures.Number(zones > 0 ? EastDay : WestDay);
+
+    private sealed record Stay(DateOnly Arrival, TimeOnly? At, decimal Zones);
 
     private static Look Judge(Place place, Match match, decimal shift, int days, Figures figures)
     {
         var zones = Math.Abs(shift);
-        var need = zones * figures.Number(shift > 0 ? EastDay : WestDay);
+        var need = Need(shift, figures);
         if (zones < figures.Number(MinZones) || days >= need) return new Fine(place);
         var isLate = days < figures.Number(WarnShare) * need && match.Importance == Importance.Key;
         return new Breach(place, shift > 0 ? "east" : "west", isLate ? Severity.Warning : Severity.Caution, days, need)

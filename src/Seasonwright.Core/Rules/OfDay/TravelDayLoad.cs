@@ -29,22 +29,34 @@ internal static class TravelDayLoad
     {
         foreach (var leg in plan.Events.SelectMany(item => item.Legs ?? ValueList<Leg>.Empty))
         {
-            if (leg is not { Departs: { } departs, Arrives: { } arrives }) continue;
-            var arrival = (leg.ArrivalDay ?? leg.Day).ToDateTime(arrives);
+            var day = leg.ArrivalDay ?? leg.Day;
+            if (leg is not { Departs: { } departs, Arrives: { } arrives })
+            {
+                if (plan.Matches.FirstOrDefault(match => match.Day >= day && match.Day <= day.AddDays(1)) is { } soon) yield return new TooLittle(Place.Of(plan, soon), "missing.clocks");
+                continue;
+            }
+            var arrival = day.ToDateTime(arrives);
             // What the clock moved east was not travelled.
             var hours = (decimal)(arrival - leg.Day.ToDateTime(departs)).TotalHours - (leg.ZoneShift ?? 0);
-            if (hours <= figures.Number(HaulH) || plan.Matches.FirstOrDefault(match => match is { KickOff: { } kickOff } && match.Day!.Value.ToDateTime(kickOff) >= arrival) is not { } next
-                || plan.WeekOf(next.Day!.Value) is not { } week) continue;
-            var before = Math.Round((decimal)(next.Day.Value.ToDateTime(next.KickOff!.Value) - arrival).TotalHours, MidpointRounding.AwayFromZero);
-            var place = new Place($"match/{next.Id}", week.Number, week.Number);
-            yield return before >= figures.Number(BeforeMatchH)
-                ? new Fine(place)
-                : new Breach(place, "haul", Severity.Warning, before, figures.Number(BeforeMatchH))
-                {
-                    Numbers = [Math.Round(hours, 1), before, next.Day, figures.Number(BeforeMatchH)],
-                    Figure = BeforeMatchH.Name,
-                    IsForced = true,
-                };
+            if (hours <= figures.Number(HaulH) || plan.Matches.FirstOrDefault(match => match.KickOff is { } kickOff ? match.Day!.Value.ToDateTime(kickOff) >= arrival : match.Day >= day) is not { } next) continue;
+            yield return Judge(plan, next, arrival, hours, figures);
         }
+    }
+
+    private static Look Judge(Plan plan, Match next, DateTime arrival, decimal hours, Figures figures)
+    {
+        var place = Place.Of(plan, next);
+        var limit = figures.Number(BeforeMatchH);
+        decimal Before(TimeOnly kickOff) => Math.Round((decimal)(next.Day!.Value.ToDateTime(kickOff) - arrival).TotalHours, MidpointRounding.AwayFromZero);
+        // Without its kick-off a match may begin at any hour of its day.
+        if (next.KickOff is not { } at) return Before(TimeOnly.MinValue) >= limit ? new Fine(place) : new TooLittle(place, "missing.kick-off");
+        return Before(at) is var before && before >= limit
+            ? new Fine(place)
+            : new Breach(place, "haul", Severity.Warning, before, limit)
+            {
+                Numbers = [Math.Round(hours, 1), before, next.Day, limit],
+                Figure = BeforeMatchH.Name,
+                IsForced = true,
+            };
     }
 }

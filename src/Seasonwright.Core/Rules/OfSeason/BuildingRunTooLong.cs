@@ -22,6 +22,7 @@ internal static class BuildingRunTooLong
         Status = SourceStatus.PartlyConfirmed,
         Sources = [Sources.Rogerson2024, Sources.Bell2023],
         Figures = [MaxBuildingWeeks, HardMaxBuildingWeeks, NoviceMaxBuildingWeeks, InSeasonMaxWeeks],
+        Rising = [[MaxBuildingWeeks, HardMaxBuildingWeeks]],
         Needs = Needs.Squad,
         Looks = Looks,
     };
@@ -58,14 +59,15 @@ internal static class BuildingRunTooLong
             _ => (null, default(Severity)),
         };
         if (limit is null) return new Fine(place);
-        var usual = run[0].IsCompetition ? InSeasonMaxWeeks : MaxBuildingWeeks;
+        // A team may have the usual number above the hard one: the smaller of both counts.
+        var usual = run[0].IsCompetition ? figures.Number(InSeasonMaxWeeks) : Math.Min(figures.Number(MaxBuildingWeeks), figures.Number(HardMaxBuildingWeeks));
         // The week after as many as are usual, where it may still be made easier.
-        var easier = run[(int)figures.Number(usual)];
+        var easier = run[(int)usual];
         return new Breach(place, run[0].IsCompetition ? "season" : "preparation", severity, run.Count, figures.Number(limit))
         {
-            Numbers = [run.Count, figures.Number(usual)],
+            Numbers = [run.Count, usual],
             Figure = limit.Name,
-            Beyond = run.Count - figures.Number(usual),
+            Beyond = run.Count - usual,
             Remedy = [new SetWeekKind(easier.Id, easier.Id, WeekKind.Unloading), .. Unloaded(run, easier)],
         };
     }

@@ -25,7 +25,7 @@ internal static class GeneralBeforeSpecific
     {
         foreach (var run in plan.Runs(week => week.IsPreparation))
         {
-            if (!FollowsLayoff(plan, run[0], figures)) continue;
+            if (plan.DaysAwayBefore(run[0]) < figures.Number(LayoffDays)) continue;
             var general = run.TakeWhile(week => week.Phase!.Phase.Kind == PhaseKind.GeneralPreparation).Count();
             var least = figures.Number(MinGeneralWeeks);
             // A preparation that stays general has no specific block that could come too early.
@@ -39,13 +39,5 @@ internal static class GeneralBeforeSpecific
                 };
             }
         }
-    }
-
-    /// <summary>After a transition that long, or at the start of the season, unless training was kept up before it.</summary>
-    private static bool FollowsLayoff(Plan plan, PlanWeek first, Figures figures)
-    {
-        if (first.Number == 1) return plan.SinceAbsence(first) == 0;
-        var away = plan.Weeks.Take(first.Number - 1).Reverse().TakeWhile(week => !week.IsTraining).Sum(week => week.Days.Length);
-        return away >= figures.Number(LayoffDays);
     }
 }

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfSeason;
 
 /// <summary>Official match dates; competition phase dates.</summary>

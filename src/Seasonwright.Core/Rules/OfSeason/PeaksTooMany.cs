@@ -22,7 +22,7 @@ internal static class PeaksTooMany
 
     private static IEnumerable<Look> Looks(Plan plan, Figures figures)
     {
-        var tapers = plan.Runs(week => week.Kind == WeekKind.Taper).ToList();
+        var tapers = Tapers(plan, figures);
         if (tapers.Count == 0) yield break;
         var most = figures.Number(MaxPeaks);
         if (tapers.Count > most)
@@ -34,6 +34,18 @@ internal static class PeaksTooMany
             if (apart >= figures.Number(MinGapWeeks)) yield return new Fine(Place.Of(next[0]));
             else yield return new Breach(Place.Of(one[0], next[0]), "close", Severity.Caution, apart, figures.Number(MinGapWeeks)) { Numbers = [apart, figures.Number(MinGapWeeks)], Figure = MinGapWeeks.Name };
         }
+    }
+
+    /// <summary>Runs of taper weeks; those that begin within one cluster of matches are one.</summary>
+    private static List<List<PlanWeek>> Tapers(Plan plan, Figures figures)
+    {
+        List<List<PlanWeek>> tapers = [];
+        foreach (var run in plan.Runs(week => week.Kind == WeekKind.Taper))
+        {
+            if (tapers.Count > 0 && run[0].Days.First.DayNumber - tapers[^1][^1].Days.First.DayNumber <= figures.Number(ClusterDays)) tapers[^1].AddRange(run);
+            else tapers.Add(run);
+        }
+        return tapers;
     }
 
     /// <summary>The matches a taper is wanted for: see <see cref="Plan.TaperedFor"/>.</summary>

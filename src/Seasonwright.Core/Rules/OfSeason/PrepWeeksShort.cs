@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfSeason;
 
 /// <summary>First training day of preparation; first official match; absence length before it.</summary>

@@ -23,6 +23,7 @@ internal static class TaperLength
         Status = SourceStatus.WithWorkingDefault,
         Sources = [Sources.Bosquet2007, Sources.Wang2023, Sources.Mujika2003, Sources.Vachon2021],
         Figures = [MinDays, BestMin, BestMax, MaxDays, ShortMax, TaperStyle, DetectShare, ReferenceWeeks],
+        Rising = [[MinDays, BestMin, BestMax, MaxDays]],
         Looks = Looks,
     };
 

@@ -19,6 +19,7 @@ internal static class TaperVolume
         Status = SourceStatus.Confirmed,
         Sources = [Sources.Bosquet2007, Sources.Wang2023, Sources.Mujika2003],
         Figures = [MinDrop, MaxDrop, ReferenceWeeks, ShortMinDrop, ShortMaxDrop],
+        Rising = [[ShortMinDrop, ShortMaxDrop], [MinDrop, MaxDrop]],
         Looks = Looks,
     };
 

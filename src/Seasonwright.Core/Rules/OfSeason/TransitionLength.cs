@@ -10,7 +10,6 @@ internal static class TransitionLength
     public static readonly Figure MaxDays = Figure.Number("max_days", 28, FigureUnit.Days);
     public static readonly Figure HardMaxDays = Figure.Number("hard_max_days", 35, FigureUnit.Days);
     public static readonly Figure Preset = Figure.Choice("preset", "none", "fifa_2025", "fifpro_2025");
-    public static readonly Figure PresetMinDaysNone = Figure.Number("preset_min_days.none", 14, FigureUnit.Days);
     public static readonly Figure PresetMinDaysFifa2025 = Figure.Number("preset_min_days.fifa_2025", 21, FigureUnit.Days);
     public static readonly Figure PresetMinDaysFifpro2025 = Figure.Number("preset_min_days.fifpro_2025", 28, FigureUnit.Days);
 
@@ -21,7 +20,8 @@ internal static class TransitionLength
         Evidence = Evidence.ExpertOpinion,
         Status = SourceStatus.PartlyConfirmed,
         Sources = [Sources.BompaSummary, Sources.Fifa2025, Sources.Fifpro2025, Sources.Silva2016],
-        Figures = [MinDays, MaxDays, HardMaxDays, Preset, PresetMinDaysNone, PresetMinDaysFifa2025, PresetMinDaysFifpro2025, Figure.PresetDate],
+        Figures = [MinDays, MaxDays, HardMaxDays, Preset, PresetMinDaysFifa2025, PresetMinDaysFifpro2025, Figure.PresetDate],
+        Rising = [[MinDays, MaxDays, HardMaxDays]],
         Looks = Looks,
     };
 
@@ -37,19 +37,22 @@ internal static class TransitionLength
         }
 
         // Up to the next preparation: a season may run on into the next one. A week's own kind goes before its phase.
-        var transition = after.TakeWhile(week => week.IsTransition || week.Phase?.Phase.Kind is not PhaseKind.GeneralPreparation).Where(week => week.IsTransition).ToList();
+        var transition = after.TakeWhile(week => week.IsTransition || week.Phase?.Phase.Kind is not PhaseKind.GeneralPreparation).Where(week => week.IsInTransition).ToList();
         var days = transition.Sum(week => week.Days.Length);
-        var least = figures.Preset(Preset) is { } body ? figures.Number(Rule.Figures.Single(figure => figure.Name == $"preset_min_days.{body}")) : figures.Number(MinDays);
+        var shortest = figures.Preset(Preset, last.Day.Value) is { } body ? Rule.Figures.Single(figure => figure.Name == $"preset_min_days.{body}") : MinDays;
+        var least = figures.Number(shortest);
         var place = transition.Count > 0 ? Place.Of(transition[0], transition[^1]) : whole;
-        if (days == 0)
+        if (days == 0 && least > 0)
         {
             yield return new Breach(place, "missing", Severity.Warning, 0, least)
             {
                 Numbers = [least],
+                // A season that ends with the week of its last match has no place for one.
+                IsForced = after.Count == 0,
                 Remedy = after.Count > 0 ? [new SetWeekKind(after[0].Id, after[Math.Min(after.Count, (int)Math.Ceiling(least / 7)) - 1].Id, WeekKind.Transition)] : [],
             };
         }
-        else if (days < least) yield return new Breach(place, "short", Severity.Caution, days, least) { Numbers = [days, least], Figure = MinDays.Name };
+        else if (days < least) yield return new Breach(place, "short", Severity.Caution, days, least) { Numbers = [days, least], Figure = shortest.Name };
         else if (days > figures.Number(MaxDays))
         {
             var hard = days > figures.Number(HardMaxDays);

@@ -1,3 +1,4 @@
+using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Rules.OfSeason;
@@ -23,7 +24,7 @@ internal static class TransitionWithoutUpkeep
 
     private static IEnumerable<Look> Looks(Plan plan, Figures figures)
     {
-        foreach (var run in plan.Runs(week => week.IsTransition))
+        foreach (var run in plan.Runs(week => week.IsInTransition))
         {
             if (!plan.HasEmphasis)
             {

@@ -22,12 +22,22 @@ internal static class UnloadingSize
         Status = SourceStatus.PartlyConfirmed,
         Sources = [Sources.Rogerson2024, Sources.Bell2023, Sources.Bell2022],
         Figures = [MinDrop, MaxDrop, MinFrequency, MinDays, MaxDays, CompetitionMinDrop, CompetitionMaxDrop, ReferenceWeeks],
+        Rising = [[MinDrop, MaxDrop], [CompetitionMinDrop, CompetitionMaxDrop], [MinDays, MaxDays]],
         Needs = Needs.Sessions,
         Looks = Looks,
     };
 
     private static IEnumerable<Look> Looks(Plan plan, Figures figures) =>
-        from week in plan.Weeks
-        where week.Kind == WeekKind.Unloading
-        select Cut.Judge(plan, [week], figures, ReferenceWeeks, week.IsCompetition ? (CompetitionMinDrop, CompetitionMaxDrop) : (MinDrop, MaxDrop), ("small", "large"));
+        from run in plan.Runs(week => week.Kind == WeekKind.Unloading)
+        from look in run.Select(week => Cut.Judge(plan, [week], figures, ReferenceWeeks, week.IsCompetition ? (CompetitionMinDrop, CompetitionMaxDrop) : (MinDrop, MaxDrop), ("small", "large"))).Append(Length(run, figures))
+        select look;
+
+    private static Look Length(List<PlanWeek> run, Figures figures)
+    {
+        var place = Place.Of(run[0], run[^1]);
+        var days = run.Sum(week => week.Days.Length);
+        if (days >= figures.Number(MinDays) && days <= figures.Number(MaxDays)) return new Fine(place);
+        var limit = days > figures.Number(MaxDays) ? MaxDays : MinDays;
+        return new Breach(place, "days", Severity.Caution, days, figures.Number(limit)) { Numbers = [days, figures.Number(MinDays), figures.Number(MaxDays)], Figure = limit.Name };
+    }
 }

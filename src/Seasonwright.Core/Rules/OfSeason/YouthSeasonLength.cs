@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfSeason;
 
 /// <summary>Athlete age; dates of organised training or matches in this sport over the trailing 12 months.</summary>

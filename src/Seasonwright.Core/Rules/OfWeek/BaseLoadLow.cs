@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfWeek;
 
 /// <summary>Mean of trailing 4 weeks; planned in-season typical week; next match or high-load week date.</summary>
@@ -5,7 +7,7 @@ internal static class BaseLoadLow
 {
     public static readonly Figure MinShare = Figure.Number("min_share", 0.7m, FigureUnit.Share);
     public static readonly Figure LookAheadDays = Figure.Number("look_ahead_days", 14, FigureUnit.Days);
-    public static readonly Figure TypicalPoints = Figure.Number("typical_points", 72, FigureUnit.Points);
+    public static readonly Figure TypicalPoints = Figure.Number("typical_points", 72, FigureUnit.Points, least: 1);
 
     public static Rule Rule { get; } = new("base-load-low")
     {

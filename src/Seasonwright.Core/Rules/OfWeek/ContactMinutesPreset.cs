@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfWeek;
 
 /// <summary>Minutes tagged full_contact, controlled_contact, live_set_piece per athlete; days holding full contact; match day.</summary>

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfWeek;
 
 /// <summary>All sessions and matches per athlete, rolling 7 days.</summary>

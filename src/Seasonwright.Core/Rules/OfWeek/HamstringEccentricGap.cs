@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfWeek;
 
 /// <summary>Sessions with a tagged eccentric hamstring exercise.</summary>

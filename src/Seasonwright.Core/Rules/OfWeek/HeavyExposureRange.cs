@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfWeek;
 
 /// <summary>Working sets with %1RM (or repetitions in reserve) per main pattern; block emphasis.</summary>

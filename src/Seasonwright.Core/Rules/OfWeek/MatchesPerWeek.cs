@@ -18,6 +18,7 @@ internal static class MatchesPerWeek
         Status = SourceStatus.WithWorkingDefault,
         Sources = [Sources.Bengtsson2018, Sources.Bengtsson2013, Sources.Howle2020],
         Figures = [Target, Limit, TournamentLimit, AthleteMinMinutes],
+        Rising = [[Target, Limit]],
         Needs = Needs.Reports,
         Looks = Looks,
     };

@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfWeek;
 
 /// <summary>Match minutes per athlete; weekly load per athlete v median of starters; sessions in the 48 h after the match.</summary>

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Loads;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules.OfWeek;
 

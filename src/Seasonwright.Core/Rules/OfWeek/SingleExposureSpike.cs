@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Rules.OfWeek;
 
 /// <summary>Per session: running distance, sprint metres, jump contacts, contact minutes; athlete's own 30-day maximum.</summary>

@@ -1,3 +1,4 @@
+using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Rules.OfWeek;
@@ -18,6 +19,7 @@ internal static class SprintExposureGap
         Status = SourceStatus.PartlyConfirmed,
         Sources = [Sources.Malone2017, Sources.Buchheit2023, Sources.GomezPiqueras2024, Sources.IssurinResiduals],
         Figures = [FastPct, FallbackPct, TargetDays, LimitDays],
+        Rising = [[TargetDays, LimitDays]],
         Needs = Needs.Sessions,
         Looks = Looks,
     };
@@ -36,15 +38,16 @@ internal static class SprintExposureGap
                 continue;
             }
             // After a gap or where nobody entered emphasis there is nothing to count from.
-            if (idle is { Count: > 0 }) yield return Judge(plan, idle, figures);
+            if (idle is { Count: > 0 }) yield return Judge(plan, idle, isClosed: week is { HasEmphasis: true }, figures);
             else if (week is { HasEmphasis: true }) yield return new Fine(Place.Of(week));
             idle = week is { HasEmphasis: true } ? [] : null;
         }
     }
 
-    private static Look Judge(Plan plan, List<PlanWeek> idle, Figures figures)
+    private static Look Judge(Plan plan, List<PlanWeek> idle, bool isClosed, Figures figures)
     {
-        var days = 7 * (idle.Count + 1);
+        // Where no dose follows nobody knows when the next one comes.
+        var days = 7 * (idle.Count + (isClosed ? 1 : 0));
         var place = Place.Of(idle[0], idle[^1]);
         if (days <= figures.Number(TargetDays)) return new Fine(place);
         var limit = days > figures.Number(LimitDays) ? LimitDays : TargetDays;

@@ -1,4 +1,3 @@
-using Seasonwright.Core.Edits;
 using Seasonwright.Core.Loads;
 using Seasonwright.Core.Seasons;
 
@@ -42,8 +41,9 @@ internal static class TestTiming
         return new Breach(place, code, severity, value, figures.Number(limit))
         {
             Numbers = [test.Day, test.Battery, value, figures.Number(limit), other],
-            Figure = limit.Name,
-            Remedy = BetterDay(plan, test.Day, figures) is { } better ? [new SetTestDay(test with { Day = better })] : [],
+            // No figure says from which building week on a squad is tired.
+            Figure = code == "late" ? "" : limit.Name,
+            Remedy = BetterTestDay.For(plan, test),
         };
     }
 
@@ -66,14 +66,9 @@ internal static class TestTiming
         return ratio > figures.Number(HeavyRatio) ? ("heavy", Severity.Caution, HeavyRatio, ratio.Value, null) : null;
     }
 
-    /// <summary>The nearest day within two weeks that the rule has nothing against; the earlier of two.</summary>
-    private static DateOnly? BetterDay(Plan plan, DateOnly day, Figures figures)
-    {
-        const int farthest = 14;
-        return Enumerable.Range(1, farthest).SelectMany(away => new[] { day.AddDays(-away), day.AddDays(away) })
-            .Where(other => plan.WeekOf(other) is { IsTraining: true } week && Timing(plan, other, figures) is null && Heaviness(plan, week, figures) is null)
-            .Select(other => (DateOnly?)other).FirstOrDefault();
-    }
+    /// <summary>Whether the rule, where the team has it on, is against a test that tires on this day.</summary>
+    public static bool IsAgainst(Plan plan, DateOnly day, PlanWeek week) =>
+        new Figures(Rule.Id, plan.Setup) is var figures && Rule.IsOn(plan.Setup) && (Timing(plan, day, figures) ?? Heaviness(plan, week, figures)) is not null;
 
     private static decimal Hours(DateOnly from, DateOnly to) => 24 * (to.DayNumber - from.DayNumber);
 }

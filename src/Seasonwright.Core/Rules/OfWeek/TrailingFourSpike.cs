@@ -1,6 +1,7 @@
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Loads;
 using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules.OfWeek;
 
@@ -9,7 +10,7 @@ internal static class TrailingFourSpike
 {
     public static readonly Figure CautionRatio = Figure.Number("caution_ratio", 1.3m, FigureUnit.Count);
     public static readonly Figure WarningRatio = Figure.Number("warning_ratio", 1.5m, FigureUnit.Count);
-    public static readonly Figure Weeks = Figure.Number("weeks", 4, FigureUnit.Weeks);
+    public static readonly Figure Weeks = Figure.Number("weeks", 4, FigureUnit.Weeks, least: 1);
 
     public static Rule Rule { get; } = new("trailing-four-spike")
     {
@@ -19,6 +20,7 @@ internal static class TrailingFourSpike
         Status = SourceStatus.PartlyConfirmed,
         Sources = [Sources.Gabbett2016, Sources.Impellizzeri2020, Sources.Lolli2019],
         Figures = [CautionRatio, WarningRatio, Weeks, Figure.HighestSeverity],
+        Rising = [[CautionRatio, WarningRatio]],
         Looks = Looks,
     };
 

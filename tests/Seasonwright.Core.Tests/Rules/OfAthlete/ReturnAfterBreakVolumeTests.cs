@@ -8,6 +8,9 @@ public class ReturnAfterBreakVolumeTests : RuleTable
     [InlineData("B51 B70", "high warning 1")]
     [InlineData("B50 B71", "high warning 2")]
     [InlineData("B51 B71", "high warning 1-2")]
+    // Weeks off before anybody trained are the summer still.
+    [InlineData("X B90 B70", "high warning 2")]
+    [InlineData("Xx2 B50 B70", "Checked")]
     // A match in the week is a fact: it and 14 points are always within.
     [InlineData("B50/1/2/3/4 B70", "Checked")]
     [InlineData("B54/1/2/3/4 B70", "Checked")]

@@ -15,6 +15,9 @@ public class MatchGapShortTests : RuleTable
     [InlineData("C60/4@16:00/7@17:00", "short stop 1 forced", "preset=stop_72; preset_date=2025-07-01")]
     [InlineData("C60/4@16:00/7@17:00", "short warning 1 forced", "preset=stop_72")]
     [InlineData("C60/4@16:00/7@18:00", "short caution 1 forced", "preset=stop_72; preset_date=2025-07-01")]
+    // Not before the day from which they hold, and whatever the limit of a caution is.
+    [InlineData("C60/4@16:00/7@17:00", "short warning 1 forced", "preset=stop_72; preset_date=2028-01-01")]
+    [InlineData("C60/4@16:00/7@17:00", "short stop 1 forced", "preset=stop_72; preset_date=2025-07-01; congested_h=24")]
     [InlineData("C60/6", "NothingToCheck")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
 }

@@ -7,6 +7,7 @@ public class BuildingRunTooLongTests : RuleTable
     [InlineData("GP: B60x4", "preparation caution 1-4")]
     [InlineData("GP: B60x6", "preparation caution 1-6")]
     [InlineData("GP: B60x7", "preparation warning 1-7")]
+    [InlineData("GP: B60x7", "preparation warning 1-7", "max_building_weeks=9")]
     [InlineData("CO: C70x8", "Checked")]
     [InlineData("CO: C70x9", "season caution 1-9")]
     [InlineData("GP: B60x3 U40 B60x3", "Checked")]

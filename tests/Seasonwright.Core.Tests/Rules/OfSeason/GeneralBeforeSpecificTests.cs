@@ -10,6 +10,8 @@ public class GeneralBeforeSpecificTests : RuleTable
     [InlineData("SP: B70x2", "NothingToCheck", "return-after-break-volume.season_start=kept")]
     [InlineData("CO: C70 TR: N20x2 SP: B70", "early caution 4")]
     [InlineData("CO: C70 TR: N20 SP: B70", "NothingToCheck")]
+    [InlineData("N20 SP: B70", "early caution 2")]
+    [InlineData("N20 SP: B70", "NothingToCheck", "return-after-break-volume.season_start=kept")]
     [InlineData("?60x3", "NothingToCheck")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
 }

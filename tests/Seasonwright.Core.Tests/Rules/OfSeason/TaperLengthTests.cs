@@ -8,11 +8,14 @@ public class TaperLengthTests : RuleTable
     [InlineData("GP: B100x3 CO: C110/6!", "missing caution 4")]
     // A key match early in its week is tapered for in the week before.
     [InlineData("GP: B100x2 T70 CO: C110/2!", "Checked")]
-    [InlineData("GP: B100x2 T60x2 CO: C110/6!", "Checked")]
-    [InlineData("GP: B100x2 T60x2 CO: C110/6!", "long-short warning 3-5", "taper_style=short")]
+    // Before a match late in its week a full week of training would lie between.
+    [InlineData("GP: B100x3 T60 CO: C110/6!", "missing caution 5")]
+    [InlineData("GP: B100x3 T60 CO: C110/4!", "Checked")]
+    [InlineData("GP: B100x2 T60 CO: T70/6!", "Checked")]
+    [InlineData("GP: B100x2 T60 CO: T70/6!", "long-short warning 3-4", "taper_style=short")]
     [InlineData("GP: B100x3 CO: T70/6!", "short caution 4", "taper_style=full")]
-    [InlineData("GP: B100x2 T60x3 CO: C110/6!", "Checked")]
-    [InlineData("GP: B100x2 T60x4 CO: C110/6!", "long warning 3-7")]
+    [InlineData("GP: B100x2 T60x2 CO: T70/6!", "Checked")]
+    [InlineData("GP: B100x2 T60x3 CO: T70/6!", "long warning 3-6")]
     // Named or not, a week at 85 % of the two before is reduced.
     [InlineData("B100x3 ?95/6!", "Checked")]
     [InlineData("B100x3 ?96/6!", "missing caution 4")]

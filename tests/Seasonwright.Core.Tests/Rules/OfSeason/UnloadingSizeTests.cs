@@ -13,8 +13,11 @@ public class UnloadingSizeTests : RuleTable
     [InlineData("CO: C90/6x3 U79/6", "small caution 4")]
     [InlineData("CO: C90/6x3 U66/6", "Checked")]
     [InlineData("CO: C90/6x3 U65/6", "large caution 4")]
-    [InlineData("GP: U50", "TooLittle")]
-    [InlineData("GP: B60x3 U", "TooLittle")]
+    // One easier week, not two.
+    [InlineData("GP: B100x3 U60x2", "days caution 4-5")]
+    [InlineData("GP: B100x3 U60x2", "Checked", "max_days=14")]
+    [InlineData("GP: B100x3 U60", "days caution 4", "min_days=8")]
+    [InlineData("GP: B60x3 U", "Checked")]
     [InlineData("GP: B60x3", "NothingToCheck")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
 }

@@ -4,11 +4,11 @@ public class TrailingFourSpikeTests : RuleTable
 {
     [Theory]
     [InlineData("B50x4 B65", "Checked")]
-    [InlineData("B50x4 B66", "spike caution 5")]
-    [InlineData("B50x4 B76", "spike caution 5")]
-    [InlineData("B50x4 B75", "spike caution 5", "highest_severity=warning")]
-    [InlineData("B50x4 B76", "spike warning 5", "highest_severity=warning")]
-    [InlineData("?10x4 G60/1/3/6", "spike caution 5 forced")]
+    [InlineData("B50x4 B66", "spike caution 5", "weekly-ramp.on=no")]
+    [InlineData("B50x4 B76", "spike caution 5", "weekly-ramp.on=no")]
+    [InlineData("B50x4 B75", "spike caution 5", "highest_severity=warning; weekly-ramp.on=no")]
+    [InlineData("B50x4 B76", "spike warning 5", "highest_severity=warning; weekly-ramp.on=no")]
+    [InlineData("?10x4 G60/1/3/6", "spike caution 5 forced", "weekly-ramp.on=no")]
     [InlineData("B50x3 - B65", "TooLittle")]
     // After an absence the comparison begins anew.
     [InlineData("B50x4 Xx2 B80x4", "TooLittle")]

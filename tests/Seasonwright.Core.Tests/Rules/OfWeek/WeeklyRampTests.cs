@@ -1,3 +1,6 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Rules;
+
 namespace Seasonwright.Core.Tests.Rules.OfWeek;
 
 public class WeeklyRampTests : RuleTable
@@ -24,4 +27,15 @@ public class WeeklyRampTests : RuleTable
     // Against a very light week every week is a rise.
     [InlineData("B60x3 B20 B60x2", "Checked")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
+
+    /// <summary>Each week is held against what is left of the one before, up to the first that may stay.</summary>
+    [Theory]
+    [InlineData("B60x2 B70 B81 U40 B85 B95", "3:69 4:79")]
+    [InlineData("B60x2 B90 B110 B112", "3:69 4:79 5:89")]
+    [InlineData("B80x2 B91 U50 B91", "3:90")]
+    public void What_is_lowered_does_not_make_the_next_week_rise(string plan, string loads)
+    {
+        var remedy = Rulebook.Check(Plans.Of(plan), Plans.Team()).Findings.First(finding => finding.Rule.Id == Rule).Remedy.Cast<SetWeekLoad>();
+        Assert.Equal(loads, string.Join(' ', remedy.Select(edit => $"{edit.First.Text[1..]}:{edit.Load!.Value.Au / 10}")));
+    }
 }

@@ -1,4 +1,4 @@
-namespace Seasonwright.Core.Rules;
+namespace Seasonwright.Core.Seasons;
 
 /// <summary>How serious a finding is.</summary>
 public enum Severity
