@@ -1,4 +1,5 @@
 using Seasonwright.Core;
+using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -8,7 +9,9 @@ namespace Seasonwright.Solver;
 /// <param name="Weeks">None for a season that is not started.</param>
 /// <param name="Cycles">One for each competition period, in order; one without competition for a season with no official match.</param>
 /// <param name="UsualPractice">Points of the practices of a usual week.</param>
+/// <param name="OneMatch">Points of one official match.</param>
 /// <param name="LargestWeek">The most a week may hold, in points.</param>
+/// <param name="FirstOpen">Index of the first week that is planned; those before it are facts, with what is entered of them.</param>
 /// <param name="Tapers">What was said of tapers.</param>
 public sealed record Problem(
     ValueList<PlannedWeek> Weeks,
@@ -16,7 +19,9 @@ public sealed record Problem(
     StartLevel Start,
     Points Points,
     int UsualPractice,
+    int OneMatch,
     int LargestWeek,
+    int FirstOpen,
     Boldness Boldness,
     ValueList<PlannedGoal> Goals,
     ValueList<TaperWish> Tapers,
@@ -36,7 +41,9 @@ public sealed record Problem(
             wishes.Start ?? StartOf(setup),
             points,
             Math.Clamp(points.Of(setup.UsualWeek.Practices.Load), 0, 200),
+            points.Of(Load.Of(setup.MatchLoad.Minutes, setup.MatchLoad.Rpe)),
             Math.Clamp(wishes.LargestWeek, 40, 200),
+            weeks.Count(week => week.First < wishes.From),
             wishes.Boldness,
             GoalsOf(season, setup),
             wishes.Tapers,
@@ -60,7 +67,7 @@ public sealed record Problem(
             var matches = season.MatchesIn(week).Where(match => !match.IsOff).Select(match => Planned(match, week, setup)).OrderBy(match => match.Day).ToValueList();
             var practice = season.PracticesOf(week.Id) is { } practices ? points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
             var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, Availability(week, events), matches,
-                points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, said.GetValueOrDefault(week.Id), points));
+                points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, said.GetValueOrDefault(week.Id), week.Days.First < wishes.From, points));
             off = planned.IsBreak ? off + planned.Days : 0;
             yield return planned;
         }
@@ -82,9 +89,9 @@ public sealed record Problem(
         return sum / week.Days.Length;
     }
 
-    private static WeekLock? LockOf(Season season, SeasonWeek week, WeekWish? wish, Points points)
+    private static WeekLock? LockOf(Season season, SeasonWeek week, WeekWish? wish, bool isPast, Points points)
     {
-        var isLocked = season.IsLocked(week.Id);
+        var isLocked = isPast || season.IsLocked(week.Id);
         var phase = wish?.Phase ?? (isLocked ? season.PhaseOf(week)?.Phase.Kind : null);
         var kind = wish?.Kind ?? (isLocked ? season.KindOf(week.Id) : null);
         var load = wish?.Load ?? (isLocked ? season.TargetOf(week.Id) : null);
@@ -107,12 +114,16 @@ public sealed record Problem(
         if (official.Count == 0) yield return new Cycle(0, weeks.Count, weeks.Count - 1);
     }
 
+    /// <summary>What a season without goals of its own is planned for. Common practice, no source.</summary>
+    private static readonly ValueList<PlannedGoal> UsualGoals = [new(QualityKind.MaximumStrength, 50), new(QualityKind.Power, 30), new(QualityKind.HighIntensityConditioning, 20)];
+
     /// <summary>Up to three qualities by the goals' rank; two goals of one quality count together, the coach's own and prevention are not solved.</summary>
     private static ValueList<PlannedGoal> GoalsOf(Season season, Setup setup)
     {
         var kinds = season.Goals.Select(goal => setup.Qualities.FirstOrDefault(quality => quality.Id == goal.Quality)?.Kind)
             .OfType<QualityKind>().Where(kind => kind < QualityKind.Prevention).Take(3).ToList();
-        return kinds.Zip(kinds.Count == 0 ? [] : Weights[kinds.Count - 1], (kind, weight) => (Kind: kind, Weight: weight))
+        if (kinds.Count == 0) return UsualGoals;
+        return kinds.Zip(Weights[kinds.Count - 1], (kind, weight) => (Kind: kind, Weight: weight))
             .GroupBy(goal => goal.Kind).Select(goals => new PlannedGoal(goals.Key, goals.Sum(goal => goal.Weight))).ToValueList();
     }
 }

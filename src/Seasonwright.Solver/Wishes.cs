@@ -18,6 +18,9 @@ public sealed record Wishes
     /// <summary>How the squad comes into the season; null for the team's figure (rule return-after-break-volume, season_start).</summary>
     public StartLevel? Start { get; init; }
 
+    /// <summary>Weeks that began before this day are facts and stay as they are entered; null plans the whole season.</summary>
+    public DateOnly? From { get; init; }
+
     /// <summary>A stretch of so many whole weeks without an official match parts two competition periods, 2 to 20. Common practice, no source.</summary>
     public int WeeksBetweenCompetitions { get; init; } = 4;
 }

@@ -1,0 +1,52 @@
+namespace Seasonwright.Solver;
+
+/// <summary>
+/// Something that a plan is held to: a wish, a rule's limit or a planning preference. One table serves the search that refuses what
+/// goes against it and the search that pays for it and so finds the plan that breaks least.
+/// </summary>
+/// <param name="Name">Names it in messages.</param>
+/// <param name="Rule">Id of the rule it serves; empty for a planning preference.</param>
+/// <param name="Weight">How dear it is beside the others when it must be broken.</param>
+public sealed record Condition(string Name, string Rule = "", int Weight = 1)
+{
+    public static readonly Condition ShortestTransition = new("shortest-transition", "transition-length");
+    public static readonly Condition LongestTransition = new("longest-transition", "transition-length");
+    public static readonly Condition ShortestGeneral = new("shortest-general", "general-before-specific");
+    public static readonly Condition LongestGeneral = new("longest-general");
+    public static readonly Condition ShortestSpecific = new("shortest-specific");
+    public static readonly Condition LongestSpecific = new("longest-specific");
+    public static readonly Condition ShortestPreCompetition = new("shortest-pre-competition");
+    public static readonly Condition LongestPreCompetition = new("longest-pre-competition");
+
+    public static readonly Condition IntroductoryFirst = new("introductory-first");
+    public static readonly Condition WeekBack = new("week-back", "return-after-break-volume");
+    public static readonly Condition RunLimit = new("run-limit", "building-run-too-long");
+    public static readonly Condition UnloadingAfterLoading = new("unloading-after-loading");
+    public static readonly Condition OverloadInItsPlace = new("overload-in-its-place");
+    public static readonly Condition Taper = new("taper", "taper-length", 3);
+
+    public static readonly Condition Ramp = new("ramp", "weekly-ramp");
+    public static readonly Condition UnloadingSize = new("unloading-size", "unloading-size");
+    public static readonly Condition TaperSize = new("taper-size", "taper-volume");
+    public static readonly Condition Progression = new("progression");
+    public static readonly Condition NewBlock = new("new-block");
+    public static readonly Condition NoAbruptDrop = new("no-abrupt-drop");
+    public static readonly Condition ReEntry = new("re-entry", "return-after-break-volume");
+    public static readonly Condition LightCongestion = new("light-congestion", "heavy-week-in-congestion");
+    public static readonly Condition LargestWeek = new("largest-week", "", 2);
+
+    public static readonly Condition LockedPhase = new("locked-phase", "", 3);
+    public static readonly Condition LockedKind = new("locked-kind", "", 3);
+    public static readonly Condition LockedLoad = new("locked-load", "", 3);
+
+    public static IReadOnlyList<Condition> All { get; } =
+    [
+        ShortestTransition, LongestTransition, ShortestGeneral, LongestGeneral, ShortestSpecific, LongestSpecific, ShortestPreCompetition, LongestPreCompetition,
+        IntroductoryFirst, WeekBack, RunLimit, UnloadingAfterLoading, OverloadInItsPlace, Taper,
+        Ramp, UnloadingSize, TaperSize, Progression, NewBlock, NoAbruptDrop, ReEntry, LightCongestion, LargestWeek,
+        LockedPhase, LockedKind, LockedLoad,
+    ];
+
+    /// <summary>Wishes stand for one week each and are told apart by it.</summary>
+    public bool IsLock => this == LockedPhase || this == LockedKind || this == LockedLoad;
+}

@@ -1,0 +1,98 @@
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Solver;
+
+/// <summary>What a week may become after a stand, and where the plan stands then. Which of these a condition speaks against is not told here.</summary>
+internal static class Moves
+{
+    private static readonly PhaseKind[] Preparation = [PhaseKind.Transition, PhaseKind.GeneralPreparation, PhaseKind.SpecificPreparation, PhaseKind.PreCompetition];
+
+    /// <param name="all">Also those that only a search that pays for broken conditions needs.</param>
+    public static void Of(Problem problem, WeekFacts facts, Stand from, bool all, List<Move> moves)
+    {
+        moves.Clear();
+        if (facts.Week.Index < problem.FirstOpen && facts.Week.Lock?.Phase is { } past) Kinds(past);
+        else if (facts.Cycle is null) Kinds(PhaseKind.Transition);
+        else if (facts.IsCompetition) Kinds(PhaseKind.Competition);
+        else
+        {
+            var order = facts.IsCycleStart ? -1 : Demands.Order(from.Phase);
+            foreach (var phase in Preparation)
+            {
+                var place = Demands.Order(phase);
+                if (place < order || place != order && facts.Lengths.Of(phase).Most == 0) continue;
+                // Within a break the phase goes on.
+                if (place != order && order >= 0 && facts.Week.IsBreak) continue;
+                Kinds(phase);
+            }
+        }
+
+        void Kinds(PhaseKind phase)
+        {
+            var week = facts.Week;
+            if (week.IsBreak) Add(WeekKind.Break);
+            else if (phase == PhaseKind.Transition) Add(WeekKind.Transition);
+            else
+            {
+                if (facts.Taper != Variant.None) Add(WeekKind.Taper, facts.Taper);
+                if (week.IsReduced)
+                {
+                    if (facts.Taper == Variant.None || all) Add(WeekKind.Reduced);
+                }
+                else if (facts.Taper == Variant.None || all || IsFact()) Training(phase);
+            }
+            if (week.Lock?.Kind is { } locked && !moves.Exists(move => move.Phase == phase && (move.Kind == locked || Demands.IsByCalendar(move.Kind) && Demands.IsByCalendar(locked))))
+                Add(locked, locked switch { WeekKind.Introductory => Variant.First, WeekKind.ReEntry => Variant.WeekOff, WeekKind.Taper => Variant.Short, _ => Variant.None });
+
+            void Add(WeekKind kind, Variant variant = Variant.None) => moves.Add(new(phase, kind, variant));
+        }
+
+        void Training(PhaseKind phase)
+        {
+            var week = facts.Week;
+            var ceiling = Ceiling.Of(problem.Limits, facts, from, phase);
+            // Into the season, and back in general preparation, by introductory weeks; elsewhere by re-entry weeks.
+            var variant = ceiling?.Variant ?? Variant.None;
+            if (from.Mode == Mode.Start && facts.IsPreparation) moves.Add(new(phase, WeekKind.Introductory, Variant.First));
+            else if (ceiling is not null && (phase == PhaseKind.GeneralPreparation || from.Mode == Mode.Intro1 && facts.IsPreparation)) moves.Add(new(phase, WeekKind.Introductory, variant == Variant.Second ? Variant.Second : Variant.First));
+            else if (ceiling is not null && from.Mode != Mode.Intro1) moves.Add(new(phase, WeekKind.ReEntry, variant));
+            else if (ceiling is null && from.Mode == Mode.Intro1 && facts.IsPreparation) moves.Add(new(phase, WeekKind.Introductory, Variant.Second));
+            moves.Add(new(phase, facts.IsCongested ? WeekKind.Congested : facts.IsOneMatchWeek ? WeekKind.Competition : WeekKind.Building));
+            if (facts.IsCongested) return;
+            if (phase is PhaseKind.GeneralPreparation or PhaseKind.SpecificPreparation) moves.Add(new(phase, WeekKind.Overload));
+            moves.Add(new(phase, WeekKind.Unloading));
+        }
+
+        bool IsFact() => facts.Week.Index < problem.FirstOpen;
+    }
+
+    /// <summary>Whether a week sets the level; the others keep it.</summary>
+    public static bool SetsLevel(WeekFacts facts, Move move, Ceiling? ceiling) => move.Kind switch
+    {
+        WeekKind.Building or WeekKind.Competition => !facts.IsHold,
+        WeekKind.Overload => true,
+        // The first of two weeks back keeps the level that the second is held to.
+        WeekKind.Introductory or WeekKind.ReEntry => ceiling is not { IsOfLevel: true, Variant: Variant.First },
+        _ => false,
+    };
+
+    public static Stand After(WeekFacts facts, Stand from, Move move, int level, int run)
+    {
+        var isTraining = move.Kind != WeekKind.Break;
+        var isNew = facts.IsCycleStart || move.Phase != from.Phase;
+        var weeksIn = facts.IsPreparation ? Math.Min(60, (isNew ? 0 : from.WeeksIn) + (isTraining ? 1 : 0)) : 0;
+        var mode = move.Kind switch
+        {
+            WeekKind.Break or WeekKind.Reduced when from.Mode == Mode.Start => Mode.Start,
+            WeekKind.Introductory => move.Variant == Variant.First ? Mode.Intro1 : Mode.Intro2,
+            WeekKind.Overload => Mode.Overload,
+            WeekKind.Unloading => Mode.Unloading,
+            WeekKind.Taper => move.Variant == Variant.FullFirst ? Mode.TaperFirst : Mode.Taper,
+            WeekKind.Break => Mode.Break,
+            WeekKind.ReEntry => Mode.ReEntry,
+            WeekKind.Transition => Mode.Transition,
+            _ => Modes.Load(run),
+        };
+        return new(move.Phase, weeksIn, mode, level);
+    }
+}

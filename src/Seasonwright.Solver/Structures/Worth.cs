@@ -1,0 +1,40 @@
+namespace Seasonwright.Solver;
+
+/// <summary>What the search for a structure pays and charges. In units: a thousandth of a point of value.</summary>
+/// <remarks>Weights tried against what a coach expects; planning preferences, no source.</remarks>
+internal static class Worth
+{
+    public const long Point = 1000;
+
+    /// <summary>A per mille of the mean preparedness.</summary>
+    public const long PreparednessOnKeyMatches = 6 * Point, PreparednessOnOthers = 9 * Point / 10;
+
+    /// <summary>A point of change from one competition week to the next.</summary>
+    public const long Change = 3 * Point / 10;
+
+    /// <summary>A change of phase inside a run of loading weeks or into an unloading week.</summary>
+    public const long PhaseChangeInBlock = 60 * Point;
+
+    /// <summary>An unloading week with a match in it, and one of the two weeks before the competition.</summary>
+    public const long UnloadingWithMatch = 10 * Point, UnloadingBeforeCompetition = 40 * Point;
+
+    /// <summary>Unloading in the first light week after two congested ones or more.</summary>
+    public const long UnloadingAfterCongestion = 60 * Point;
+
+    /// <summary>A taper that follows an unloading week with nothing between them.</summary>
+    public const long TaperAfterUnloading = 150 * Point;
+
+    /// <summary>A condition broken, for each unit of its weight; a tenth of it for every point or week beyond.</summary>
+    public const long Broken = 100_000 * Point;
+
+    private static readonly long[] PreparationBlock = [0, 150, 30, 0, 0, 0, 0];
+
+    private static readonly long[] CompetitionBlock = [0, 120, 60, 20, 0, 0, 20];
+
+    /// <summary>What a block of so many loading weeks costs.</summary>
+    public static long Block(int weeks, bool isCompetition) => Point * (isCompetition ? CompetitionBlock : PreparationBlock)[Math.Min(weeks, 6)];
+
+    /// <summary>What a load costs that is so far from the guide: gently at first, then steeply.</summary>
+    /// <param name="tenths">Tenths of a point, 0 or more.</param>
+    public static long FromGuide(int tenths) => 150L * Math.Min(tenths, 50) + 400L * Math.Clamp(tenths - 50, 0, 50) + 900L * Math.Max(0, tenths - 100);
+}

@@ -1,0 +1,67 @@
+using Seasonwright.Core;
+
+namespace Seasonwright.Solver;
+
+/// <summary>Which weeks are tapers: told from the calendar and the wishes alone.</summary>
+public static class Tapers
+{
+    /// <summary>A taper lies in the match's own week from its fifth day on, else in the week before, so that four to seven days are reduced.</summary>
+    private const int DayOfOwnWeek = 4;
+
+    /// <summary>With more match-free training days than these before the match, a full taper fits. Bosquet L et al. 2007, Med Sci Sports Exerc 39(8):1358-1365: two weeks worked best.</summary>
+    private const int DaysForFull = 10;
+
+    /// <summary>
+    /// The part of a taper that each week is, by its index; <see cref="Variant.None"/> for the others. Key matches close together are
+    /// one cluster, and the first of them is tapered for. Going back from the last cluster, those are kept that fit the most tapers and
+    /// their distance; what the coach asks for or refuses goes before.
+    /// </summary>
+    public static ValueList<Variant> Of(Problem problem)
+    {
+        var parts = new Variant[problem.Weeks.Count];
+        var back = WeeksBack.Of(problem);
+        foreach (var (match, style) in Wanted(problem))
+        {
+            var own = problem.Weeks.First(week => week.Matches.Contains(match)).Index;
+            var week = match.Day >= DayOfOwnWeek ? own : own - 1;
+            if (!MayTaper(problem, back, week)) continue;
+            var isFull = (style ?? (DaysBefore(problem, back, match) > DaysForFull ? TaperStyle.Full : TaperStyle.Short)) == TaperStyle.Full && MayTaper(problem, back, week - 1) && parts[week - 1] == Variant.None;
+            parts[week] = isFull ? Variant.FullSecond : Variant.Short;
+            if (isFull) parts[week - 1] = Variant.FullFirst;
+        }
+        return [.. parts];
+    }
+
+    /// <summary>The first match of each cluster that is tapered for, with the style asked for.</summary>
+    private static IEnumerable<(PlannedMatch Match, TaperStyle? Style)> Wanted(Problem problem)
+    {
+        List<(PlannedMatch Match, TaperStyle? Style)> clusters = [];
+        PlannedMatch? before = null;
+        foreach (var match in problem.Weeks.SelectMany(week => week.Matches).Where(match => match.IsKey))
+        {
+            var said = problem.Tapers.LastOrDefault(wish => wish.Match == match.Id)?.Style;
+            if (before is null || match.Date.DayNumber - before.Date.DayNumber > problem.Limits.ClusterDays) clusters.Add((match, said));
+            else if (said is not null) clusters[^1] = (clusters[^1].Match, said);
+            before = match;
+        }
+        var kept = clusters.Where(cluster => cluster.Style is TaperStyle.Short or TaperStyle.Full).ToList();
+        foreach (var cluster in clusters.Where(cluster => cluster.Style is null).Reverse())
+            if (kept.Count < problem.Limits.Peaks && kept.TrueForAll(other => Math.Abs(other.Match.Date.DayNumber - cluster.Match.Date.DayNumber) >= 7 * problem.Limits.WeeksBetweenPeaks)) kept.Add(cluster);
+        return kept.OrderBy(cluster => cluster.Match.Date);
+    }
+
+    /// <summary>No taper where nobody trains, in a week back, or before anything was trained.</summary>
+    private static bool MayTaper(Problem problem, ValueList<WeekBack> back, int week) =>
+        week > 0 && !problem.Weeks[week].IsBreak && problem.Weeks[week].DaysOff == 0 && back[week].Since >= 2;
+
+    /// <summary>Days without a match that end on the day before this one, back to the last match, break, week back or reduced week.</summary>
+    private static int DaysBefore(Problem problem, ValueList<WeekBack> back, PlannedMatch match)
+    {
+        var days = 0;
+        for (var day = match.Date.AddDays(-1); ; day = day.AddDays(-1), days++)
+        {
+            var week = problem.Weeks.LastOrDefault(other => other.First <= day);
+            if (week is null || week.IsReduced || !MayTaper(problem, back, week.Index) || week.Matches.Any(other => other.Date == day)) return days;
+        }
+    }
+}

@@ -1,0 +1,25 @@
+namespace Seasonwright.Solver;
+
+/// <summary>Which of its sort a week is, where a kind has several.</summary>
+public enum Variant
+{
+    None,
+
+    /// <summary>The first of two introductory weeks, or of two weeks back after a long break.</summary>
+    First,
+
+    /// <summary>The second of them.</summary>
+    Second,
+
+    /// <summary>Back after a single week off.</summary>
+    WeekOff,
+
+    /// <summary>The only week of a short taper.</summary>
+    Short,
+
+    /// <summary>The first week of a full taper.</summary>
+    FullFirst,
+
+    /// <summary>The second week of a full taper.</summary>
+    FullSecond,
+}
