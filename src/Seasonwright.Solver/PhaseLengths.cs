@@ -18,7 +18,8 @@ public sealed record PhaseLengths(PhaseLengths.Span Transition, PhaseLengths.Spa
         (5, new(2, 6), new(1, 4), new(1, 4)),
         (4, new(2, 6), new(0, 4), new(1, 4)),
         (3, new(2, 6), new(0, 4), new(0, 3)),
-        (0, new(0, 4), new(0, 4), new(0, 3)),
+        // Two weeks are not parted: what comes before the general is too early.
+        (0, new(0, 4), new(0, 0), new(0, 0)),
     ];
 
     /// <param name="weeks">Weeks before the first official match, breaks included.</param>

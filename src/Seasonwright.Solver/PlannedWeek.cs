@@ -29,8 +29,8 @@ public sealed record PlannedWeek(
     /// <summary>Below this share a week only maintains. One day of seven lost leaves a normal week: 6/7 is 86 %. Common practice, no source.</summary>
     private const int ReducedBelow = 85;
 
-    /// <summary>A first week of one or two days is the run-up to the season, no training week.</summary>
-    private const int FewestDays = 3;
+    /// <summary>A first week of up to three days is the run-up to the season, no training week; the rulebook counts likewise.</summary>
+    private const int FewestDays = 4;
 
     public int Number => Index + 1;
 

@@ -117,7 +117,9 @@ internal sealed class BruteForce(Problem problem)
 
     private bool Free(int at, PhaseKind phase, WeekKind kind, Variant variant) => kind switch
     {
-        WeekKind.Building or WeekKind.Competition or WeekKind.Overload => false,
+        // A match-free week of the competition sets none: lighter weeks are held against those with a match.
+        WeekKind.Building => IsC(at),
+        WeekKind.Competition or WeekKind.Overload => false,
         WeekKind.Introductory or WeekKind.ReEntry => variant == Variant.First && Back(at) is (0, false),
         _ => true,
     };
@@ -176,7 +178,7 @@ internal sealed class BruteForce(Problem problem)
 
         int WeeksIn(PhaseKind phase) => Enumerable.Range(0, at).Count(other => plan[other].Phase == phase && plan[other].Kind != WeekKind.Break);
 
-        // Runs and places.
+        // Runs and places. The size of a cut is held against the level of the last week, which the mean of the weeks before lies below: five hundredths less at its upper end; more at the lower end of a taper, towards which loads may fall.
         if (isLoading && run + 1 > (IsC(at) ? 6 : 3)) return null;
         if (isLoading && previous?.Kind == WeekKind.Overload) return null;
         if (week.Kind == WeekKind.Unloading && !(previous?.Kind is WeekKind.Building or WeekKind.Competition or WeekKind.Overload or WeekKind.Congested)) return null;
@@ -193,7 +195,7 @@ internal sealed class BruteForce(Problem problem)
         if (ceiling is { } cap)
         {
             var most = matches > 0 ? Math.Max(cap, 10 * (match + (since < 2 ? 14 : 24))) : cap;
-            if (Below(most + (since < 2 && isStart ? 0 : Tolerance))) return null;
+            if (Below(most)) return null;
         }
         else if (isLoading || week.Kind == WeekKind.Introductory)
         {
@@ -201,10 +203,10 @@ internal sealed class BruteForce(Problem problem)
             if (previous?.Kind == WeekKind.Congested && Below(10 * (KindTable.Week(problem, Facts(at - 1), WeekKind.Congested, Variant.None, previous.Phase).Least + 10) + Tolerance)) return null;
         }
         var (small, large) = (0, 0);
-        if (week.Kind == WeekKind.Unloading) (small, large) = IsC(at) ? (700, 850) : (500, 700);
-        if (week.Kind == WeekKind.Taper) (small, large) = week.Variant == Variant.Short ? (650, 800) : (400, 590);
-        if (large > 0 && (Below(10 * match + training * large / 1000 + Tolerance) || !(week.Kind == WeekKind.Taper && matches > 1) && Above(10 * match + training * small / 1000 - Tolerance))) return null;
-        if (matches == 2 && week.Kind is WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced && matches == 2 && Enumerable.Range(0, at).Any(other => !Facts(other).IsBreak && Facts(other).Matches.Count == 1) && Below(10 * match + training * 6 / 10 + Tolerance)) return null;
+        if (week.Kind == WeekKind.Unloading) (small, large) = IsC(at) ? (700, 800) : (500, 650);
+        if (week.Kind == WeekKind.Taper) (small, large) = week.Variant == Variant.Short ? (700, 750) : (450, 540);
+        if (large > 0 && (Below(10 * match + training * large / 1000) || !(week.Kind == WeekKind.Taper && matches > 1) && Above(10 * match + training * small / 1000))) return null;
+        if (matches == 2 && week.Kind is WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced && matches == 2 && Enumerable.Range(0, at).Any(other => !Facts(other).IsBreak && Facts(other).Matches.Count == 1) && Below(10 * match + training * 6 / 10)) return null;
         if (week.Kind is WeekKind.Building or WeekKind.Overload && !IsC(at))
         {
             if (previous?.Kind == WeekKind.Building && previous.Phase == week.Phase && Above(10 * level + (week.Kind == WeekKind.Overload ? 50 : 20) - Tolerance)) return null;
@@ -230,7 +232,8 @@ internal sealed class BruteForce(Problem problem)
         {
             if (matches == 1) value -= 10_000;
             if (!IsC(at) && cycle.First - at is 1 or 2) value -= 40_000;
-            if (isFirstLight) value += 60_000;
+            var isBeforeRest = at + 1 < problem.Weeks.Count && (Facts(at + 1).IsBreak || at == cycle.Last);
+            value += isBeforeRest ? -60_000 : isFirstLight ? 60_000 : 0;
         }
         return value;
     }

@@ -8,7 +8,10 @@ namespace Seasonwright.Solver;
 /// </summary>
 internal sealed class Demands(Problem problem, Relaxed relaxed)
 {
-    /// <summary>Levels lie on a grid of three points; so far beyond a limit counts as within here. Loads are put within it afterwards.</summary>
+    /// <summary>The rules hold a lighter week against the mean of the weeks before; the last of them is known here. A block rises, so the mean lies below it; towards a match it may lie above. So much is left of the ends, per mille.</summary>
+    private const int MeanFromLast = 50;
+
+    /// <summary>Levels lie on a grid of three points; so far beyond a limit of change counts as within here. Loads are put within it afterwards.</summary>
     private const int Tolerance = 16;
 
     /// <summary>Loading weeks in a row in the competition, where the rule allows more.</summary>
@@ -96,7 +99,7 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
     private void Sizes(WeekFacts facts, Stand from, Move move)
     {
         var (limits, level, match) = (problem.Limits, 10 * from.Reached, 10 * facts.Week.MatchPoints);
-        if (Ceiling is { } ceiling) Most(facts, Condition.ReEntry, ceiling.With(facts.Week) + (ceiling.IsOfLevel ? Tolerance : 0));
+        if (Ceiling is { } ceiling) Most(facts, Condition.ReEntry, ceiling.With(facts.Week));
         else if (!facts.IsHold && move.Kind is WeekKind.Building or WeekKind.Competition or WeekKind.Overload || move.Kind == WeekKind.Introductory)
         {
             Most(facts, Condition.Ramp, level + Math.Min(10 * limits.RampPoints, level * limits.RampShare / 1000) + Tolerance);
@@ -106,10 +109,10 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
         switch (move.Kind)
         {
             case WeekKind.Unloading:
-                Share(facts, Condition.UnloadingSize, match, facts.IsCompetition ? limits.UnloadingInCompetition : limits.Unloading, hasLeast: true);
+                Share(facts, Condition.UnloadingSize, match, facts.IsCompetition ? limits.UnloadingInCompetition : limits.Unloading, 0);
                 break;
             case WeekKind.Taper:
-                Share(facts, Condition.TaperSize, match, move.Variant == Variant.Short ? limits.ShortTaper : limits.FullTaper, hasLeast: !facts.IsCongested);
+                Share(facts, Condition.TaperSize, match, move.Variant == Variant.Short ? limits.ShortTaper : limits.FullTaper, facts.IsCongested ? null : MeanFromLast);
                 break;
             case WeekKind.Building or WeekKind.Overload when facts.IsPreparation && !facts.IsHold:
                 if (from.Mode.IsLoad() && from.Mode.Run() > 0 && facts.Before is { IsHold: false } && from.Phase == move.Phase)
@@ -121,7 +124,7 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
                 break;
         }
         if (facts.Week.Matches.Count == 2 && facts.HasOneMatchWeekBefore && move.Kind is WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced)
-            Most(facts, Condition.LightCongestion, match + Training * limits.CongestedShare / 1000 + Tolerance);
+            Most(facts, Condition.LightCongestion, match + Training * limits.CongestedShare / 1000);
         Most(facts, Condition.LargestWeek, 10 * problem.LargestWeek);
     }
 
@@ -153,10 +156,11 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
 
     private int RunLimit(WeekFacts facts) => facts.IsCompetition ? Math.Min(LongestRunInCompetition, problem.Limits.InSeasonWeeks) : problem.Limits.BuildingWeeks;
 
-    private void Share(WeekFacts facts, Condition condition, int match, Limits.Range kept, bool hasLeast)
+    /// <param name="left">Left at the lower end, per mille; null for no lower end.</param>
+    private void Share(WeekFacts facts, Condition condition, int match, Limits.Range kept, int? left)
     {
-        var least = hasLeast ? match + Training * kept.Least / 1000 - Tolerance : 0;
-        Add(facts, condition, least, match + Training * kept.Most / 1000 + Tolerance);
+        var most = Math.Max(kept.Least, kept.Most - MeanFromLast);
+        Add(facts, condition, left is { } end ? match + Training * Math.Min(most, kept.Least + end) / 1000 : 0, match + Training * most / 1000);
     }
 
     private void Most(WeekFacts facts, Condition condition, int most) => Add(facts, condition, 0, most);

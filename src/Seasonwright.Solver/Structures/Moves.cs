@@ -69,7 +69,9 @@ internal static class Moves
     /// <summary>Whether a week sets the level; the others keep it.</summary>
     public static bool SetsLevel(WeekFacts facts, Move move, Ceiling? ceiling) => move.Kind switch
     {
-        WeekKind.Building or WeekKind.Competition => !facts.IsHold,
+        // In the competition lighter weeks are held against those with one match, like with like.
+        WeekKind.Building => !facts.IsHold && !facts.IsCompetition,
+        WeekKind.Competition => !facts.IsHold,
         WeekKind.Overload => true,
         // The first of two weeks back keeps the level that the second is held to.
         WeekKind.Introductory or WeekKind.ReEntry => ceiling is not { IsOfLevel: true, Variant: Variant.First },

@@ -31,6 +31,7 @@ internal static class SeasonFacts
                 earlier.LastOrDefault(other => other.Matches.Count <= 1)?.MatchPoints ?? 0,
                 earlier.Exists(other => other.Matches.Count == 1),
                 week.Matches.Count <= 1 && at > 1 && facts[at - 1].IsCongested && facts[at - 2].IsCongested,
+                at + 1 < problem.Weeks.Count && (problem.Weeks[at + 1].IsBreak || at == problem.Cycles[^1].Last),
                 preparation.TakeWhile(other => other.Index < at).Count(other => !other.IsBreak),
                 training,
                 Weight(preparedness, at),

@@ -26,7 +26,8 @@ internal static class Value
         if (move.Kind != WeekKind.Unloading) return value;
         if (facts.Week.Matches.Count == 1) value -= Worth.UnloadingWithMatch;
         if (facts.IsPreparation && facts.Cycle!.First - facts.Week.Index is 1 or 2) value -= Worth.UnloadingBeforeCompetition;
-        if (facts.IsFirstLight) value += Worth.UnloadingAfterCongestion;
+        if (facts.IsBeforeRest) value -= Worth.UnloadingBeforeRest;
+        else if (facts.IsFirstLight) value += Worth.UnloadingAfterCongestion;
         return value;
     }
 

@@ -10,6 +10,7 @@ namespace Seasonwright.Solver;
 /// <param name="MatchBefore">Match points of the last week before that had one match at most and no break.</param>
 /// <param name="HasOneMatchWeekBefore">Whether any earlier week held exactly one match.</param>
 /// <param name="IsFirstLight">One match at most after two weeks or more of two.</param>
+/// <param name="IsBeforeRest">The week after is a break or lies behind the last official match of the season.</param>
 /// <param name="Trained">Training weeks of its preparation before it.</param>
 /// <param name="Weight">Units of value that a point of training adds through preparedness.</param>
 /// <param name="Goal">Units of value of a loading week in each phase, by <see cref="Core.Seasons.PhaseKind"/>.</param>
@@ -24,6 +25,7 @@ internal sealed record WeekFacts(
     int MatchBefore,
     bool HasOneMatchWeekBefore,
     bool IsFirstLight,
+    bool IsBeforeRest,
     int Trained,
     int TrainingWeeks,
     long Weight,

@@ -21,6 +21,9 @@ internal static class Worth
     /// <summary>Unloading in the first light week after two congested ones or more.</summary>
     public const long UnloadingAfterCongestion = 60 * Point;
 
+    /// <summary>Unloading right before a break or the season's transition, which unload anyway.</summary>
+    public const long UnloadingBeforeRest = 60 * Point;
+
     /// <summary>A taper that follows an unloading week with nothing between them.</summary>
     public const long TaperAfterUnloading = 150 * Point;
 
