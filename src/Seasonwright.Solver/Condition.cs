@@ -49,4 +49,7 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
 
     /// <summary>Wishes stand for one week each and are told apart by it.</summary>
     public bool IsLock => this == LockedPhase || this == LockedKind || this == LockedLoad;
+
+    /// <summary>Says what a kind of week is: it may be broken at a price and is never offered for leaving out.</summary>
+    public bool IsDefinition => this == IntroductoryFirst || this == WeekBack || this == UnloadingAfterLoading || this == OverloadInItsPlace;
 }

@@ -11,6 +11,8 @@ namespace Seasonwright.Solver;
 /// <param name="MatchPoints">What the matches load together, in points, rounded once.</param>
 /// <param name="PracticePoints">What the practices load that the head coach has entered; null where none are.</param>
 /// <param name="DaysOff">Days without team training that end with the day before this week, breaks only.</param>
+/// <param name="Lock">What must hold.</param>
+/// <param name="Kept">What stands and is left at a price.</param>
 public sealed record PlannedWeek(
     int Index,
     WeekId Id,
@@ -21,7 +23,8 @@ public sealed record PlannedWeek(
     int MatchPoints,
     int? PracticePoints,
     int DaysOff,
-    WeekLock? Lock)
+    WeekLock? Lock,
+    WeekLock? Kept = null)
 {
     /// <summary>Below this share no team training is planned. Common practice, no source.</summary>
     private const int BreakBelow = 40;

@@ -11,6 +11,7 @@ namespace Seasonwright.Solver;
 /// <param name="UsualPractice">Points of the practices of a usual week.</param>
 /// <param name="OneMatch">Points of one official match.</param>
 /// <param name="LargestWeek">The most a week may hold, in points.</param>
+/// <param name="KeepWeight">How dear it is to leave what stands, per mille of usual.</param>
 /// <param name="FirstOpen">Index of the first week that is planned; those before it are facts, with what is entered of them.</param>
 /// <param name="Tapers">What was said of tapers.</param>
 public sealed record Problem(
@@ -22,6 +23,7 @@ public sealed record Problem(
     int OneMatch,
     int LargestWeek,
     int FirstOpen,
+    int KeepWeight,
     Boldness Boldness,
     ValueList<PlannedGoal> Goals,
     ValueList<TaperWish> Tapers,
@@ -44,6 +46,7 @@ public sealed record Problem(
             points.Of(Load.Of(setup.MatchLoad.Minutes, setup.MatchLoad.Rpe)),
             Math.Clamp(wishes.LargestWeek, 40, 200),
             weeks.Count(week => week.First < wishes.From),
+            Math.Clamp(wishes.KeepWeight, 0, 10_000),
             wishes.Boldness,
             GoalsOf(season, setup),
             wishes.Tapers,
@@ -61,13 +64,15 @@ public sealed record Problem(
     {
         var events = season.Events.Where(item => item is { Training: not null, For: null, Part: null }).ToList();
         var said = wishes.Weeks.GroupBy(wish => wish.Week).ToDictionary(wish => wish.Key, wish => wish.Last());
+        var stands = wishes.Kept.GroupBy(wish => wish.Week).ToDictionary(wish => wish.Key, wish => wish.Last());
         var off = 0;
         foreach (var week in season.Weeks)
         {
             var matches = season.MatchesIn(week).Where(match => !match.IsOff).Select(match => Planned(match, week, setup)).OrderBy(match => match.Day).ToValueList();
             var practice = season.PracticesOf(week.Id) is { } practices ? points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
             var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, Availability(week, events), matches,
-                points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, said.GetValueOrDefault(week.Id), week.Days.First < wishes.From, points));
+                points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, said.GetValueOrDefault(week.Id), week.Days.First < wishes.From, points),
+                stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null);
             off = planned.IsBreak ? off + planned.Days : 0;
             yield return planned;
         }
@@ -95,9 +100,11 @@ public sealed record Problem(
         var phase = wish?.Phase ?? (isLocked ? season.PhaseOf(week)?.Phase.Kind : null);
         var kind = wish?.Kind ?? (isLocked ? season.KindOf(week.Id) : null);
         var load = wish?.Load ?? (isLocked ? season.TargetOf(week.Id) : null);
-        return phase is null && kind is null && load is null ? null
-            : new WeekLock(phase == PhaseKind.Peak ? PhaseKind.Competition : phase, kind, load is { } au ? points.Of(au) : null);
+        return Fixed(phase, kind, load, points);
     }
+
+    private static WeekLock? Fixed(PhaseKind? phase, WeekKind? kind, Load? load, Points points) => phase is null && kind is null && load is null ? null
+        : new WeekLock(phase == PhaseKind.Peak ? PhaseKind.Competition : phase, kind, load is { } au ? points.Of(au) : null);
 
     private static IEnumerable<Cycle> CyclesOf(ValueList<PlannedWeek> weeks, int apart)
     {

@@ -14,6 +14,14 @@ public static class Structures
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static Structure? Best(Problem problem, Relaxed? relaxed = null, CancellationToken cancel = default) => Solve(problem, relaxed ?? Relaxed.None, budget: 0, cancel);
 
+    /// <summary>
+    /// The best structure and others that differ from it in a phase or a kind: the second is the second best, each further one the best
+    /// that gives some week another phase or kind than the first does. Best first; fewer where there are not so many, none where there is no plan.
+    /// </summary>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static ValueList<Structure> Several(Problem problem, int count, CancellationToken cancel = default) =>
+        new StructureSearch(problem, Relaxed.None, budget: 0).Several(count, cancel).Select(path => Read(problem, Relaxed.None, path)).ToValueList();
+
     /// <summary>The structure that breaks least, each condition at its price: nothing where nothing must be broken. There is one for every season with weeks.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static Structure? LeastBroken(Problem problem, CancellationToken cancel = default)
@@ -27,7 +35,7 @@ public static class Structures
         new StructureSearch(problem, relaxed, budget).Best(cancel) is { } path ? Read(problem, relaxed, path) : null;
 
     /// <summary>Walks a path again and says of every week what bounds it and what it goes against.</summary>
-    internal static Structure Read(Problem problem, Relaxed relaxed, IReadOnlyList<Taken> path)
+    internal static Structure Read(Problem problem, Relaxed relaxed, Path path)
     {
         var (facts, demands) = (SeasonFacts.Of(problem), new Demands(problem, relaxed));
         List<StructureWeek> weeks = [];
@@ -37,7 +45,7 @@ public static class Structures
         var peak = PeakFrom(problem, facts);
         foreach (var week in facts)
         {
-            var (move, points) = (path[weeks.Count].Move, path[weeks.Count].Points);
+            var (move, points) = (path.Steps[weeks.Count].Move, path.Steps[weeks.Count].Points);
             demands.Judge(week, stand, move);
             var kind = week.Week.Lock?.Kind is { } locked && Demands.IsByCalendar(locked) && Demands.IsByCalendar(move.Kind) ? locked : move.Kind;
             var goesOn = kind == WeekKind.Break && weeks.Count > 0 && weeks[^1].Kind == WeekKind.Break;
@@ -50,7 +58,7 @@ public static class Structures
             weeks.Add(new(weeks.Count, phase, kind, move.Variant, block, points, demands.Range, guide, demands.Loads.ToValueList()));
             stand = Moves.After(week, stand, move, Moves.SetsLevel(week, move, demands.Ceiling) ? Stand.LevelOf(points) : stand.Level, demands.Run);
         }
-        return new(weeks.ToValueList(), path[^1].Value, broken.ToValueList());
+        return new(weeks.ToValueList(), path.Value, broken.ToValueList());
     }
 
     /// <summary>From the first week of the last taper to the week of the last key match of its cluster; nothing without a taper.</summary>

@@ -8,6 +8,12 @@ public sealed record Wishes
     /// <summary>Weeks with something that must hold, beside the weeks locked in the season. Where both speak, this does.</summary>
     public ValueList<WeekWish> Weeks { get; init; } = ValueList<WeekWish>.Empty;
 
+    /// <summary>Weeks as they stand, for instance as published: a repaired plan leaves them only for good reason.</summary>
+    public ValueList<WeekWish> Kept { get; init; } = ValueList<WeekWish>.Empty;
+
+    /// <summary>How dear it is to leave what stands, per mille of usual, 0 to 10,000: the slider "keep my plan".</summary>
+    public int KeepWeight { get; init; } = 1000;
+
     public ValueList<TaperWish> Tapers { get; init; } = ValueList<TaperWish>.Empty;
 
     /// <summary>The most a week may hold, in points, 40 to 200. Weeks whose matches alone weigh more are a fact.</summary>

@@ -71,6 +71,8 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
     /// <summary>Phases that were left too early or passed over on the way to another, by their order.</summary>
     private void Left(WeekFacts facts, Stand from, int to)
     {
+        // Of a preparation that is under way nobody asks how it began.
+        if (facts.Cycle!.Start < problem.FirstOpen) return;
         var order = facts.IsCycleStart ? -1 : Order(from.Phase);
         for (var left = Math.Max(0, order); left < to; left++)
         {

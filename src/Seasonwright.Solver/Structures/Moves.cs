@@ -30,6 +30,12 @@ internal static class Moves
         void Kinds(PhaseKind phase)
         {
             var week = facts.Week;
+            // What was done was done.
+            if (IsFact() && week.Lock?.Kind is { } done)
+            {
+                Add(done, VariantOf(done, phase));
+                return;
+            }
             if (week.IsBreak) Add(WeekKind.Break);
             else if (phase == PhaseKind.Transition) Add(WeekKind.Transition);
             else
@@ -42,7 +48,7 @@ internal static class Moves
                 else if (facts.Taper == Variant.None || all || IsFact()) Training(phase);
             }
             if (week.Lock?.Kind is { } locked && !moves.Exists(move => move.Phase == phase && (move.Kind == locked || Demands.IsByCalendar(move.Kind) && Demands.IsByCalendar(locked))))
-                Add(locked, locked switch { WeekKind.Introductory => Variant.First, WeekKind.ReEntry => Variant.WeekOff, WeekKind.Taper => Variant.Short, _ => Variant.None });
+                Add(locked, VariantOf(locked, phase));
 
             void Add(WeekKind kind, Variant variant = Variant.None) => moves.Add(new(phase, kind, variant));
         }
@@ -62,6 +68,14 @@ internal static class Moves
             if (phase is PhaseKind.GeneralPreparation or PhaseKind.SpecificPreparation) moves.Add(new(phase, WeekKind.Overload));
             moves.Add(new(phase, WeekKind.Unloading));
         }
+
+        Variant VariantOf(WeekKind kind, PhaseKind phase) => kind switch
+        {
+            WeekKind.Introductory => from.Mode == Mode.Intro1 ? Variant.Second : Variant.First,
+            WeekKind.ReEntry => Ceiling.Of(problem.Limits, facts, from, phase)?.Variant ?? Variant.WeekOff,
+            WeekKind.Taper => facts.Taper == Variant.None ? Variant.Short : facts.Taper,
+            _ => Variant.None,
+        };
 
         bool IsFact() => facts.Week.Index < problem.FirstOpen;
     }

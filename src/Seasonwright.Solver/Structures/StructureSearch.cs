@@ -7,122 +7,142 @@ namespace Seasonwright.Solver;
 /// <param name="budget">The most that may be paid for broken conditions, in units; 0 for a search that refuses to break any.</param>
 internal sealed class StructureSearch(Problem problem, Relaxed relaxed, long budget)
 {
-    private readonly bool pays = budget > 0;
     private readonly WeekFacts[] facts = SeasonFacts.Of(problem);
-    private readonly Demands demands = new(problem, relaxed);
-    private readonly List<Move> moves = [];
+    private readonly Options options = new(problem, relaxed, pays: budget > 0);
+    private readonly List<Option> found = [];
     private readonly int[] places = new int[Stand.Keys];
 
-    /// <summary>Moves looked at, for measuring.</summary>
-    public long Looked { get; private set; }
-
-    /// <summary>The steps of the best plan, one a week; null when none keeps the conditions.</summary>
+    /// <summary>The best plan; null when none keeps the conditions.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled; asked once a week.</exception>
-    public List<Taken>? Best(CancellationToken cancel)
+    public Path? Best(CancellationToken cancel)
     {
+        var layers = Forward(cancel);
+        return layers is null ? null : Trace(layers, layers.Count - 1, layers[^1].First());
+    }
+
+    /// <summary>
+    /// The best plan and others: the best of all plans that give some week another phase or kind than it does, best first, no two of
+    /// one shape. The first of them is the second best shape there is.
+    /// </summary>
+    /// <exception cref="OperationCanceledException">The token was cancelled; asked twice a week.</exception>
+    public List<Path> Several(int count, CancellationToken cancel)
+    {
+        if (Forward(cancel) is not { } layers) return [];
+        var best = Trace(layers, layers.Count - 1, layers[^1].First());
+        List<Path> paths = [best];
+        foreach (var path in Detours(layers, best, cancel).OrderByDescending(path => path.Value))
+        {
+            if (paths.Count >= count) break;
+            if (!paths.Exists(other => other.IsLike(path))) paths.Add(path);
+        }
+        return paths;
+    }
+
+    /// <summary>The stands after each week with the best way to each; null where no plan gets to the end. The first layer is before the season.</summary>
+    private List<Layer>? Forward(CancellationToken cancel)
+    {
+        if (facts.Length == 0) return null;
         Array.Fill(places, -1);
-        var layers = new List<Layer>();
         var from = new Layer();
         from.Add(Stand.Before(problem), default);
+        List<Layer> layers = [from];
         foreach (var week in facts)
         {
             cancel.ThrowIfCancellationRequested();
-            var next = Follow(from, week);
+            var next = new Layer();
+            for (var at = 0; at < from.Stands.Count; at++)
+            {
+                options.Of(week, from.Stands[at], found);
+                foreach (var option in found)
+                {
+                    var (value, paid) = (from.Best[at].Value + option.Value, from.Best[at].Paid + option.Paid);
+                    if (paid <= budget) Reach(next, option.After, new Taken(option.Move, option.Points, value, paid, at));
+                }
+            }
+            Forget(next);
             layers.Add(next);
             from = next;
         }
-        return Trace(layers);
+        return from.Stands.Count > 0 ? layers : null;
     }
 
-    private Layer Follow(Layer from, WeekFacts week)
+    private void Reach(Layer next, Stand stand, Taken taken)
     {
-        var next = new Layer();
-        for (var at = 0; at < from.Stands.Count; at++)
+        if (places[stand.Key] is >= 0 and var place)
         {
-            var stand = from.Stands[at];
-            Moves.Of(problem, week, stand, pays, moves);
-            foreach (var move in moves) Try(next, week, stand, at, from.Best[at], move);
-        }
-        foreach (var stand in next.Stands) places[stand.Key] = -1;
-        return next;
-    }
-
-    private void Try(Layer next, WeekFacts week, Stand from, int at, Taken before, Move move)
-    {
-        demands.Judge(week, from, move);
-        var worth = before.Value + Value.Fixed(week, from, move, demands.Run);
-        var paid = before.Paid;
-        foreach (var (condition, amount) in demands.Broken) paid += Price(condition, 10 * amount);
-        if (paid > budget) return;
-        // What all conditions allow, in whole points.
-        var (low, high) = (demands.Range.Least, demands.Range.Most);
-        foreach (var (_, above, below, _) in demands.Loads) (low, high) = (Math.Max(low, (above + 9) / 10), Math.Min(high, below / 10));
-        var (least, most) = pays ? (demands.Range.Least, demands.Range.Most) : (low, high);
-        var isFact = week.Week.Index < problem.FirstOpen;
-        if (isFact && week.Week.Lock is { Points: { } done }) (least, most, low, high) = (done, done, done, done);
-        if (least > most) return;
-        var guide = Guide.Of(problem, week, move, demands.Run, demands.Training, demands.Ceiling, demands.Range.Least);
-        if (!Moves.SetsLevel(week, move, demands.Ceiling))
-        {
-            var (bestPoints, best) = (0, (Value: long.MinValue, Paid: 0L));
-            for (var points = least; points <= most; points++)
-                if (Worth(points) is var one && one.Value > best.Value) (bestPoints, best) = (points, one);
-            Add(bestPoints, best, from.Level);
+            if (taken.Value > next.Best[place].Value) next.Best[place] = taken;
             return;
         }
-        for (var points = OnGrid(least); points <= most; points += Stand.Step) Offer(points);
-        // Where the conditions leave no step of the grid, the load nearest to the guide stands for what they leave; so a fixed load off the grid is kept.
-        if (low <= high && OnGrid(low) > high) Offer(Math.Clamp(guide / 10, low, high));
-
-        static int OnGrid(int points) => (points + Stand.Step - 1) / Stand.Step * Stand.Step;
-
-        void Offer(int points) => Add(points, Worth(points), Stand.LevelOf(points));
-
-        (long Value, long Paid) Worth(int points)
-        {
-            Looked++;
-            var now = paid;
-            if (pays)
-                foreach (var (condition, low, high, _) in demands.Loads)
-                    if (Math.Max(low - 10 * points, 10 * points - high) is > 0 and var beyond) now += Price(condition, beyond);
-            return (worth + Value.Of(week, from, move, points, guide) - (now - before.Paid), now);
-        }
-
-        void Add(int points, (long Value, long Paid) worth, int level)
-        {
-            if (worth.Paid > budget) return;
-            var stand = Moves.After(week, from, move, level, demands.Run);
-            var taken = new Taken(move, points, worth.Value, worth.Paid, at);
-            if (places[stand.Key] is >= 0 and var place)
-            {
-                if (taken.Value > next.Best[place].Value) next.Best[place] = taken;
-            }
-            else
-            {
-                places[stand.Key] = next.Stands.Count;
-                next.Add(stand, taken);
-            }
-        }
+        places[stand.Key] = next.Stands.Count;
+        next.Add(stand, taken);
     }
 
-    /// <param name="beyond">Tenths of a point or of a week.</param>
-    private static long Price(Condition condition, int beyond) => Solver.Worth.Broken * condition.Weight * (100 + beyond) / 100;
-
-    private static List<Taken>? Trace(List<Layer> layers)
+    /// <summary>From the end back: what the best way on from each stand is worth, and by it the best plan through every move of every week that the best plan does not take.</summary>
+    private List<Path> Detours(List<Layer> layers, Path best, CancellationToken cancel)
     {
-        if (layers.Count == 0 || layers[^1].Stands.Count == 0) return null;
-        var at = 0;
-        for (var i = 1; i < layers[^1].Best.Count; i++)
-            if (layers[^1].Best[i].Value > layers[^1].Best[at].Value) at = i;
-        List<Taken> path = [];
-        for (var week = layers.Count - 1; week >= 0; week--)
+        List<Path> detours = [];
+        // What follows each stand of the layer after, and by which step.
+        var after = layers[^1].Stands.ConvertAll(_ => new Onward(0, default, 0, -1));
+        List<List<Onward>> onward = [after];
+        for (var week = facts.Length - 1; week >= 0; week--)
         {
-            path.Add(layers[week].Best[at]);
-            at = layers[week].Best[at].From;
+            cancel.ThrowIfCancellationRequested();
+            var (from, to) = (layers[week], layers[week + 1]);
+            for (var at = 0; at < to.Stands.Count; at++) places[to.Stands[at].Key] = at;
+            var through = new Dictionary<Move, (long Value, int From, Option Option, int To)>();
+            List<Onward> before = [];
+            for (var at = 0; at < from.Stands.Count; at++)
+            {
+                var most = new Onward(long.MinValue, default, 0, -1);
+                options.Of(facts[week], from.Stands[at], found);
+                foreach (var option in found)
+                {
+                    var place = places[option.After.Key];
+                    if (place < 0 || after[place].Value == long.MinValue) continue;
+                    var value = option.Value + after[place].Value;
+                    if (value > most.Value) most = new(value, option.Move, option.Points, place);
+                    if (option.Move == best.Steps[week].Move) continue;
+                    var whole = from.Best[at].Value + value;
+                    if (!through.TryGetValue(option.Move, out var known) || whole > known.Value) through[option.Move] = (whole, at, option, place);
+                }
+                before.Add(most);
+            }
+            Forget(to);
+            foreach (var (value, at, option, to_) in through.Values)
+            {
+                var steps = week == 0 ? [] : Trace(layers, week, at).Steps;
+                steps.Add(new(option.Move, option.Points));
+                for (var (later, place) = (onward.Count - 1, to_); later > 0; place = onward[later][place].To, later--) steps.Add(new(onward[later][place].Move, onward[later][place].Points));
+                detours.Add(new(steps, value));
+            }
+            onward.Add(before);
+            after = before;
         }
-        path.Reverse();
-        return path;
+        return detours;
     }
+
+    private void Forget(Layer layer)
+    {
+        foreach (var stand in layer.Stands) places[stand.Key] = -1;
+    }
+
+    /// <summary>The best way to one stand of one layer.</summary>
+    private static Path Trace(List<Layer> layers, int layer, int at)
+    {
+        List<Path.Step> steps = [];
+        var value = layers[layer].Best[at].Value;
+        for (; layer > 0; layer--)
+        {
+            var taken = layers[layer].Best[at];
+            steps.Add(new(taken.Move, taken.Points));
+            at = taken.From;
+        }
+        steps.Reverse();
+        return new(steps, value);
+    }
+
+    /// <summary>The best way on from a stand.</summary>
+    private readonly record struct Onward(long Value, Move Move, int Points, int To);
 
     /// <summary>The stands that can be reached after a week, with the best way to each, in the order they were found.</summary>
     private sealed class Layer
@@ -135,6 +155,15 @@ internal sealed class StructureSearch(Problem problem, Relaxed relaxed, long bud
         {
             Stands.Add(stand);
             Best.Add(taken);
+        }
+
+        /// <summary>The place of the best of all, the first of equals.</summary>
+        public int First()
+        {
+            var first = 0;
+            for (var at = 1; at < Best.Count; at++)
+                if (Best[at].Value > Best[first].Value) first = at;
+            return first;
         }
     }
 }

@@ -39,4 +39,15 @@ internal static class Value
         if (move.Kind == WeekKind.Competition && Demands.FollowsCompetitionWeek(facts, from)) value -= Worth.Change * Math.Abs(points - from.Reached);
         return value;
     }
+
+    /// <summary>What it costs to leave what stands: another kind, another phase, every point, and more for more than a few points.</summary>
+    public static long Change(Problem problem, WeekFacts facts, Move move, int points)
+    {
+        if (problem.KeepWeight == 0 || facts.Week.Kept is not { } kept || facts.Week.Index < problem.FirstOpen) return 0;
+        long change = 0;
+        if (kept.Kind is { } kind && kind != move.Kind) change += Worth.AnotherKind;
+        if (kept.Phase is { } phase && phase != move.Phase) change += Worth.AnotherPhase;
+        if (kept.Points is { } before && Math.Abs(points - before) is > 0 and var moved) change += Worth.EveryPoint * moved + (moved > Worth.FewPoints ? Worth.MoreThanFew : 0);
+        return change * problem.KeepWeight / 1000;
+    }
 }

@@ -27,6 +27,12 @@ internal static class Worth
     /// <summary>A taper that follows an unloading week with nothing between them.</summary>
     public const long TaperAfterUnloading = 150 * Point;
 
+    /// <summary>What a plan pays for a week that differs from the one that stands, at the usual weight of keeping it.</summary>
+    public const long AnotherKind = 10 * Point, AnotherPhase = 8 * Point, EveryPoint = Point, MoreThanFew = 6 * Point;
+
+    /// <summary>Points of change that nobody minds much.</summary>
+    public const int FewPoints = 4;
+
     /// <summary>A condition broken, for each unit of its weight; a tenth of it for every point or week beyond.</summary>
     public const long Broken = 100_000 * Point;
 
