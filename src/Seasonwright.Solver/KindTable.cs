@@ -17,11 +17,17 @@ public static class KindTable
     /// <summary>The most a break may hold.</summary>
     private const int MostOfBreak = 30;
 
-    /// <summary>Caps of the whole week.</summary>
-    private const int MostInCompetition = 85, MostBuilding = 112, MostOverload = 120, MostPreCompetitionMatch = 95;
+    /// <summary>The most a week of the competition with one match or none may hold.</summary>
+    internal const int MostInCompetition = 85;
 
-    /// <summary>Assumed practice as a share of a usual week's, per mille.</summary>
-    public static int PracticeShare(PlannedWeek week, WeekKind kind, Variant variant = Variant.None)
+    /// <summary>Caps of the whole week.</summary>
+    private const int MostBuilding = 112, MostOverload = 120, MostPreCompetitionMatch = 95;
+
+    /// <summary>Assumed practice as a share of a usual week's, per mille. Of a reduced week what its events leave.</summary>
+    public static int PracticeShare(PlannedWeek week, WeekKind kind, Variant variant = Variant.None) =>
+        kind == WeekKind.Reduced ? Share(week, kind, variant) * Math.Min(100, week.Availability) / 100 : Share(week, kind, variant);
+
+    private static int Share(PlannedWeek week, WeekKind kind, Variant variant)
     {
         var matches = week.Matches.Count;
         if (matches > 1 && kind is WeekKind.Congested or WeekKind.Taper or WeekKind.Unloading or WeekKind.Reduced or WeekKind.ReEntry)

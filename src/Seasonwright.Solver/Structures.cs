@@ -50,7 +50,7 @@ public static class Structures
             var kind = week.Week.Lock?.Kind is { } locked && Demands.IsByCalendar(locked) && Demands.IsByCalendar(move.Kind) ? locked : move.Kind;
             var goesOn = kind == WeekKind.Break && weeks.Count > 0 && weeks[^1].Kind == WeekKind.Break;
             if (weeks.Count > 0 && (ended && !goesOn || stand.Phase != move.Phase || week.IsCycleStart)) block++;
-            ended = kind is WeekKind.Unloading or WeekKind.Break || move is { Kind: WeekKind.Taper, Variant: not Variant.FullFirst };
+            ended = kind is WeekKind.Unloading or WeekKind.Break || move is { Kind: WeekKind.Taper, Variant: not (Variant.FullFirst or Variant.BeforeMany) };
             var phase = move.Phase == PhaseKind.Competition && weeks.Count >= peak.From && weeks.Count <= peak.Last ? PhaseKind.Peak : move.Phase;
             broken.AddRange(demands.Broken.Select(one => new Breach(one.Condition, weeks.Count, 10 * one.Amount)));
             broken.AddRange(demands.Loads.Select(one => new Breach(one.Condition, weeks.Count, Math.Max(one.Least - 10 * points, 10 * points - one.Most))).Where(one => one.Beyond > 0));

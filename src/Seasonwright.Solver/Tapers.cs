@@ -8,6 +8,9 @@ public static class Tapers
     /// <summary>A taper lies in the match's own week from its fifth day on, else in the week before, so that four to seven days are reduced.</summary>
     private const int DayOfOwnWeek = 4;
 
+    /// <summary>Matches so close before another belong to it, as in a tournament.</summary>
+    private const int DaysOfTournament = 3;
+
     /// <summary>With more match-free training days than these before the match, a full taper fits. Bosquet L et al. 2007, Med Sci Sports Exerc 39(8):1358-1365: two weeks worked best.</summary>
     private const int DaysForFull = 10;
 
@@ -25,9 +28,12 @@ public static class Tapers
             var own = problem.Weeks.First(week => week.Matches.Contains(match)).Index;
             var week = match.Day >= DayOfOwnWeek ? own : own - 1;
             if (!MayTaper(problem, back, week)) continue;
-            var isFull = (style ?? (DaysBefore(problem, back, match) > DaysForFull ? TaperStyle.Full : TaperStyle.Short)) == TaperStyle.Full && MayTaper(problem, back, week - 1) && parts[week - 1] == Variant.None;
-            parts[week] = isFull ? Variant.FullSecond : Variant.Short;
-            if (isFull) parts[week - 1] = Variant.FullFirst;
+            var isFree = MayTaper(problem, back, week - 1) && parts[week - 1] == Variant.None;
+            // Where other matches lead up to it, the reduced days lie before them all.
+            var isAmongMany = week == own && problem.Weeks[own].Matches.Any(other => other.Date < match.Date && other.Date.DayNumber >= match.Date.DayNumber - DaysOfTournament);
+            var isFull = (style ?? (DaysBefore(problem, back, match) > DaysForFull ? TaperStyle.Full : TaperStyle.Short)) == TaperStyle.Full;
+            parts[week] = isFree && (isFull || isAmongMany) ? Variant.FullSecond : Variant.Short;
+            if (isFree && (isFull || isAmongMany)) parts[week - 1] = isAmongMany ? Variant.BeforeMany : Variant.FullFirst;
         }
         return [.. parts];
     }

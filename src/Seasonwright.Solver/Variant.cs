@@ -20,6 +20,9 @@ public enum Variant
     /// <summary>The first week of a full taper.</summary>
     FullFirst,
 
-    /// <summary>The second week of a full taper.</summary>
+    /// <summary>The week before one of several matches among which the tapered-for match is: as long as a short taper and as light.</summary>
+    BeforeMany,
+
+    /// <summary>The second week of a full taper, or the week of several matches itself.</summary>
     FullSecond,
 }

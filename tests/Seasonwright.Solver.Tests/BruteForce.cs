@@ -157,7 +157,7 @@ internal sealed class BruteForce(Problem problem)
         var earlier = Enumerable.Range(0, at).Where(other => !Facts(other).IsBreak && Facts(other).Matches.Count <= 1).ToList();
         var usualMatch = earlier.Count > 0 ? Facts(earlier[^1]).MatchPoints : 0;
         if (IsC(at)) usualMatch = Math.Max(usualMatch, problem.OneMatch);
-        var training = 10 * Math.Max(0, level - usualMatch);
+        var training = 10 * Math.Max(0, (IsC(at) && level > 85 ? 76 : level) - usualMatch);
         var isLoading = week.Kind is WeekKind.Building or WeekKind.Competition or WeekKind.Overload;
 
         bool Above(int least) => tenths < Math.Min(least, 10 * range.Most);
@@ -204,12 +204,12 @@ internal sealed class BruteForce(Problem problem)
         }
         var (small, large) = (0, 0);
         if (week.Kind == WeekKind.Unloading) (small, large) = IsC(at) ? (700, 800) : (500, 650);
-        if (week.Kind == WeekKind.Taper) (small, large) = week.Variant == Variant.Short ? (700, 750) : (450, 540);
+        if (week.Kind == WeekKind.Taper) (small, large) = week.Variant is Variant.Short or Variant.BeforeMany ? (700, 750) : (450, 540);
         if (large > 0 && (Below(10 * match + training * large / 1000) || !(week.Kind == WeekKind.Taper && matches > 1) && Above(10 * match + training * small / 1000))) return null;
         if (matches == 2 && week.Kind is WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced && matches == 2 && Enumerable.Range(0, at).Any(other => !Facts(other).IsBreak && Facts(other).Matches.Count == 1) && Below(10 * match + training * 6 / 10)) return null;
         if (week.Kind is WeekKind.Building or WeekKind.Overload && !IsC(at))
         {
-            if (previous?.Kind == WeekKind.Building && previous.Phase == week.Phase && Above(10 * level + (week.Kind == WeekKind.Overload ? 50 : 20) - Tolerance)) return null;
+            if (previous?.Kind == WeekKind.Building && previous.Phase == week.Phase && (week.Kind == WeekKind.Overload || cycle.First - at > 2) && Above(10 * level + (week.Kind == WeekKind.Overload ? 50 : 20) - Tolerance)) return null;
             if (previous?.Kind is WeekKind.Unloading or WeekKind.Introductory && Above(10 * level * 85 / 100 - Tolerance)) return null;
         }
         var isAfterCompetition = week.Kind == WeekKind.Competition && previous?.Kind == WeekKind.Competition;
@@ -298,9 +298,9 @@ internal sealed class BruteForce(Problem problem)
             WeekKind.Congested => 10 * range.Least + (facts.Matches.Count > 2 ? 10 : 40),
             WeekKind.Taper or WeekKind.Reduced when facts.Matches.Count > 1 => 10 * range.Least + (facts.Matches.Count > 2 ? 10 : 40),
             WeekKind.Unloading => match + training * (IsC(at) ? 79 : 60) / 100,
-            WeekKind.Taper => match + training * (week.Variant == Variant.Short ? 73 : week.Variant == Variant.FullFirst ? 56 : 47) / 100,
+            WeekKind.Taper => match + training * (week.Variant == Variant.Short ? 73 : week.Variant == Variant.BeforeMany ? 75 : week.Variant == Variant.FullFirst ? 56 : 47) / 100,
             WeekKind.ReEntry => 95 * ceiling!.Value / 100,
-            WeekKind.Reduced => match + 90 + problem.UsualPractice * (facts.Matches.Count switch { 0 => 1000, 1 => 800, 2 => 400, 3 => 200, _ => 80 }) / 100,
+            WeekKind.Reduced => match + 90 + problem.UsualPractice * ((facts.Matches.Count switch { 0 => 1000, 1 => 800, 2 => 400, 3 => 200, _ => 80 }) * facts.Availability / 100) / 100,
             WeekKind.Transition => match + 220,
             _ => match,
         };

@@ -12,7 +12,7 @@ public class BruteForceTests(ITestOutputHelper output)
 {
     private static readonly DateOnly Monday = new(2027, 7, 5);
 
-    /// <summary>Weeks as letters: "-" nothing, R a regular match on Saturday, K a key one, k a key one on Tuesday, 2 two matches, 3 three, F a friendly, X holidays, x exams, y exams with two matches.</summary>
+    /// <summary>Weeks as letters: "-" nothing, R a regular match on Saturday, K a key one, k a key one on Tuesday, 2 two matches, 3 three, t three of which the last is key, F a friendly, X holidays, x exams, y exams with two matches.</summary>
     public static Season Of(string weeks)
     {
         List<SeasonEdit> edits = [Seasons.Start(Monday, weeks.Length)];
@@ -27,6 +27,7 @@ public class BruteForceTests(ITestOutputHelper output)
                 'k' => [Seasons.Match(first.AddDays(1), Importance.Key, "m")],
                 'F' => [Seasons.Match(first.AddDays(5), Importance.Friendly, "m")],
                 '2' => [Seasons.Match(first.AddDays(2), Importance.Regular, "m"), Seasons.Match(first.AddDays(6), Importance.Regular, "m")],
+                't' => [Seasons.Match(first, Importance.Regular, "m"), Seasons.Match(first.AddDays(2), Importance.Regular, "m"), Seasons.Match(first.AddDays(4), Importance.Key, "m")],
                 '3' => [Seasons.Match(first, Importance.Regular, "m"), Seasons.Match(first.AddDays(2), Importance.Regular, "m"), Seasons.Match(first.AddDays(5), Importance.Regular, "m")],
                 'X' => [Seasons.Event(EventKind.Holiday, days, 0)],
                 'y' => [Seasons.Match(first.AddDays(2), Importance.Regular, "m"), Seasons.Match(first.AddDays(6), Importance.Regular, "m"), Seasons.Event(EventKind.Exams, days, 60)],
@@ -45,17 +46,19 @@ public class BruteForceTests(ITestOutputHelper output)
     [InlineData("--RXRR2K", StartLevel.Home, "1=45")]
     // A long break, a key match early in its week, a taper of two weeks.
     [InlineData("-RRXXRRk", StartLevel.Kept, "")]
-    [InlineData("--R22-k-", StartLevel.Home, "")]
+    [InlineData("--R22-k-", StartLevel.Home, "1=48")]
     [InlineData("---R--K-", StartLevel.Kept, "1=60")]
     // From the first week on; a whole week off before anything; exams with two matches; three matches.
     [InlineData("RR2R3RK-", StartLevel.Home, "")]
     [InlineData("X--RRXRK", StartLevel.Off, "2=48")]
-    [InlineData("x--FR2K-", StartLevel.Off, "")]
+    [InlineData("x--FR2K-", StartLevel.Off, "2=60")]
     [InlineData("-RyR22RK", StartLevel.Kept, "")]
+    // A tournament whose last match is the key one.
+    [InlineData("-----t--", StartLevel.Kept, "1=60 2=66 3=72")]
     // A load off the grid, and one that shapes what is before and after it.
     [InlineData("---RRR-K", StartLevel.Home, "1=47 5=66")]
     // Preparation alone.
-    [InlineData("------FK", StartLevel.Kept, "1=60 2=66")]
+    [InlineData("------FK", StartLevel.Kept, "1=60 2=66 3=75")]
     public void The_best_of_all_plans_is_found(string weeks, StartLevel start, string @fixed)
     {
         var points = Problem.Of(Of(weeks), Seasons.Team, new Wishes()).Points;

@@ -47,7 +47,9 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
         Run = from.Mode.Run() + (move.Kind is WeekKind.Building or WeekKind.Competition or WeekKind.Overload && !facts.IsCongested ? 1 : 0);
         var match = facts.MatchBefore;
         if (facts.IsCompetition) match = Math.Max(match, problem.OneMatch);
-        Training = 10 * Math.Max(0, from.Reached - match);
+        // What preparation reached is no measure of a week with a match.
+        var reached = facts.IsCompetition && from.Reached > KindTable.MostInCompetition ? Guide.HardestInCompetition : from.Reached;
+        Training = 10 * Math.Max(0, reached - match);
         if (facts.Week.Index < problem.FirstOpen) return;
         Phases(facts, from, move);
         Places(facts, from, move);
@@ -114,10 +116,10 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
                 Share(facts, Condition.UnloadingSize, match, facts.IsCompetition ? limits.UnloadingInCompetition : limits.Unloading, 0);
                 break;
             case WeekKind.Taper:
-                Share(facts, Condition.TaperSize, match, move.Variant == Variant.Short ? limits.ShortTaper : limits.FullTaper, facts.IsCongested ? null : MeanFromLast);
+                Share(facts, Condition.TaperSize, match, move.Variant is Variant.Short or Variant.BeforeMany ? limits.ShortTaper : limits.FullTaper, facts.IsCongested ? null : MeanFromLast);
                 break;
             case WeekKind.Building or WeekKind.Overload when facts.IsPreparation && !facts.IsHold:
-                if (from.Mode.IsLoad() && from.Mode.Run() > 0 && facts.Before is { IsHold: false } && from.Phase == move.Phase)
+                if (from.Mode.IsLoad() && from.Mode.Run() > 0 && facts.Before is { IsHold: false } && from.Phase == move.Phase && (move.Kind == WeekKind.Overload || !facts.IsLastBeforeCompetition))
                     Least(facts, Condition.Progression, level + (move.Kind == WeekKind.Overload ? 50 : 20) - Tolerance);
                 else if (from.Mode is Mode.Unloading or Mode.Intro1 or Mode.Intro2) Least(facts, Condition.NewBlock, level * 85 / 100 - Tolerance);
                 break;

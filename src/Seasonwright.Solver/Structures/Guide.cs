@@ -11,6 +11,9 @@ internal static class Guide
     /// <summary>Competition weeks by their place in the run.</summary>
     private static readonly int[] Competition = [680, 720, 760, 720, 700, 660];
 
+    /// <summary>Points of the hardest usual competition week.</summary>
+    public const int HardestInCompetition = 76;
+
     private const int MatchFreeInCompetition = 750, Transition = 220, BesideReduced = 90, BesideCongested = 40, BesideCrowded = 10;
 
     /// <summary>The last and the last but one week before the competition.</summary>
@@ -32,7 +35,7 @@ internal static class Guide
             WeekKind.Competition => Competition[Math.Clamp(run, 1, Competition.Length) - 1],
             WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced when facts.IsCongested => 10 * least + (facts.Week.Matches.Count > 2 ? BesideCrowded : BesideCongested),
             WeekKind.Unloading => match + training * (facts.IsCompetition ? 79 : 60) / 100,
-            WeekKind.Taper => match + training * (move.Variant switch { Variant.FullFirst => 56, Variant.FullSecond => 47, _ => 73 }) / 100,
+            WeekKind.Taper => match + training * (move.Variant switch { Variant.FullFirst => 56, Variant.FullSecond => 47, Variant.BeforeMany => 75, _ => 73 }) / 100,
             WeekKind.ReEntry => 95 * (ceiling?.Tenths ?? 700) / 100,
             WeekKind.Reduced => match + BesideReduced + (facts.Week.PracticePoints is { } entered ? 10 * entered : problem.UsualPractice * KindTable.PracticeShare(facts.Week, WeekKind.Reduced) / 100),
             WeekKind.Transition => match + Transition,

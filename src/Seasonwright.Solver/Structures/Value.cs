@@ -25,7 +25,7 @@ internal static class Value
         if (move.Phase != from.Phase && !facts.IsCycleStart && facts.IsPreparation && (move.Kind == WeekKind.Unloading || move.Kind.IsLoading() && from.Mode.Run() > 0)) value -= Worth.PhaseChangeInBlock;
         if (move.Kind != WeekKind.Unloading) return value;
         if (facts.Week.Matches.Count == 1) value -= Worth.UnloadingWithMatch;
-        if (facts.IsPreparation && facts.Cycle!.First - facts.Week.Index is 1 or 2) value -= Worth.UnloadingBeforeCompetition;
+        if (facts.IsLastBeforeCompetition) value -= Worth.UnloadingBeforeCompetition;
         if (facts.IsBeforeRest) value -= Worth.UnloadingBeforeRest;
         else if (facts.IsFirstLight) value += Worth.UnloadingAfterCongestion;
         return value;

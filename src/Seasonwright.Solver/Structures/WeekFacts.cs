@@ -31,6 +31,9 @@ internal sealed record WeekFacts(
     long Weight,
     ValueList<long> Goal)
 {
+    /// <summary>One of the two weeks before a competition period: loads need not rise any more.</summary>
+    public bool IsLastBeforeCompetition => IsPreparation && Cycle is { } cycle && cycle.First <= cycle.Last && cycle.First - Week.Index <= 2;
+
     public bool IsPreparation => Cycle is not null && !IsCompetition;
 
     /// <summary>The first week of its preparation.</summary>
