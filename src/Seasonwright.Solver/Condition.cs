@@ -33,6 +33,9 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
     public static readonly Condition NoAbruptDrop = new("no-abrupt-drop");
     public static readonly Condition ReEntry = new("re-entry", "return-after-break-volume");
     public static readonly Condition LightCongestion = new("light-congestion", "heavy-week-in-congestion");
+    public static readonly Condition Spike = new("spike", "trailing-four-spike");
+    public static readonly Condition Base = new("base-load", "base-load-low");
+    public static readonly Condition TaperFrequency = new("taper-frequency", "taper-intensity-frequency");
     public static readonly Condition LargestWeek = new("largest-week", "", 2);
 
     public static readonly Condition LockedPhase = new("locked-phase", "", 3);
@@ -43,7 +46,7 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
     [
         ShortestTransition, LongestTransition, ShortestGeneral, LongestGeneral, ShortestSpecific, LongestSpecific, ShortestPreCompetition, LongestPreCompetition,
         IntroductoryFirst, WeekBack, RunLimit, UnloadingAfterLoading, OverloadInItsPlace, Taper,
-        Ramp, UnloadingSize, TaperSize, Progression, NewBlock, NoAbruptDrop, ReEntry, LightCongestion, LargestWeek,
+        Ramp, UnloadingSize, TaperSize, Progression, NewBlock, NoAbruptDrop, ReEntry, LightCongestion, Spike, Base, TaperFrequency, LargestWeek,
         LockedPhase, LockedKind, LockedLoad,
     ];
 

@@ -29,6 +29,12 @@ public sealed record Problem(
     ValueList<TaperWish> Tapers,
     Limits Limits)
 {
+    /// <summary>The qualities that the team plans, of those that are solved, in order.</summary>
+    public ValueList<QualityKind> Qualities { get; init; } = ValueList<QualityKind>.Empty;
+
+    /// <summary>Test days that stand already.</summary>
+    public ValueList<DateOnly> Tests { get; init; } = ValueList<DateOnly>.Empty;
+
     /// <summary>Weights of one, two and three goals by rank. Common practice, no source.</summary>
     private static readonly int[][] Weights = [[100], [60, 40], [50, 30, 20]];
 
@@ -50,7 +56,11 @@ public sealed record Problem(
             wishes.Boldness,
             GoalsOf(season, setup),
             wishes.Tapers,
-            Limits.Of(setup));
+            Limits.Of(setup))
+        {
+            Qualities = setup.Qualities.Select(quality => quality.Kind).Where(kind => kind < QualityKind.Prevention).Distinct().Order().ToValueList(),
+            Tests = season.TestDays.Select(test => test.Day).Order().ToValueList(),
+        };
     }
 
     private static StartLevel StartOf(Setup setup) => setup.RuleParameter(new RuleParameter("return-after-break-volume", "season_start")) switch

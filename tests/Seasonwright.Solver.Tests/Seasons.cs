@@ -14,6 +14,9 @@ internal static class Seasons
 {
     public static readonly Setup Team = Setup.Empty(new("team"));
 
+    /// <summary>The team with its answer to how the squad comes into the season.</summary>
+    public static Setup Coming(StartLevel start) => Team.With(((Accepted)Decider.Decide(Team, new SetRuleParameter(new("return-after-break-volume", "season_start"), start.ToString().ToLowerInvariant()))).Step);
+
     /// <summary>
     /// A club's year from an open fixture list (see tests/Cases/fixtures/open-data.md): so many weeks before its first match,
     /// friendlies on the three Saturdays before it, a break over New Year where two weeks or more are free, and three weeks after the

@@ -75,9 +75,9 @@ internal sealed class Plan
         return away.Count == week.Number - 1 && sinceAbsence[0] == 0 ? int.MaxValue : away.Sum(other => other.Days.Length);
     }
 
-    /// <summary>The last normal weeks before a week, latest first, as many as there are up to a count; in the competition those with exactly one match, like with like.</summary>
+    /// <summary>The last normal weeks before a week, latest first, as many as there are up to a count; in the competition those of the competition with exactly one match, like with like.</summary>
     public List<PlanWeek> NormalBefore(PlanWeek week, int count) =>
-        [.. Weeks.Take(week.Number - 1).Reverse().Where(other => other.IsNormal && other.Training > 0 && (!week.IsCompetition || other.Matches.Length == 1)).Take(count)];
+        [.. Weeks.Take(week.Number - 1).Reverse().Where(other => other.IsNormal && other.Training > 0 && (!week.IsCompetition || other.IsCompetition && other.Matches.Length == 1)).Take(count)];
 
     /// <summary>The runs of weeks next to each other for which something holds.</summary>
     public IEnumerable<List<PlanWeek>> Runs(Func<PlanWeek, bool> holds)

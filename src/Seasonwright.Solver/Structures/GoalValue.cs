@@ -20,7 +20,7 @@ internal static class GoalValue
     ];
 
     /// <summary>Days in which a quality falls to e^-1 of itself without training. Common practice, no source.</summary>
-    private static readonly int[] Lasting = [60, 60, 28, 21, 21, 28, 60];
+    public static readonly int[] Lasting = [60, 60, 28, 21, 21, 28, 60];
 
     /// <summary>The value of a loading week, by its index and phase, in units.</summary>
     public static Func<int, PhaseKind, long> Of(Problem problem)
@@ -36,10 +36,10 @@ internal static class GoalValue
     }
 
     /// <summary>Eight weeks at three exposures: the stock that counts as full.</summary>
-    private static double Full(int quality) => 3 * Enumerable.Range(0, 8).Sum(week => Math.Exp(-7.0 * week / Lasting[quality]));
+    public static double Full(int quality) => 3 * Enumerable.Range(0, 8).Sum(week => Math.Exp(-7.0 * week / Lasting[quality]));
 
     /// <summary>The first days of the clusters of key matches; without any the last official match of each period, without those the season's end.</summary>
-    private static List<int> Aims(Problem problem)
+    public static List<int> Aims(Problem problem)
     {
         List<int> days = [];
         var last = int.MinValue;

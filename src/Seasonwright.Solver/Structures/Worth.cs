@@ -36,6 +36,21 @@ internal static class Worth
     /// <summary>A condition broken, for each unit of its weight; a tenth of it for every point or week beyond.</summary>
     public const long Broken = 100_000 * Point;
 
+    /// <summary>The same in stage C, where the worst of the key matches counts beside their mean.</summary>
+    public const long MeanOnKeyMatches = 2 * Point, WorstOnKeyMatches = 4 * Point;
+
+    /// <summary>A point of load beyond a condition in stage C, where matches or entered practices alone go beyond it, and short of the base load.</summary>
+    public const long BeyondLoad = 400 * Point, BeyondByFacts = 20 * Point, ShortOfBase = 60 * Point;
+
+    /// <summary>The lines whose largest is what <see cref="FromGuide"/> says: a price for every tenth of a point, and what is taken off.</summary>
+    public static readonly (long Slope, long Less)[] GuideSlopes = [(150, 0), (400, 12_500), (900, 62_500)];
+
+    /// <summary>Stage B: a per mille of a goal's stock, an exposure that a phase wishes for and a loading week lacks, a level changed between blocks of one phase and of two.</summary>
+    public const long Stock = 10 * Point, MissingExposure = 14 * Point, ChangeInPhase = 25 * Point, ChangeOfPhase = 4 * Point;
+
+    /// <summary>A day of tests, what one in an unloading week is better by, and stretches without any.</summary>
+    public const long Test = 10 * Point, TestInUnloading = 4 * Point, NoTestInWindow = 20 * Point, NoFirstTest = 200 * Point, NoTestBeforeCompetition = 60 * Point;
+
     private static readonly long[] PreparationBlock = [0, 150, 30, 0, 0, 0, 0];
 
     private static readonly long[] CompetitionBlock = [0, 120, 60, 20, 0, 0, 20];

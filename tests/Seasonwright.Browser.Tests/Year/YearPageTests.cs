@@ -336,7 +336,9 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
         await using var year = await YearWindow.OpenAsync(browser, demo.Workspace, width, dark, touch: width < 1000);
         await year.Page.GetByRole(AriaRole.Button, new() { Name = zoom, Exact = true }).First.ClickAsync();
         await year.Window.AssertFitsAsync();
-        await year.Window.AssertAccessibleAsync();
+        // The drawing has thousands of words, and looking at each takes half a minute: once in each theme is enough, its looks are the same at every width.
+        if (width == 1440) await year.Window.AssertAccessibleAsync();
+        else await year.Window.AssertAccessibleAsync("header", ".year > :not(.board)", ".views", ".panel");
         Assert.Empty(year.Window.Complaints);
     }
 }

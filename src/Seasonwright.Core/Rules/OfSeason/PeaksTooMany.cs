@@ -5,6 +5,9 @@ namespace Seasonwright.Core.Rules.OfSeason;
 /// <summary>Decisive matches with taper_wanted; their dates.</summary>
 internal static class PeaksTooMany
 {
+    /// <summary>The first weeks back, see <see cref="OfAthlete.ReturnAfterBreakVolume"/>.</summary>
+    private const int WeeksBack = 2;
+
     public static readonly Figure MaxPeaks = Figure.Number("max_peaks", 3, FigureUnit.Count);
     public static readonly Figure ClusterDays = Figure.Number("cluster_days", 14, FigureUnit.Days);
     public static readonly Figure MinGapWeeks = Figure.Number("min_gap_weeks", 6, FigureUnit.Weeks);
@@ -48,13 +51,18 @@ internal static class PeaksTooMany
         return tapers;
     }
 
+    /// <summary>Right after days off there is nothing to taper from: the squad is on its way back.</summary>
+    private static bool MayTaper(Plan plan, Match match) =>
+        Taper.WeekFor(plan, match) is not { } week || week.IsTraining && plan.Before(week) is not { IsTraining: false }
+            && (plan.SinceAbsence(week) >= WeeksBack || plan.Weeks.Take(week.Number).All(other => other.IsTraining));
+
     /// <summary>The matches a taper is wanted for: see <see cref="Plan.TaperedFor"/>.</summary>
     public static IEnumerable<Match> Wanted(Plan plan)
     {
         var figures = new Figures(Rule.Id, plan.Setup);
         List<Match> firsts = [];
         DateOnly? last = null;
-        foreach (var match in plan.Official.Where(match => match.Importance == Importance.Key))
+        foreach (var match in plan.Official.Where(match => match.Importance == Importance.Key && MayTaper(plan, match)))
         {
             if (last is not { } before || match.Day!.Value.DayNumber - before.DayNumber > figures.Number(ClusterDays)) firsts.Add(match);
             last = match.Day;

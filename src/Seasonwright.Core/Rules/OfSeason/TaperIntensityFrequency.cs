@@ -21,22 +21,24 @@ internal static class TaperIntensityFrequency
         Looks = Looks,
     };
 
+    private static decimal Efforts(PlanWeek week) => week.AllExposures + Math.Max(1, week.Matches.Length);
+
     /// <summary>
-    /// How often in the taper against before. The match counts as one of the week's hard efforts on both sides; how hard the single
-    /// sessions are waits for sessions.
+    /// How often in the taper against before. A match counts as one of the week's hard efforts, and so does the hardest session of a
+    /// week without one; how hard the single sessions are waits for sessions.
     /// </summary>
     private static IEnumerable<Look> Looks(Plan plan, Figures figures)
     {
         foreach (var run in plan.Runs(week => week.Kind == WeekKind.Taper))
         {
             var place = Place.Of(run[0], run[^1]);
-            var before = plan.NormalBefore(run[0], (int)figures.Number(ReferenceWeeks)).Where(week => week.HasEmphasis).Select(week => week.AllExposures + 1m).ToList();
+            var before = plan.NormalBefore(run[0], (int)figures.Number(ReferenceWeeks)).Where(week => week.HasEmphasis).Select(Efforts).ToList();
             if (before.Count == 0 || !run.All(week => week.HasEmphasis))
             {
                 yield return new TooLittle(place, "missing.emphasis");
                 continue;
             }
-            var share = (run.Average(week => week.AllExposures + 1m) / before.Average()).AsShown();
+            var share = (run.Average(Efforts) / before.Average()).AsShown();
             if (share >= figures.Number(MinFrequency)) yield return new Fine(place);
             else
             {

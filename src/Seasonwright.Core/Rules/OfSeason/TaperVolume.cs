@@ -24,9 +24,14 @@ internal static class TaperVolume
     };
 
     // One week is the short version of a league; more are a full taper.
-    private static IEnumerable<Look> Looks(Plan plan, Figures figures) =>
-        from run in plan.Runs(week => week.Kind == WeekKind.Taper)
-        select run.Count == 1
-            ? Cut.Judge(plan, run, figures, ReferenceWeeks, (ShortMinDrop, ShortMaxDrop), ("short", "short"))
-            : Cut.Judge(plan, run, figures, ReferenceWeeks, (MinDrop, MaxDrop), ("full", "full"));
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
+    {
+        foreach (var run in plan.Runs(week => week.Kind == WeekKind.Taper))
+        {
+            var (usual, code) = run.Count == 1 ? ((ShortMinDrop, ShortMaxDrop), "short") : ((MinDrop, MaxDrop), "full");
+            var look = Cut.Judge(plan, run, figures, ReferenceWeeks, usual, (code, code));
+            // Beside two matches or more the training is lighter still, and rightly.
+            yield return look is Breach { Value: var drop } && drop > figures.Number(usual.Item2) && run.Exists(week => week.Matches.Length > 1) ? new Fine(look.Place) : look;
+        }
+    }
 }

@@ -47,12 +47,12 @@ internal static class TransitionLength
             yield return new Breach(place, "missing", Severity.Warning, 0, least)
             {
                 Numbers = [least],
-                // A season that ends with the week of its last match has no place for one.
+                // A season that ends so soon after its last match has no place for more.
                 IsForced = after.Count == 0,
                 Remedy = after.Count > 0 ? [new SetWeekKind(after[0].Id, after[Math.Min(after.Count, (int)Math.Ceiling(least / 7)) - 1].Id, WeekKind.Transition)] : [],
             };
         }
-        else if (days < least) yield return new Breach(place, "short", Severity.Caution, days, least) { Numbers = [days, least], Figure = shortest.Name };
+        else if (days < least) yield return new Breach(place, "short", Severity.Caution, days, least) { Numbers = [days, least], Figure = shortest.Name, IsForced = after.TrueForAll(week => week.IsInTransition) };
         else if (days > figures.Number(MaxDays))
         {
             var hard = days > figures.Number(HardMaxDays);
@@ -61,6 +61,8 @@ internal static class TransitionLength
                 Numbers = [days, figures.Number(MaxDays)],
                 Figure = (hard ? HardMaxDays : MaxDays).Name,
                 Beyond = days - figures.Number(MaxDays),
+                // The season was given that long: what follows is the next one's.
+                IsForced = after.TrueForAll(week => week.IsInTransition),
             };
         }
         else yield return new Fine(place);

@@ -43,7 +43,8 @@ internal static class WeeklyRamp
 
     private static bool IsJudged(Plan plan, PlanWeek week) => week.IsTraining && plan.SinceAbsence(week) >= WeeksAfterAbsence;
 
-    private static bool IsReference(PlanWeek week) => week.IsTraining && !week.IsEasy && week.Kind != WeekKind.Reduced && week.Total is not null;
+    /// <summary>A short first week is no measure for a whole one.</summary>
+    private static bool IsReference(PlanWeek week) => week.IsTraining && week.Days.Length == 7 && !week.IsEasy && week.Kind != WeekKind.Reduced && week.Total is not null;
 
     private static Look Judge(Plan plan, PlanWeek week, PlanWeek reference, decimal leastBefore, decimal?[] lowered, Figures figures)
     {

@@ -6,6 +6,7 @@ public class TaperIntensityFrequencyTests : RuleTable
     // Exposures and one team session more: five of six are kept, four are not.
     [InlineData("B100+s3v2x2 T60+s2v2", "Checked")]
     [InlineData("B100+s3v2x2 T60+s2v1", "rarer caution 3")]
+    [InlineData("B100+s3v2 B100+s3v2 T60/1/7+s2v1", "Checked")]
     [InlineData("B100x2 T60+s1", "TooLittle")]
     [InlineData("B100+s3v2x2 T60", "TooLittle")]
     [InlineData("B100+s3x2", "NothingToCheck")]

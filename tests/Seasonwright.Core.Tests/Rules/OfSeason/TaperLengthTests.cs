@@ -16,6 +16,10 @@ public class TaperLengthTests : RuleTable
     [InlineData("GP: B100x3 CO: T70/6!", "short caution 4", "taper_style=full")]
     [InlineData("GP: B100x2 T60x2 CO: T70/6!", "Checked")]
     [InlineData("GP: B100x2 T60x3 CO: T70/6!", "long warning 3-6")]
+    // Back from days off there is nothing to taper from.
+    [InlineData("GP: B100x3 X CO: C70/6!", "NothingToCheck")]
+    [InlineData("GP: B100x3 Xx2 CO: E50 C70/6!", "NothingToCheck")]
+    [InlineData("GP: B100x3 Xx2 CO: E50x2 C80/6!", "missing caution 8")]
     // Named or not, a week at 85 % of the two before is reduced.
     [InlineData("B100x3 ?95/6!", "Checked")]
     [InlineData("B100x3 ?96/6!", "missing caution 4")]

@@ -13,6 +13,9 @@ public class TaperVolumeTests : RuleTable
     [InlineData("B100x2 T60x2", "full caution 3-4")]
     [InlineData("B100x2 T40x2", "Checked")]
     [InlineData("B100x2 T39x2", "full caution 3-4")]
+    // Beside two matches the training is lighter still.
+    [InlineData("B100x2 T50/2/6", "Checked")]
+    [InlineData("B100x2 T105/2/6", "short caution 3")]
     [InlineData("T50", "TooLittle")]
     [InlineData("B100x2 T", "TooLittle")]
     [InlineData("B100x2", "NothingToCheck")]

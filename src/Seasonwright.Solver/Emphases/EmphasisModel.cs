@@ -1,0 +1,244 @@
+using Google.OrTools.Sat;
+using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Solver;
+
+/// <summary>Levels of the qualities by block as a linear model: a level is the sum of the steps up to it.</summary>
+internal sealed class EmphasisModel
+{
+    private const int Steps = (int)Emphasis.Focus, Hypertrophy = (int)QualityKind.Hypertrophy, Strength = (int)QualityKind.MaximumStrength, Power = (int)QualityKind.Power,
+        Speed = (int)QualityKind.Speed, Intensity = (int)QualityKind.HighIntensityConditioning, Aerobic = (int)QualityKind.AerobicConditioning;
+
+    /// <summary>Of two qualities at most in one block.</summary>
+    private const int MostFocus = 2;
+
+    /// <summary>hypertrophy-late: so many days before a key match at least.</summary>
+    private const int DaysToKeyMatch = 21;
+
+    /// <summary>quality-order: after an absence of so many days strength wants a base.</summary>
+    private const int LayoffDays = 21;
+
+    /// <summary>quality-order: weeks that develop strength before power is developed, and muscle before strength is.</summary>
+    private const int StrengthWeeks = 3, BaseWeeks = 2;
+
+    /// <summary>taper-intensity-frequency: the share of exposures kept, in tenths.</summary>
+    private const int KeptInTaper = 8;
+
+    /// <summary>Hundredths of a per mille in which the stock of a quality is counted.</summary>
+    private const long Fine = 100;
+
+    private readonly Problem problem;
+    private readonly ValueList<StructureWeek> weeks;
+    private readonly Comparison comparison;
+    private readonly List<(int First, int Last)> blocks;
+    private readonly BoolVar?[,,] step;
+    private readonly LinearExprBuilder value = LinearExpr.NewBuilder();
+    private readonly List<(Condition Condition, int Week, IntVar Beyond)> paid = [];
+    private readonly List<(DateOnly Day, int Week, BoolVar Is)> tests = [];
+
+    public EmphasisModel(Problem problem, Structure structure, LoadPlan loads)
+    {
+        (this.problem, weeks, comparison) = (problem, structure.Weeks, new Comparison(problem, structure));
+        blocks = [.. weeks.GroupBy(week => week.Block).Select(block => (block.First().Index, block.Last().Index))];
+        step = new BoolVar?[blocks.Count, ExposureTable.Qualities, Steps];
+        for (var block = 0; block < blocks.Count; block++) Levels(block);
+        foreach (var week in weeks) Week(week);
+        Ground(Power, Strength, StrengthWeeks, _ => true);
+        Ground(Strength, Hypertrophy, BaseWeeks, preparation => comparison.DaysAwayBefore(preparation) >= LayoffDays);
+        Changes();
+        Stocks();
+        foreach (var (day, week) in new TestDays(problem, structure, loads, comparison).All()) tests.Add((day, week, Model.NewBoolVar($"test{week}")));
+        Testing();
+        Model.Maximize(value);
+    }
+
+    public CpModel Model { get; } = new();
+
+    public ValueList<ValueList<int>> Levels(CpSolver solver) =>
+        weeks.Select(week => Enumerable.Range(0, ExposureTable.Qualities).Select(quality => Math.Min(Steps, Bonus(week, quality) + Within(week, quality).Sum(one => (int)solver.Value(one)))).ToValueList()).ToValueList();
+
+    public ValueList<DateOnly> Tests(CpSolver solver) => tests.Where(test => solver.BooleanValue(test.Is)).Select(test => test.Day).ToValueList();
+
+    public ValueList<Breach> Short(CpSolver solver) => paid.Select(one => new Breach(one.Condition, one.Week, (int)solver.Value(one.Beyond))).Where(one => one.Beyond > 0).ToValueList();
+
+    private int MatchesIn(StructureWeek week) => problem.Weeks[week.Index].Matches.Count;
+
+    private bool Plans(int quality) => problem.Qualities.Contains((QualityKind)quality);
+
+    /// <summary>The steps of its block that a week's kind leaves.</summary>
+    private IEnumerable<BoolVar> Within(StructureWeek week, int quality)
+    {
+        var most = ExposureTable.Most(week.Kind, MatchesIn(week))[quality];
+        for (var level = 0; level < most; level++)
+            if (step[week.Block, quality, level] is { } one) yield return one;
+    }
+
+    /// <summary>In a match-free week of the competition high-intensity work stands in for the match.</summary>
+    private int Bonus(StructureWeek week, int quality) =>
+        quality == Intensity && Plans(Intensity) && comparison.IsCompetition(week.Index) && week.Kind == WeekKind.Building && MatchesIn(week) == 0 ? 1 : 0;
+
+    private LinearExpr Level(int block, int quality) => LinearExpr.Sum(Enumerable.Range(0, Steps).Select(level => step[block, quality, level]).OfType<BoolVar>());
+
+    private void Levels(int block)
+    {
+        var (first, last) = blocks[block];
+        var inside = weeks.Skip(first).Take(last - first + 1).Where(week => week.Kind != WeekKind.Break).ToList();
+        if (inside.Count == 0) return;
+        var phase = inside[0].Phase;
+        var isLate = comparison.IsCompetition(first) || problem.Weeks.SelectMany(week => week.Matches).Any(match => match.IsKey && match.Date > problem.Weeks[last].First
+            && match.Date.DayNumber - (problem.Weeks[last].First.DayNumber + problem.Weeks[last].Days - 1) < DaysToKeyMatch);
+        for (var quality = 0; quality < ExposureTable.Qualities; quality++)
+        {
+            var most = !Plans(quality) ? 0 : quality == Hypertrophy && isLate ? 1 : ExposureTable.Most(phase, quality);
+            if (comparison.IsCompetition(first)) most = Math.Min(most, 2);
+            for (var level = 0; level < Math.Min(most, ExposureTable.Most(phase, quality)); level++)
+            {
+                step[block, quality, level] = Model.NewBoolVar($"b{block}q{quality}l{level + 1}");
+                if (level > 0) Model.AddImplication(step[block, quality, level]!, step[block, quality, level - 1]!);
+            }
+        }
+        Model.Add(LinearExpr.Sum(Enumerable.Range(0, ExposureTable.Qualities).Select(quality => step[block, quality, Steps - 1]).OfType<BoolVar>()) <= MostFocus);
+        var isTransition = phase == PhaseKind.Transition;
+        AtLeast(block, 1, Strength);
+        if (!isTransition) AtLeast(block, 1, Speed);
+        if (isTransition) AtLeast(block, 2, Aerobic);
+        else AtLeast(block, comparison.IsCompetition(first) ? 1 : 2, Intensity, Aerobic);
+    }
+
+    /// <summary>strength-frequency-in-season, sprint-exposure-gap, quality-left-idle, aerobic-upkeep, transition-without-upkeep: what every block keeps up.</summary>
+    private void AtLeast(int block, int least, params int[] qualities)
+    {
+        var most = qualities.Sum(quality => Enumerable.Range(0, Steps).Count(level => step[block, quality, level] is not null));
+        Model.Add(LinearExpr.Sum(qualities.Select(quality => Level(block, quality))) >= Math.Min(least, most));
+    }
+
+    private void Week(StructureWeek week)
+    {
+        if (week.Kind == WeekKind.Break) return;
+        var all = LinearExpr.Sum(Enumerable.Range(0, ExposureTable.Qualities).SelectMany(quality => Within(week, quality)));
+        var bonus = Enumerable.Range(0, ExposureTable.Qualities).Sum(quality => Bonus(week, quality));
+        Model.Add(all <= ExposureTable.Sum(week.Kind, MatchesIn(week)) - bonus);
+        if (week is { Kind: WeekKind.Taper, Variant: not Variant.FullFirst }) KeepsUp(week);
+        Aerobically(week);
+        for (var quality = 0; quality < ExposureTable.Qualities; quality++)
+        {
+            var level = 0;
+            foreach (var one in Within(week, quality)) value.AddTerm(one, -++level * Worth.Point);
+            if (!week.Kind.IsLoading() || !Plans(quality) || MatchesIn(week) > 1) continue;
+            // What is missing of the wish is paid for, what is beyond it is not.
+            var wish = ExposureTable.Wish(week.Phase, quality);
+            foreach (var one in Within(week, quality).Take(wish)) value.AddTerm(one, Worth.MissingExposure);
+        }
+    }
+
+    /// <summary>A week's exposures, its matches among them or, in a week without, its hardest session.</summary>
+    private LinearExpr Efforts(int week) =>
+        LinearExpr.Sum(Enumerable.Range(0, ExposureTable.Qualities).SelectMany(quality => Within(weeks[week], quality))) + (Enumerable.Range(0, ExposureTable.Qualities).Sum(quality => Bonus(weeks[week], quality)) + Math.Max(1, MatchesIn(weeks[week])));
+
+    /// <summary>aerobic-upkeep: two hard efforts a week, matches included, as far as the week's kind leaves room.</summary>
+    private void Aerobically(StructureWeek week)
+    {
+        if (week.Kind == WeekKind.Transition) return;
+        var efforts = Within(week, Intensity).Concat(Within(week, Aerobic)).ToList();
+        Model.Add(LinearExpr.Sum(efforts) >= Math.Min(efforts.Count, 2 - MatchesIn(week) - Bonus(week, Intensity)));
+    }
+
+    /// <summary>taper-intensity-frequency: a taper trains less, hardly less often.</summary>
+    private void KeepsUp(StructureWeek week)
+    {
+        int[] taper = week.Variant == Variant.FullSecond ? [week.Index - 1, week.Index] : [week.Index];
+        var before = comparison.NormalBefore(taper[0], Comparison.WeeksBeforeTaper);
+        if (before.Count == 0) return;
+        var missing = Model.NewIntVar(0, 40, $"taper{week.Index}");
+        value.AddTerm(missing, -Worth.BeyondLoad);
+        paid.Add((Condition.TaperFrequency, week.Index, missing));
+        Model.Add(10 * before.Count * (LinearExpr.Sum(taper.Select(Efforts)) + missing) >= KeptInTaper * taper.Length * LinearExpr.Sum(before.Select(Efforts)));
+    }
+
+    /// <summary>quality-order: within one preparation a quality is developed only on enough weeks that develop its ground.</summary>
+    private void Ground(int quality, int ground, int least, Func<int, bool> asks)
+    {
+        var start = 0;
+        for (var block = 0; block < blocks.Count; block++)
+        {
+            if (!IsPreparation(block)) continue;
+            if (block == 0 || !IsPreparation(block - 1)) start = block;
+            if (!asks(blocks[start].First) || step[block, quality, 1] is not { } developed) continue;
+            var before = LinearExpr.NewBuilder();
+            for (var other = start; other < block; other++)
+                if (step[other, ground, 1] is { } one) before.AddTerm(one, WeeksThatDevelop(other, ground));
+            Model.Add(before >= least).OnlyEnforceIf(developed);
+        }
+    }
+
+    private bool IsPreparation(int block) => weeks[blocks[block].First].Phase is PhaseKind.GeneralPreparation or PhaseKind.SpecificPreparation or PhaseKind.PreCompetition;
+
+    private int WeeksThatDevelop(int block, int quality) =>
+        weeks.Skip(blocks[block].First).Take(blocks[block].Last - blocks[block].First + 1).Count(week => ExposureTable.Most(week.Kind, MatchesIn(week))[quality] >= (int)Emphasis.Develop);
+
+    /// <summary>Levels that change from one block to the next are paid for, less where the phase changes.</summary>
+    private void Changes()
+    {
+        var trained = Enumerable.Range(0, blocks.Count).Where(block => weeks[blocks[block].First].Kind != WeekKind.Break).ToList();
+        foreach (var (one, next) in trained.Zip(trained.Skip(1)))
+        {
+            var isSame = Label(one) == Label(next);
+            for (var quality = 0; quality < ExposureTable.Qualities; quality++)
+            {
+                var change = Model.NewIntVar(0, Steps, $"change{next}q{quality}");
+                Model.Add(change >= Level(one, quality) - Level(next, quality));
+                Model.Add(change >= Level(next, quality) - Level(one, quality));
+                value.AddTerm(change, -(isSame ? Worth.ChangeInPhase : Worth.ChangeOfPhase));
+            }
+        }
+
+        PhaseKind Label(int block) => weeks[blocks[block].First].Phase;
+    }
+
+    /// <summary>What the weeks leave of each goal's quality on the matches that count, up to a full stock.</summary>
+    private void Stocks()
+    {
+        var aims = GoalValue.Aims(problem);
+        foreach (var goal in problem.Goals.Where(goal => Plans((int)goal.Quality)))
+            foreach (var aim in aims)
+            {
+                var quality = (int)goal.Quality;
+                var stock = Model.NewIntVar(0, 1000 * Fine, $"stock{quality}d{aim}");
+                var sum = LinearExpr.NewBuilder();
+                foreach (var week in weeks)
+                {
+                    var days = aim - (problem.Weeks[week.Index].First.DayNumber + problem.Weeks[week.Index].Days / 2);
+                    if (days <= 0) continue;
+                    var left = (long)Math.Round(1000 * Fine * Math.Exp(-(double)days / GoalValue.Lasting[quality]) / GoalValue.Full(quality), MidpointRounding.AwayFromZero);
+                    foreach (var one in Within(week, quality)) sum.AddTerm(one, left);
+                    sum.Add(Bonus(week, quality) * left);
+                }
+                Model.Add(stock <= sum);
+                value.AddTerm(stock, Math.Max(1, Worth.Stock * goal.Weight / 100 / aims.Count / Fine));
+            }
+    }
+
+    /// <summary>Tests early, before the competition and now and then, never close together; those that stand count as well.</summary>
+    private void Testing()
+    {
+        foreach (var test in tests) value.AddTerm(test.Is, weeks[test.Week].Kind == WeekKind.Unloading ? Worth.TestInUnloading - Worth.Test : -Worth.Test);
+        foreach (var test in tests)
+        {
+            if (problem.Tests.Any(day => Math.Abs(day.DayNumber - test.Day.DayNumber) < 7 * TestDays.WeeksApart)) Model.Add(test.Is == 0);
+            foreach (var later in tests.Where(later => later.Week > test.Week && later.Week - test.Week < TestDays.WeeksApart)) Model.AddBoolOr([test.Is.Not(), later.Is.Not()]);
+        }
+        Missing(0, TestDays.FirstWeeks - 1, Worth.NoFirstTest);
+        foreach (var cycle in problem.Cycles.Where(cycle => cycle.First <= cycle.Last)) Missing(cycle.First - TestDays.WeeksBeforeCompetition, cycle.First, Worth.NoTestBeforeCompetition);
+        for (var week = 0; week + TestDays.Window <= weeks.Count; week++) Missing(week, week + TestDays.Window - 1, Worth.NoTestInWindow);
+    }
+
+    private void Missing(int first, int last, long price)
+    {
+        if (problem.Tests.Any(day => problem.Weeks.Any(week => week.Index >= first && week.Index <= last && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) return;
+        var missing = Model.NewBoolVar($"untested{first}-{last}");
+        Model.AddBoolOr([missing, .. tests.Where(test => test.Week >= first && test.Week <= last).Select(test => test.Is)]);
+        value.AddTerm(missing, -price);
+    }
+}

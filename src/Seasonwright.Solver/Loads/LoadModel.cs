@@ -1,0 +1,210 @@
+using Google.OrTools.Sat;
+using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Solver;
+
+/// <summary>
+/// The loads of a structure as a linear model in whole points. Each condition may be passed by points that are paid for, so that
+/// there always are loads, and what was passed names what could not be kept.
+/// </summary>
+internal sealed class LoadModel
+{
+    /// <summary>Share of a per mille in which preparedness is counted here: the numbers stay far from the ends of 64 bits.</summary>
+    private const long Fine = 1000;
+
+    /// <summary>No week holds more, matches on every day aside.</summary>
+    private const long MostPoints = 400;
+
+    private readonly Problem problem;
+    private readonly Comparison comparison;
+    private readonly ValueList<StructureWeek> weeks;
+    private readonly IntVar[] load;
+    private readonly LinearExprBuilder value = LinearExpr.NewBuilder();
+    private readonly List<(Condition Condition, int Week, IntVar Beyond)> paid = [];
+
+    public LoadModel(Problem problem, Structure structure)
+    {
+        (this.problem, weeks, comparison) = (problem, structure.Weeks, new Comparison(problem, structure));
+        load = [.. weeks.Select(week => Model.NewIntVar(RangeOf(week).Least, RangeOf(week).Most, $"load{week.Index}"))];
+        foreach (var week in weeks)
+        {
+            FromGuide(week);
+            Model.AddHint(load[week.Index], Math.Clamp(week.Points, RangeOf(week).Least, RangeOf(week).Most));
+            if (IsFact(week)) continue;
+            Rise(week);
+            AgainstFour(week);
+            Cut(week);
+            Congested(week);
+            Back(week);
+            Progress(week);
+        }
+        Prepared();
+        Model.Maximize(value);
+    }
+
+    public CpModel Model { get; } = new();
+
+    public ValueList<int> Points(CpSolver solver) => load.Select(week => (int)solver.Value(week)).ToValueList();
+
+    public ValueList<Breach> Short(CpSolver solver) => paid.Select(one => new Breach(one.Condition, one.Week, 10 * (int)solver.Value(one.Beyond)))
+        .Where(one => one.Beyond > 0).OrderBy(one => one.Week).ToValueList();
+
+    /// <summary>What has happened and what is locked is a fact; no other week passes the largest.</summary>
+    private Limits.Range RangeOf(StructureWeek week)
+    {
+        var planned = problem.Weeks[week.Index];
+        if (planned.Lock?.Points is { } locked) return new(locked, locked);
+        if (week.Index < problem.FirstOpen) return new(week.Points, week.Points);
+        // A week back, and one of several matches, may be lighter than its kind is elsewhere: the practice that is assumed gives way.
+        var gives = planned.PracticePoints is null && (comparison.CeilingOf(week.Index) is not null || planned.Matches.Count > 1);
+        var least = gives ? Math.Min(week.Range.Least, planned.MatchPoints + KindTable.Ours(planned, week.Kind, week.Phase).Least) : week.Range.Least;
+        return new(least, Math.Max(least, Math.Min(week.Range.Most, problem.LargestWeek)));
+    }
+
+    private bool IsFact(StructureWeek week) => week.Index < problem.FirstOpen;
+
+    private LinearExpr Training(int week) => load[week] - problem.Weeks[week].MatchPoints;
+
+    private LinearExpr Training(IEnumerable<int> of) => LinearExpr.Sum(of.Select(Training));
+
+    /// <summary>weekly-ramp: from the last comparable week by points and by a share, whichever is less; not in the first two weeks back.</summary>
+    private void Rise(StructureWeek week)
+    {
+        if (!comparison.IsTraining(week.Index) || comparison.SinceAbsence(week.Index) < Comparison.WeeksBack || comparison.Reference(week.Index) is not { } before) return;
+        var beyond = Paid(Condition.Ramp, week);
+        Model.Add(load[week.Index] <= load[before] + problem.Limits.RampPoints + beyond);
+        Model.Add(1000 * load[week.Index] <= (1000 + problem.Limits.RampShare) * load[before] + 1000 * beyond);
+    }
+
+    /// <summary>trailing-four-spike and base-load-low: against the weeks before, once enough have passed since an absence.</summary>
+    private void AgainstFour(StructureWeek week)
+    {
+        var count = problem.Limits.TrailingWeeks;
+        if (!comparison.IsTraining(week.Index) || week.Index < count || comparison.SinceAbsence(week.Index) < count) return;
+        var before = LinearExpr.Sum(Enumerable.Range(week.Index - count, count).Select(other => load[other]));
+        Model.Add(1000 * count * load[week.Index] <= problem.Limits.TrailingRatio * before + 1000 * count * Paid(Condition.Spike, week));
+        var first = problem.Weeks[week.Index].First;
+        if (!problem.Weeks.SelectMany(other => other.Matches).Any(match => match.IsOfficial && match.Date >= first && match.Date.DayNumber - first.DayNumber < problem.Limits.LookAheadDays)) return;
+        Model.Add(1000 * before + 1000 * Paid(Condition.Base, week, Worth.ShortOfBase) >= (long)problem.Limits.BaseShare * count * problem.Limits.TypicalPoints);
+    }
+
+    /// <summary>unloading-size and taper-volume: the training against that of the last normal weeks, like with like.</summary>
+    private void Cut(StructureWeek week)
+    {
+        var limits = problem.Limits;
+        if (week.Kind == WeekKind.Unloading)
+            Share(Condition.UnloadingSize, week, [week.Index], comparison.NormalBefore(week.Index, Comparison.WeeksBeforeUnloading), comparison.IsCompetition(week.Index) ? limits.UnloadingInCompetition : limits.Unloading);
+        else if (week is { Kind: WeekKind.Taper, Variant: not Variant.FullFirst })
+        {
+            var isFull = week.Variant == Variant.FullSecond;
+            int[] taper = isFull ? [week.Index - 1, week.Index] : [week.Index];
+            Share(Condition.TaperSize, week, taper, comparison.NormalBefore(taper[0], Comparison.WeeksBeforeTaper), isFull ? limits.FullTaper : limits.ShortTaper);
+        }
+    }
+
+    private void Share(Condition condition, StructureWeek week, int[] eased, IReadOnlyList<int> before, Limits.Range kept)
+    {
+        if (before.Count == 0) return;
+        var (mine, theirs) = (1000 * before.Count * Training(eased), eased.Length * Training(before));
+        var beyond = 1000 * before.Count * eased.Length * Paid(condition, week);
+        Model.Add(mine <= kept.Most * theirs + beyond);
+        // Two matches and more are lighter still, and rightly.
+        if (problem.Weeks[week.Index].Matches.Count < 2) Model.Add(mine + beyond >= kept.Least * theirs);
+    }
+
+    /// <summary>heavy-week-in-congestion: the training against that of the last week with one match.</summary>
+    private void Congested(StructureWeek week)
+    {
+        if (problem.Weeks[week.Index].Matches.Count < 2 || comparison.OneMatchWeekBefore(week.Index) is not { } usual) return;
+        Model.Add(1000 * Training(week.Index) <= problem.Limits.CongestedShare * Training(usual) + 1000 * Paid(Condition.LightCongestion, week));
+    }
+
+    /// <summary>return-after-break-volume: after a long absence in points or against the weeks before it, after a week off against the last ones; a match and a little beside it are always within.</summary>
+    private void Back(StructureWeek week)
+    {
+        if (comparison.CeilingOf(week.Index) is not { } ceiling) return;
+        var (matches, match) = (problem.Weeks[week.Index].Matches.Count, problem.Weeks[week.Index].MatchPoints + ceiling.Margin);
+        var beyond = Paid(Condition.ReEntry, week, 2 * Worth.BeyondLoad);
+        if (ceiling.Before.Count == 0)
+        {
+            Model.Add(load[week.Index] <= (matches > 0 ? Math.Max(ceiling.Points, match) : ceiling.Points) + beyond);
+            return;
+        }
+        var scale = 1000 * ceiling.Before.Count;
+        var most = ceiling.Share * LinearExpr.Sum(ceiling.Before.Select(other => load[other]));
+        if (matches > 0)
+        {
+            var larger = Model.NewIntVar(scale * (long)match, scale * Math.Max(match, MostPoints), $"back{week.Index}");
+            Model.AddMaxEquality(larger, [most, LinearExpr.Constant(scale * (long)match)]);
+            most = larger;
+        }
+        Model.Add(scale * load[week.Index] <= most + scale * beyond);
+    }
+
+    /// <summary>Planning preferences about the week before in the same block, and the level reached before a new one.</summary>
+    private void Progress(StructureWeek week)
+    {
+        if (comparison.ProgressFrom(week.Index) is not var (condition, from, share, points)) return;
+        Model.Add(1000 * load[week.Index] + 1000 * Paid(condition, week) >= share * load[from] + 1000 * points);
+    }
+
+    private void FromGuide(StructureWeek week)
+    {
+        var cost = Model.NewIntVar(0, Worth.FromGuide(10 * (int)MostPoints), $"guide{week.Index}");
+        foreach (var (slope, less) in Worth.GuideSlopes)
+        {
+            Model.Add(cost >= slope * (10 * load[week.Index] - week.Guide) - less);
+            Model.Add(cost >= slope * (week.Guide - 10 * load[week.Index]) - less);
+        }
+        value.AddTerm(cost, -1);
+        if (week.Kind != WeekKind.Competition || week.Index == 0 || weeks[week.Index - 1].Kind != WeekKind.Competition) return;
+        var change = Model.NewIntVar(0, MostPoints, $"change{week.Index}");
+        Model.Add(change >= load[week.Index] - load[week.Index - 1]);
+        Model.Add(change >= load[week.Index - 1] - load[week.Index]);
+        value.AddTerm(change, -Worth.Change);
+    }
+
+    /// <summary>Mean preparedness on the matches that count, and the worst on a key match.</summary>
+    private void Prepared()
+    {
+        var matches = Preparedness.Of(problem);
+        var key = matches.Where(match => match.Match.IsKey).ToList();
+        Mean(key, Worth.MeanOnKeyMatches);
+        Mean([.. matches.Where(match => !match.Match.IsKey)], key.Count > 0 ? Worth.PreparednessOnOthers : Worth.PreparednessOnKeyMatches);
+        if (key.Count == 0) return;
+        var worst = Model.NewIntVar(-1_000_000 * Fine, 1_000_000 * Fine, "worst");
+        foreach (var match in key)
+        {
+            var sum = LinearExpr.NewBuilder();
+            sum.Add(Rounded(match.Constant));
+            foreach (var week in weeks) sum.AddTerm(Training(week.Index), Rounded(match.Weeks[week.Index]));
+            Model.Add(worst <= sum);
+        }
+        value.AddTerm(worst, Worth.WorstOnKeyMatches / Fine);
+    }
+
+    private void Mean(List<MatchPreparedness> matches, long worth)
+    {
+        if (matches.Count == 0) return;
+        foreach (var week in weeks)
+        {
+            var of = matches.Sum(match => match.Weeks[week.Index] / (double)Preparedness.PerMille);
+            value.AddTerm(Training(week.Index), (long)Math.Round(worth * of / matches.Count, MidpointRounding.AwayFromZero));
+        }
+    }
+
+    /// <summary>From billionths to thousandths of a per mille.</summary>
+    private static long Rounded(long preparedness) => (long)Math.Round(preparedness * (double)Fine / Preparedness.PerMille, MidpointRounding.AwayFromZero);
+
+    /// <summary>Points beyond a condition. Weeks of three matches and more, and weeks that entered practices fill, break things by themselves: there it is cheap, so that other weeks are not bent for them.</summary>
+    private IntVar Paid(Condition condition, StructureWeek week, long price = Worth.BeyondLoad)
+    {
+        var planned = problem.Weeks[week.Index];
+        var byFacts = planned.Matches.Count > 2 || planned.PracticePoints is { } practice && week.Range.Least == planned.MatchPoints + practice && week.Bounds.Any(bound => bound.IsForced);
+        var beyond = Model.NewIntVar(0, 8 * MostPoints, $"{condition.Name}{week.Index}");
+        value.AddTerm(beyond, -(byFacts ? Worth.BeyondByFacts : price));
+        paid.Add((condition, week.Index, beyond));
+        return beyond;
+    }
+}

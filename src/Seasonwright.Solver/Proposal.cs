@@ -1,0 +1,11 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Edits;
+
+namespace Seasonwright.Solver;
+
+/// <summary>A year proposed: what each stage found, and the edits that make the season so.</summary>
+/// <param name="Structure">Stage A; it names what it breaks where the wishes cannot all hold.</param>
+/// <param name="Loads">Stage C.</param>
+/// <param name="Emphasis">Stage B.</param>
+/// <param name="Edits">For the weeks that are open, only what changes; none for a plan that stands so already.</param>
+public sealed record Proposal(Structure Structure, LoadPlan Loads, EmphasisPlan Emphasis, ValueList<SeasonEdit> Edits);

@@ -1,0 +1,81 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Solver;
+
+/// <summary>A plan as edits of the season: run by run, and only where the season stands otherwise. Locked and past weeks are left alone.</summary>
+internal static class ProposedEdits
+{
+    /// <summary>What is tested, until the coach says otherwise. Common practice, no source.</summary>
+    private const string Battery = "Strength, jumps, sprint";
+
+    public static ValueList<SeasonEdit> Of(Season season, Setup setup, Problem problem, Structure structure, LoadPlan loads, EmphasisPlan emphasis, Func<string, string, string> id)
+    {
+        List<SeasonEdit> edits = [];
+        bool IsOpen(int week) => week >= problem.FirstOpen && !season.IsLocked(problem.Weeks[week].Id);
+        var (weeks, all) = (structure.Weeks, Enumerable.Range(0, problem.Weeks.Count).ToList());
+        IEnumerable<(SeasonWeek First, SeasonWeek Last, int At)> Runs<T>(Func<int, T> what) => Open(season, all, IsOpen, what);
+
+        foreach (var (first, last, at) in Runs(week => weeks[week].Phase))
+            if (!IsPhase(season, first, last, weeks[at].Phase)) edits.Add(new PaintPhase(first.Id, last.Id, new(id("phase", first.Id.Text)), weeks[at].Phase, new(id("phase-rest", first.Id.Text))));
+        foreach (var (first, last, at) in Runs(week => weeks[week].Kind == WeekKind.Break ? -1 : weeks[week].Block))
+        {
+            if (weeks[at].Kind == WeekKind.Break) continue;
+            var kind = KindOf(weeks.Where(week => week.Block == weeks[at].Block).ToList());
+            if (!IsBlock(season, first, last, kind)) edits.Add(new PaintBlock(first.Id, last.Id, new(id("block", first.Id.Text)), kind, new(id("block-rest", first.Id.Text))));
+        }
+        foreach (var (first, last, at) in Runs(week => weeks[week].Kind))
+            if (Between(season, first, last).Any(week => season.KindOf(week.Id) != weeks[at].Kind)) edits.Add(new SetWeekKind(first.Id, last.Id, weeks[at].Kind));
+        foreach (var (first, last, at) in Runs(week => loads.Points[week]))
+        {
+            var load = problem.Points.ToLoad(loads.Points[at]);
+            if (Between(season, first, last).Any(week => season.TargetOf(week.Id) != load)) edits.Add(new SetWeekLoad(first.Id, last.Id, load));
+        }
+        foreach (var quality in Planned(setup))
+            foreach (var (first, last, at) in Runs(week => LevelOf(quality.Kind, week)))
+                if (Between(season, first, last).Any(week => season.EmphasisOf(week.Id, quality.Id) != LevelOf(quality.Kind, at))) edits.Add(new SetEmphasis(first.Id, last.Id, quality.Id, LevelOf(quality.Kind, at)));
+        foreach (var day in emphasis.Tests) edits.Add(new SetTestDay(new TestDay(new(id("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
+        return edits.ToValueList();
+
+        // Prevention has its place in every training week.
+        Emphasis LevelOf(QualityKind kind, int week) => kind != QualityKind.Prevention ? (Emphasis)emphasis.Levels[week][(int)kind]
+            : weeks[week].Kind is WeekKind.Break or WeekKind.Transition ? Emphasis.None : Emphasis.Maintain;
+    }
+
+    /// <summary>One quality of each kind, the first in the team's order; the coach's own are not touched.</summary>
+    private static IEnumerable<Quality> Planned(Setup setup) => setup.Qualities.Where(quality => quality.Kind != QualityKind.Other).GroupBy(quality => quality.Kind).Select(ofKind => ofKind.First());
+
+    /// <summary>Runs of open weeks side by side for which something is the same.</summary>
+    private static IEnumerable<(SeasonWeek First, SeasonWeek Last, int At)> Open<T>(Season season, List<int> weeks, Func<int, bool> isOpen, Func<int, T> what)
+    {
+        var first = 0;
+        while (first < weeks.Count)
+        {
+            var last = first;
+            while (last + 1 < weeks.Count && isOpen(last + 1) == isOpen(first) && EqualityComparer<T>.Default.Equals(what(last + 1), what(first))) last++;
+            if (isOpen(first)) yield return (season.Weeks[first], season.Weeks[last], first);
+            first = last + 1;
+        }
+    }
+
+    private static IEnumerable<SeasonWeek> Between(Season season, SeasonWeek first, SeasonWeek last) => season.Weeks.Skip(first.Number - 1).Take(last.Number - first.Number + 1);
+
+    private static bool IsPhase(Season season, SeasonWeek first, SeasonWeek last, PhaseKind kind) =>
+        season.Phases.Any(run => run.Phase.Kind == kind && run.First == first && run.Last == last);
+
+    private static bool IsBlock(Season season, SeasonWeek first, SeasonWeek last, BlockKind kind) =>
+        season.Blocks.Any(run => run.Block.Kind == kind && run.First == first && run.Last == last);
+
+    private static BlockKind KindOf(List<StructureWeek> block) => block[0] switch
+    {
+        { Phase: PhaseKind.Transition } => BlockKind.Transition,
+        { Kind: WeekKind.ReEntry } when block.TrueForAll(week => week.Kind is WeekKind.ReEntry or WeekKind.Break) => BlockKind.ReEntry,
+        { Kind: WeekKind.Introductory } when block.TrueForAll(week => week.Kind == WeekKind.Introductory) => BlockKind.Introductory,
+        { Phase: PhaseKind.GeneralPreparation } => BlockKind.Base,
+        { Phase: PhaseKind.SpecificPreparation or PhaseKind.PreCompetition } => BlockKind.Build,
+        { Phase: PhaseKind.Peak } => BlockKind.Peak,
+        _ => BlockKind.Competition,
+    };
+}
