@@ -54,6 +54,7 @@ internal static class CommandLine
             SquadCommand.Make(terminal, clock),
             ImportCommand.Make(terminal),
             ShowCommand.Make(terminal),
+            ProposeCommand.Make(terminal, clock),
             CheckCommand.Make(terminal),
             RulesCommand.Make(terminal),
             ApplyCommand.Make(terminal, clock),

@@ -56,6 +56,15 @@ internal static class Parameters
             text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var week) && week >= 1 ? week : null),
     };
 
+    /// <summary>A whole number from 0 up to a most.</summary>
+    public static Option<int?> Count(string name, string help, int most) => new(name)
+    {
+        Description = Texts.Say(help, most),
+        HelpName = "N",
+        CustomParser = argument => Read<int>(argument, name, "arguments.count",
+            text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= most ? count : null, most),
+    };
+
     /// <summary>One of a few words: the names of an enum, in small letters.</summary>
     /// <param name="otherwise">What the help says holds without it.</param>
     public static Option<T?> Word<T>(string name, string help, T otherwise)

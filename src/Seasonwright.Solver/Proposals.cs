@@ -1,20 +1,35 @@
+using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Solver;
 
-/// <summary>The engine: stage A, C and B, one after the other, and the edits that follow. The same season, setup and wishes give the same proposal, to the last id.</summary>
+/// <summary>The engine: stage A, C and B, one after the other, and the edits that follow. The same season, setup and wishes give the same proposals, to the last id.</summary>
 public static class Proposals
 {
+    /// <param name="count">How many at most, 1 and more: the best first, the others differ from it in a phase or a kind.</param>
     /// <param name="id">The id of something new, by its kind ("phase", "block", "test") and by what makes it one of its kind; the same for the same.</param>
-    /// <returns>The best proposal found; where no plan keeps all that is asked, the one that breaks least. Null for a season that is not started.</returns>
+    /// <returns>Where no plan keeps all that is asked, the one that breaks least, with what clashes. None for a season that is not started.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Proposal? Of(Season season, Setup setup, Wishes wishes, Func<string, string, string> id, CancellationToken cancel = default)
+    public static ValueList<Proposal> Of(Season season, Setup setup, Wishes wishes, int count, Func<string, string, string> id, CancellationToken cancel = default)
     {
         var problem = Problem.Of(season, setup, wishes);
-        if (Structures.LeastBroken(problem, cancel) is not { } structure) return null;
-        var loads = LoadPlans.Best(problem, structure, cancel);
-        var emphasis = EmphasisPlans.Best(problem, structure, loads, cancel);
-        return new Proposal(structure, loads, emphasis, ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, id));
+        if (problem.Weeks.Count == 0) return [];
+        var structures = count > 1 ? Structures.Several(problem, count, cancel) : Structures.Best(problem, cancel: cancel) is { } best ? [best] : [];
+        if (structures.Count > 0) return structures.Select(structure => Of(structure, null)).ToValueList();
+        var clash = Clashes.Of(problem, cancel)!;
+        return [Of(clash.LeastBroken, clash)];
+
+        Proposal Of(Structure structure, Clash? clash)
+        {
+            var loads = LoadPlans.Best(problem, structure, cancel);
+            var emphasis = EmphasisPlans.Best(problem, structure, loads, cancel);
+            var proposal = new Proposal(structure, loads, emphasis, clash, [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, id));
+            return proposal with { Reasons = Reasons.Of(problem, proposal) };
+        }
     }
+
+    /// <summary>What clashes, in the coach's words; none where nothing does.</summary>
+    public static ValueList<string> Clash(Season season, Setup setup, Wishes wishes, Proposal proposal) =>
+        proposal.Clash is { } clash ? Reasons.Of(Problem.Of(season, setup, wishes), clash) : [];
 }

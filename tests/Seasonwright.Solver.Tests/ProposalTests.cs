@@ -39,7 +39,7 @@ public class ProposalTests(ITestOutputHelper output)
         var emphasis = EmphasisPlans.Best(problem, structure, loads);
         var b = watch.ElapsedMilliseconds - a - c;
         var team = Seasons.Coming(start);
-        var proposal = Proposals.Of(season, team, new Wishes(), (kind, key) => $"{kind}-{key}")!;
+        var proposal = Proposals.Of(season, team, new Wishes(), 1, (kind, key) => $"{kind}-{key}")[0];
         var planned = Plans.After(season, proposal.Edits);
         var findings = Rulebook.Check(planned, team).Findings.Where(finding => !finding.IsForced).ToList();
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name}: A {a} ms, C {c} ms gap {loads.Gap:P3} {loads.IsProven}, B {b} ms {emphasis.IsProven}; broken {structure.Broken.Count}, short {string.Join(' ', loads.Short.Select(one => $"{one.Condition.Name}@{one.Week + 1}:{one.Beyond / 10}"))} {string.Join(' ', emphasis.Short.Select(one => $"{one.Condition.Name}@{one.Week + 1}:{one.Beyond}"))}"));

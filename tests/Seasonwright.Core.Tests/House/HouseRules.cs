@@ -19,7 +19,7 @@ public class HouseRules
         ["Store"] = ["Core"],
         ["Desk"] = ["Core", "Wire", "Solver", "Documents", "Store"],
         ["Web"] = ["Desk", "Documents", "Core"],
-        ["Cli"] = ["Desk", "Documents", "Wire", "Core"],
+        ["Cli"] = ["Desk", "Documents", "Solver", "Wire", "Core"],
     };
 
     private static readonly string[] OneRule =

@@ -1,0 +1,36 @@
+using System.Globalization;
+using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Solver;
+
+/// <summary>Why each week of a proposal is as it is: its kind from the calendar and its block, its load from the conditions that bind it.</summary>
+public static class Reasons
+{
+    /// <returns>For each week in order its kind's reason first.</returns>
+    public static ValueList<ValueList<WeekReason>> Of(Problem problem, Proposal proposal) =>
+        proposal.Structure.Weeks.Select(week => Of(problem, proposal, week).ToValueList()).ToValueList();
+
+    /// <summary>What collides, and how the plan that breaks least breaks it, in words.</summary>
+    public static ValueList<string> Of(Problem problem, Clash clash) =>
+    [
+        PlanWords.Say("clash", string.Join("; ", clash.Colliding.Select(one => one.Week is { } week ? PlanWords.Say("clash.week", PlanWords.Of(one.Condition), problem.Weeks[week].Number) : PlanWords.Of(one.Condition)))),
+        PlanWords.Say("least", string.Join("; ", clash.LeastBroken.Broken.Select(one => PlanWords.Say("least.one", PlanWords.Of(one.Condition), problem.Weeks[one.Week].Number, Amount(one))))),
+    ];
+
+    private static IEnumerable<WeekReason> Of(Problem problem, Proposal proposal, StructureWeek week)
+    {
+        var (planned, points) = (problem.Weeks[week.Index], proposal.Loads.Points[week.Index]);
+        var isFree = week is { Kind: WeekKind.Building, Phase: PhaseKind.Competition or PhaseKind.Peak };
+        yield return new(PlanWords.Say($"kind.{week.Kind}{(isFree ? ".free" : "")}", week.Kind == WeekKind.Reduced ? planned.Availability : planned.Matches.Count), "");
+        foreach (var bound in week.Bounds.Where(bound => bound.Binds(points)))
+            yield return new(PlanWords.Say(10 * points + 10 > bound.Most ? "binds.most" : "binds.least", PlanWords.Of(bound.Condition)), bound.Condition.Rule);
+        foreach (var one in proposal.Loads.Short.Where(one => one.Week == week.Index))
+            yield return new(PlanWords.Say("short", PlanWords.Of(one.Condition), Points(one)), one.Condition.Rule);
+    }
+
+    private static string Points(Breach breach) => (breach.Beyond / 10.0).ToString("0.#", CultureInfo.InvariantCulture);
+
+    /// <summary>Conditions on loads are counted in points, the others in weeks.</summary>
+    private static string Amount(Breach breach) => PlanWords.Say(breach.Condition.IsAboutLoad ? "least.points" : "least.weeks", Points(breach));
+}

@@ -1,0 +1,31 @@
+using System.Text.Json;
+
+namespace Seasonwright.Cli.Tests;
+
+/// <summary>What scripts may rely on of <c>propose</c>.</summary>
+public class ProposeTests
+{
+    [Fact]
+    public void The_same_season_gives_the_same_bytes_and_the_answer_tells_each_stage_and_week()
+    {
+        using var folder = new Session();
+        folder.Run("start --from 2027-07-05 --weeks 14 --team Vale --out ./season.json");
+        folder.Run("apply ./season.json ./league-start.jsonl --out ./season.json");
+        var first = folder.Run("propose ./season.json --out ./plan.json --alternatives 1 --format json");
+        folder.Run("propose ./season.json --out ./again.json");
+        Assert.Equal(File.ReadAllText(folder["plan.json"]), File.ReadAllText(folder["again.json"]));
+        // The other plan is another one.
+        Assert.NotEqual(File.ReadAllText(folder["plan.json"]), File.ReadAllText(folder["plan.2.json"]), StringComparer.Ordinal);
+
+        using var answer = JsonDocument.Parse(first.Output);
+        var root = answer.RootElement;
+        Assert.Equal("proposed", root.GetProperty("status").GetString());
+        Assert.InRange(root.GetProperty("gap").GetDouble(), 0, 0.01);
+        Assert.True(root.GetProperty("score").GetDecimal() <= root.GetProperty("bound").GetDecimal() && root.GetProperty("seconds").GetDouble() > 0);
+        Assert.Equal(["structure", "loads", "emphasis"], root.GetProperty("stages").EnumerateArray().Select(stage => stage.GetProperty("name").GetString()!), StringComparer.Ordinal);
+        Assert.All(root.GetProperty("stages").EnumerateArray(), stage => Assert.True(stage.GetProperty("score").GetDecimal() <= stage.GetProperty("bound").GetDecimal() && stage.GetProperty("gap").GetDouble() >= 0));
+        var weeks = root.GetProperty("weeks").EnumerateArray().ToList();
+        Assert.Equal(Enumerable.Range(1, 14), weeks.Select(week => week.GetProperty("week").GetInt32()));
+        Assert.All(weeks, week => Assert.NotEmpty(week.GetProperty("reasons").EnumerateArray()));
+    }
+}
