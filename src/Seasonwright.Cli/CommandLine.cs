@@ -55,6 +55,7 @@ internal static class CommandLine
             ImportCommand.Make(terminal),
             ShowCommand.Make(terminal),
             ProposeCommand.Make(terminal, clock),
+            ReplanCommand.Make(terminal),
             CheckCommand.Make(terminal),
             RulesCommand.Make(terminal),
             ApplyCommand.Make(terminal, clock),

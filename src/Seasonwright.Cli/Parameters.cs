@@ -65,6 +65,9 @@ internal static class Parameters
             text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= most ? count : null, most),
     };
 
+    /// <summary>A text that may be given several times.</summary>
+    public static Option<string[]> Several(string name, string help, string helpName) => new(name) { Description = Texts.Say(help), HelpName = helpName };
+
     /// <summary>One of a few words: the names of an enum, in small letters.</summary>
     /// <param name="otherwise">What the help says holds without it.</param>
     public static Option<T?> Word<T>(string name, string help, T otherwise)

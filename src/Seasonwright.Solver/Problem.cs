@@ -35,6 +35,9 @@ public sealed record Problem(
     /// <summary>Test days that stand already.</summary>
     public ValueList<DateOnly> Tests { get; init; } = ValueList<DateOnly>.Empty;
 
+    /// <summary>Exposures that stand and are left at a price, for each week by quality; none where a plan is new.</summary>
+    public ValueList<ValueList<int>> Levels { get; init; } = ValueList<ValueList<int>>.Empty;
+
     /// <summary>Weights of one, two and three goals by rank. Common practice, no source.</summary>
     private static readonly int[][] Weights = [[100], [60, 40], [50, 30, 20]];
 
@@ -59,9 +62,13 @@ public sealed record Problem(
             Limits.Of(setup))
         {
             Qualities = setup.Qualities.Select(quality => quality.Kind).Where(kind => kind < QualityKind.Prevention).Distinct().Order().ToValueList(),
+            Levels = wishes.Kept.Count == 0 ? [] : season.Weeks.Select(week => LevelsOf(season, setup, week)).ToValueList(),
             Tests = season.TestDays.Select(test => test.Day).Order().ToValueList(),
         };
     }
+
+    private static ValueList<int> LevelsOf(Season season, Setup setup, SeasonWeek week) => Enumerable.Range(0, (int)QualityKind.Prevention)
+        .Select(kind => setup.Qualities.FirstOrDefault(quality => quality.Kind == (QualityKind)kind) is { } quality ? (int)season.EmphasisOf(week.Id, quality.Id) : 0).ToValueList();
 
     private static StartLevel StartOf(Setup setup) => setup.RuleParameter(new RuleParameter("return-after-break-volume", "season_start")) switch
     {

@@ -19,12 +19,12 @@ internal static class ProposedEdits
         IEnumerable<(SeasonWeek First, SeasonWeek Last, int At)> Runs<T>(Func<int, T> what) => Open(season, all, IsOpen, what);
 
         foreach (var (first, last, at) in Runs(week => weeks[week].Phase))
-            if (!IsPhase(season, first, last, weeks[at].Phase)) edits.Add(new PaintPhase(first.Id, last.Id, new(id("phase", first.Id.Text)), weeks[at].Phase, new(id("phase-rest", first.Id.Text))));
+            if (!Stands(season.Phases.Where(run => run.Phase.Kind == weeks[at].Phase).Select(run => (run.First, run.Last)), first, last)) edits.Add(new PaintPhase(first.Id, last.Id, new(id("phase", first.Id.Text)), weeks[at].Phase, new(id("phase-rest", first.Id.Text))));
         foreach (var (first, last, at) in Runs(week => weeks[week].Kind == WeekKind.Break ? -1 : weeks[week].Block))
         {
             if (weeks[at].Kind == WeekKind.Break) continue;
             var kind = KindOf(weeks.Where(week => week.Block == weeks[at].Block).ToList());
-            if (!IsBlock(season, first, last, kind)) edits.Add(new PaintBlock(first.Id, last.Id, new(id("block", first.Id.Text)), kind, new(id("block-rest", first.Id.Text))));
+            if (!Stands(season.Blocks.Where(run => run.Block.Kind == kind).Select(run => (run.First, run.Last)), first, last)) edits.Add(new PaintBlock(first.Id, last.Id, new(id("block", first.Id.Text)), kind, new(id("block-rest", first.Id.Text))));
         }
         foreach (var (first, last, at) in Runs(week => weeks[week].Kind))
             if (Between(season, first, last).Any(week => season.KindOf(week.Id) != weeks[at].Kind)) edits.Add(new SetWeekKind(first.Id, last.Id, weeks[at].Kind));
@@ -38,6 +38,10 @@ internal static class ProposedEdits
                 if (Between(season, first, last).Any(week => season.EmphasisOf(week.Id, quality.Id) != LevelOf(quality.Kind, at))) edits.Add(new SetEmphasis(first.Id, last.Id, quality.Id, LevelOf(quality.Kind, at)));
         foreach (var day in emphasis.Tests) edits.Add(new SetTestDay(new TestDay(new(id("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
         return edits.ToValueList();
+
+        // A run that began in a week that is closed goes on.
+        bool Stands(IEnumerable<(SeasonWeek First, SeasonWeek Last)> runs, SeasonWeek first, SeasonWeek last) =>
+            runs.Any(run => run.Last == last && (run.First == first || run.First.Number < first.Number && !IsOpen(first.Number - 2)));
 
         // Prevention has its place in every training week.
         Emphasis LevelOf(QualityKind kind, int week) => kind != QualityKind.Prevention ? (Emphasis)emphasis.Levels[week][(int)kind]
@@ -61,12 +65,6 @@ internal static class ProposedEdits
     }
 
     private static IEnumerable<SeasonWeek> Between(Season season, SeasonWeek first, SeasonWeek last) => season.Weeks.Skip(first.Number - 1).Take(last.Number - first.Number + 1);
-
-    private static bool IsPhase(Season season, SeasonWeek first, SeasonWeek last, PhaseKind kind) =>
-        season.Phases.Any(run => run.Phase.Kind == kind && run.First == first && run.Last == last);
-
-    private static bool IsBlock(Season season, SeasonWeek first, SeasonWeek last, BlockKind kind) =>
-        season.Blocks.Any(run => run.Block.Kind == kind && run.First == first && run.Last == last);
 
     private static BlockKind KindOf(List<StructureWeek> block) => block[0] switch
     {

@@ -1,4 +1,5 @@
 using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Solver;
 
@@ -10,6 +11,13 @@ public sealed record Wishes
 
     /// <summary>Weeks as they stand, for instance as published: a repaired plan leaves them only for good reason.</summary>
     public ValueList<WeekWish> Kept { get; init; } = ValueList<WeekWish>.Empty;
+
+    /// <summary>These wishes for a plan that is repaired from a day on: every week stands as the season has it.</summary>
+    public Wishes Repairing(Season season, DateOnly from) => this with
+    {
+        From = from,
+        Kept = season.Weeks.Select(week => new WeekWish(week.Id, season.PhaseOf(week)?.Phase.Kind, season.KindOf(week.Id), season.TargetOf(week.Id))).ToValueList(),
+    };
 
     /// <summary>How dear it is to leave what stands, per mille of usual, 0 to 10,000: the slider "keep my plan".</summary>
     public int KeepWeight { get; init; } = 1000;

@@ -28,4 +28,19 @@ public class ProposeTests
         Assert.Equal(Enumerable.Range(1, 14), weeks.Select(week => week.GetProperty("week").GetInt32()));
         Assert.All(weeks, week => Assert.NotEmpty(week.GetProperty("reasons").EnumerateArray()));
     }
+
+    /// <summary>Nothing happened, so nothing changes: not a byte, whenever it is asked.</summary>
+    [Theory]
+    [InlineData("2027-07-05")]
+    [InlineData("2027-09-01")]
+    [InlineData("2028-01-01")]
+    public void A_plan_to_which_nothing_happened_comes_back_as_it_was(string day)
+    {
+        using var folder = new Session();
+        folder.Run("start --from 2027-07-05 --weeks 14 --team Vale --out ./season.json");
+        folder.Run("apply ./season.json ./league-start.jsonl --out ./season.json");
+        folder.Run("propose ./season.json --out ./plan.json");
+        folder.Run($"replan ./plan.json --as-of {day} --out ./same.json");
+        Assert.Equal(File.ReadAllText(folder["plan.json"]), File.ReadAllText(folder["same.json"]));
+    }
 }

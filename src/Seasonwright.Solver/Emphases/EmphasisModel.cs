@@ -45,6 +45,7 @@ internal sealed class EmphasisModel
         step = new BoolVar?[blocks.Count, ExposureTable.Qualities, Steps];
         for (var block = 0; block < blocks.Count; block++) Levels(block);
         foreach (var week in weeks) Week(week);
+        foreach (var week in weeks) Keep(week);
         Ground(Power, Strength, StrengthWeeks, _ => true);
         Ground(Strength, Hypertrophy, BaseWeeks, preparation => comparison.DaysAwayBefore(preparation) >= LayoffDays);
         Changes();
@@ -130,6 +131,21 @@ internal sealed class EmphasisModel
             // What is missing of the wish is paid for, what is beyond it is not.
             var wish = ExposureTable.Wish(week.Phase, quality);
             foreach (var one in Within(week, quality).Take(wish)) value.AddTerm(one, Worth.MissingExposure);
+        }
+    }
+
+    /// <summary>What it costs to leave the emphasis that stands, by level and week.</summary>
+    private void Keep(StructureWeek week)
+    {
+        if (problem.KeepWeight == 0 || problem.Levels.Count == 0 || week.Index < problem.FirstOpen) return;
+        for (var quality = 0; quality < ExposureTable.Qualities; quality++)
+        {
+            var steps = Within(week, quality).ToList();
+            if (steps.Count == 0) continue;
+            var (stood, moved) = (problem.Levels[week.Index][quality] - Bonus(week, quality), Model.NewIntVar(0, Steps, $"moved{week.Index}q{quality}"));
+            Model.Add(moved >= LinearExpr.Sum(steps) - stood);
+            Model.Add(moved >= stood - LinearExpr.Sum(steps));
+            value.AddTerm(moved, -Worth.EveryLevel * problem.KeepWeight / 1000);
         }
     }
 

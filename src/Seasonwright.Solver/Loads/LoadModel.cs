@@ -30,7 +30,8 @@ internal sealed class LoadModel
         foreach (var week in weeks)
         {
             FromGuide(week);
-            Model.AddHint(load[week.Index], Math.Clamp(week.Points, RangeOf(week).Least, RangeOf(week).Most));
+            Keep(week);
+            Model.AddHint(load[week.Index], Math.Clamp(problem.Weeks[week.Index].Kept?.Points ?? week.Points, RangeOf(week).Least, RangeOf(week).Most));
             if (IsFact(week)) continue;
             Rise(week);
             AgainstFour(week);
@@ -163,6 +164,18 @@ internal sealed class LoadModel
         Model.Add(change >= load[week.Index] - load[week.Index - 1]);
         Model.Add(change >= load[week.Index - 1] - load[week.Index]);
         value.AddTerm(change, -Worth.Change);
+    }
+
+    /// <summary>What it costs to leave the load that stands: every point, and more for more than a few.</summary>
+    private void Keep(StructureWeek week)
+    {
+        if (problem.KeepWeight == 0 || IsFact(week) || problem.Weeks[week.Index].Kept?.Points is not { } kept) return;
+        var (moved, isFar) = (Model.NewIntVar(0, MostPoints, $"moved{week.Index}"), Model.NewBoolVar($"far{week.Index}"));
+        Model.Add(moved >= load[week.Index] - kept);
+        Model.Add(moved >= kept - load[week.Index]);
+        Model.Add(moved <= Worth.FewPoints + MostPoints * isFar);
+        value.AddTerm(moved, -Worth.EveryPoint * problem.KeepWeight / 1000);
+        value.AddTerm(isFar, -Worth.MoreThanFew * problem.KeepWeight / 1000);
     }
 
     /// <summary>Mean preparedness on the matches that count, and the worst on a key match.</summary>

@@ -51,6 +51,9 @@ internal static class Worth
     /// <summary>A day of tests, what one in an unloading week is better by, and stretches without any.</summary>
     public const long Test = 10 * Point, TestInUnloading = 4 * Point, NoTestInWindow = 20 * Point, NoFirstTest = 200 * Point, NoTestBeforeCompetition = 60 * Point;
 
+    /// <summary>A level of emphasis of a week that leaves what stands.</summary>
+    public const long EveryLevel = 2 * Point;
+
     private static readonly long[] PreparationBlock = [0, 150, 30, 0, 0, 0, 0];
 
     private static readonly long[] CompetitionBlock = [0, 120, 60, 20, 0, 0, 20];
