@@ -17,11 +17,7 @@ public sealed class CheckTests(BrowserFixture browser)
 
         // A week of five times the load is a finding at once, behind the count.
         var number = await year.NumberAsync();
-        await page.ClickAsync("#weeks-w32");
-        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Week 33");
-        await page.FillAsync("#load", "130");
-        await page.PressAsync("#load", "Tab");
-        await year.AfterAsync(number);
+        await OverloadAsync(year);
         await Assertions.Expect(check).Not.ToHaveTextAsync($"Check · {before}");
         var painted = await CountAsync(check);
         Assert.True(painted > before);
@@ -122,12 +118,7 @@ public sealed class CheckTests(BrowserFixture browser)
         await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var year = await YearWindow.OpenAsync(browser, workspace, width, dark);
         var page = year.Page;
-        var number = await year.NumberAsync();
-        await page.ClickAsync("#weeks-w32");
-        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Week 33");
-        await page.FillAsync("#load", "130");
-        await page.PressAsync("#load", "Tab");
-        await year.AfterAsync(number);
+        await OverloadAsync(year);
         await page.Locator(".acts button", new() { HasTextString = "Check" }).ClickAsync();
         await page.Locator("summary", new() { HasTextString = "Why?" }).First.ClickAsync();
         await page.Locator("summary", new() { HasTextString = "Live with it" }).First.ClickAsync();
@@ -137,6 +128,17 @@ public sealed class CheckTests(BrowserFixture browser)
         await year.Window.AssertFitsAsync();
         await year.Window.AssertAccessibleAsync(".panel", ".preview-line");
         Assert.Empty(year.Window.Complaints);
+    }
+
+    /// <summary>A load in week 33 that the rulebook has something against.</summary>
+    private static async Task OverloadAsync(YearWindow year)
+    {
+        var number = await year.NumberAsync();
+        await year.Page.ClickAsync("#weeks-w32");
+        await Assertions.Expect(year.Page.Locator(".panel h2")).ToHaveTextAsync("Week 33");
+        await year.Page.FillAsync("#load", "130");
+        await year.Page.PressAsync("#load", "Tab");
+        await year.AfterAsync(number);
     }
 
     private static async Task<int> CountAsync(ILocator check) =>
