@@ -200,6 +200,7 @@ internal sealed class LoadModel
     private void Mean(List<MatchPreparedness> matches, long worth)
     {
         if (matches.Count == 0) return;
+        value.Add((long)Math.Round(worth * matches.Sum(match => match.Constant / (double)Preparedness.PerMille) / matches.Count, MidpointRounding.AwayFromZero));
         foreach (var week in weeks)
         {
             var of = matches.Sum(match => match.Weeks[week.Index] / (double)Preparedness.PerMille);
