@@ -23,12 +23,10 @@ public class ProposalTests(ITestOutputHelper output)
     [Fact]
     public void Drawn_seasons_have_plans_that_the_rulebook_has_little_against()
     {
-        var (first, count) = (Given("SEED", 1000), Given("COUNT", Drawn));
+        var (first, count) = (Seasons.Given("SEED", 1000), Seasons.Given("COUNT", Drawn));
         output.WriteLine($"seeds from {first}");
         for (var seed = first; seed < first + count; seed++) Judged($"seed {seed}", Seasons.Drawn(seed), (StartLevel)(seed % 3));
     }
-
-    private static int Given(string name, int otherwise) => Environment.GetEnvironmentVariable(name) is { } text ? int.Parse(text, CultureInfo.InvariantCulture) : otherwise;
 
     private void Judged(string name, Season season, StartLevel start)
     {

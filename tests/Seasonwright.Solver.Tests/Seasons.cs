@@ -14,6 +14,12 @@ internal static class Seasons
 {
     public static readonly Setup Team = Setup.Empty(new("team"));
 
+    /// <summary>
+    /// A number that the environment may give: SEED to begin elsewhere, COUNT to take more. Without it a test draws the same every time,
+    /// so that what it found yesterday it finds today; ./prove propose goes further.
+    /// </summary>
+    public static int Given(string name, int otherwise) => Environment.GetEnvironmentVariable(name) is { } text ? int.Parse(text, System.Globalization.CultureInfo.InvariantCulture) : otherwise;
+
     /// <summary>The team with its answer to how the squad comes into the season.</summary>
     public static Setup Coming(StartLevel start) => Team.With(((Accepted)Decider.Decide(Team, new SetRuleParameter(new("return-after-break-volume", "season_start"), start.ToString().ToLowerInvariant()))).Step);
 
