@@ -28,7 +28,10 @@ public static class Tapers
             var own = problem.Weeks.First(week => week.Matches.Contains(match)).Index;
             var week = match.Day >= DayOfOwnWeek ? own : own - 1;
             if (!MayTaper(problem, back, week)) continue;
-            var isFree = MayTaper(problem, back, week - 1) && parts[week - 1] == Variant.None;
+            // A longer taper must not begin too soon after the one before.
+            var before = Array.FindLastIndex(parts, part => part != Variant.None);
+            if (before > 0 && parts[before] == Variant.FullSecond) before--;
+            var isFree = MayTaper(problem, back, week - 1) && parts[week - 1] == Variant.None && (style is not null || before < 0 || week - 1 - before >= problem.Limits.WeeksBetweenPeaks);
             // Where other matches lead up to it, the reduced days lie before them all.
             var isAmongMany = week == own && problem.Weeks[own].Matches.Any(other => other.Date < match.Date && other.Date.DayNumber >= match.Date.DayNumber - DaysOfTournament);
             var isFull = (style ?? (DaysBefore(problem, back, match) > DaysForFull ? TaperStyle.Full : TaperStyle.Short)) == TaperStyle.Full;

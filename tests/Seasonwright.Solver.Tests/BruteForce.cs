@@ -233,7 +233,7 @@ internal sealed class BruteForce(Problem problem)
             if (matches == 1) value -= 10_000;
             if (!IsC(at) && cycle.First - at is 1 or 2) value -= 40_000;
             var isBeforeRest = at + 1 < problem.Weeks.Count && (Facts(at + 1).IsBreak || at == cycle.Last);
-            value += isBeforeRest ? -60_000 : isFirstLight ? 60_000 : 0;
+            value += isBeforeRest ? -150_000 : isFirstLight ? 60_000 : 0;
         }
         return value;
     }

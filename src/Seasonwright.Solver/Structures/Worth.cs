@@ -22,7 +22,7 @@ internal static class Worth
     public const long UnloadingAfterCongestion = 60 * Point;
 
     /// <summary>Unloading right before a break or the season's transition, which unload anyway.</summary>
-    public const long UnloadingBeforeRest = 60 * Point;
+    public const long UnloadingBeforeRest = 150 * Point;
 
     /// <summary>A taper that follows an unloading week with nothing between them.</summary>
     public const long TaperAfterUnloading = 150 * Point;
