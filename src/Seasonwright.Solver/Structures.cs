@@ -15,12 +15,13 @@ public static class Structures
     public static Structure? Best(Problem problem, Relaxed? relaxed = null, CancellationToken cancel = default) => Solve(problem, relaxed ?? Relaxed.None, budget: 0, cancel);
 
     /// <summary>
-    /// The best structure and others that differ from it in a phase or a kind: the second is the second best, each further one the best
-    /// that gives some week another phase or kind than the first does. Best first; fewer where there are not so many, none where there is no plan.
+    /// The best structure and others, best first; fewer where there are not so many, none where there is no plan. Each other one is the
+    /// best that gives some week another phase or kind than the first does; asked for one week apart, the second is the second best.
     /// </summary>
+    /// <param name="weeksApart">In so many weeks at least any two of them differ in phase or kind; 1 or more.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static ValueList<Structure> Several(Problem problem, int count, CancellationToken cancel = default) =>
-        new StructureSearch(problem, Relaxed.None, budget: 0).Several(count, cancel).Select(path => Read(problem, Relaxed.None, path)).ToValueList();
+    public static ValueList<Structure> Several(Problem problem, int count, int weeksApart = 1, CancellationToken cancel = default) =>
+        new StructureSearch(problem, Relaxed.None, budget: 0).Several(count, Math.Max(1, weeksApart), cancel).Select(path => Read(problem, Relaxed.None, path)).ToValueList();
 
     /// <summary>The structure that breaks least, each condition at its price: nothing where nothing must be broken. There is one for every season with weeks.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>

@@ -1,6 +1,7 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Core.Tests.Rules;
@@ -153,6 +154,60 @@ public class StructureTests(ITestOutputHelper output)
         }
     }
 
+    /// <summary>Figures of a team that nobody would enter leave a plan too.</summary>
+    [Theory]
+    [InlineData(1, 3, 110, 7.5, 120)]
+    [InlineData(30_000, 3, 110, 7.5, 120)]
+    [InlineData(3_000, 14, 110, 7.5, 120)]
+    [InlineData(3_000, 0, 0, 0, 120)]
+    [InlineData(3_000, 3, 240, 10, 120)]
+    [InlineData(3_000, 3, 110, 7.5, 40)]
+    [InlineData(3_000, 3, 110, 7.5, -7)]
+    public void Strange_teams_have_a_plan(int reference, int practices, int minutes, double rpe, int largest)
+    {
+        var usual = UsualWeek.Default;
+        SetupEdit[] edits = [new SetReferenceWeek(new Load(reference)), new SetUsualWeek(usual with { Practices = usual.Practices with { Count = practices } }), new SetMatchLoad(new MatchLoad(new Minutes(minutes), new Rpe((decimal)rpe), new Rpe((decimal)rpe)))];
+        var team = edits.Aggregate(Seasons.Team, (setup, edit) => setup.With(Assert.IsType<Accepted>(Decider.Decide(setup, edit)).Step));
+        foreach (var season in new[] { "-x6 -/6x8 -/3/6x2 -/6!", "-/1/3/5x3 -x6 -/6!" })
+            Assert.NotNull(Structures.Best(Problem.Of(Plans.Of(season), team, new Wishes { LargestWeek = largest })));
+    }
+
+    /// <summary>Whatever is asked for of weeks and whatever stands, there is a plan or one that breaks least.</summary>
+    [Fact]
+    public void Drawn_wishes_have_an_answer()
+    {
+        var first = Environment.TickCount % 1_000_000;
+        output.WriteLine($"seeds from {first}");
+        for (var seed = first; seed < first + 12; seed++)
+        {
+            var random = new Random(seed);
+            var season = Seasons.Drawn(seed);
+            WeekWish Wish() => new(season.Weeks[random.Next(season.Weeks.Length)].Id,
+                random.Next(3) == 0 ? (PhaseKind)random.Next(6) : null,
+                random.Next(3) == 0 ? (WeekKind)random.Next(11) : null,
+                random.Next(3) == 0 ? new Load(random.Next(6000)) : null);
+            var wishes = new Wishes
+            {
+                Weeks = Enumerable.Range(0, random.Next(1, 5)).Select(_ => Wish()).ToValueList(),
+                Kept = Enumerable.Range(0, random.Next(0, 5)).Select(_ => Wish()).ToValueList(),
+                From = random.Next(2) == 0 ? season.Weeks[random.Next(season.Weeks.Length)].Days.First : null,
+            };
+            var problem = Problem.Of(season, Seasons.Team, wishes);
+            var structure = Structures.LeastBroken(problem);
+            Assert.True(structure is not null, $"seed {seed}");
+            Assert.Equal(structure.Broken.Count == 0, Clashes.Of(problem) is null);
+            // Every wish holds or is told as broken.
+            foreach (var week in structure.Weeks.Where(week => week.Index >= problem.FirstOpen && problem.Weeks[week.Index].Lock is not null))
+            {
+                var locked = problem.Weeks[week.Index].Lock!;
+                bool IsBroken(Condition condition) => structure.Broken.Any(breach => breach.Week == week.Index && breach.Condition == condition);
+                Assert.True(locked.Points is not { } points || points == week.Points || IsBroken(Condition.LockedLoad), $"seed {seed}, week {week.Index + 1}");
+                Assert.True(locked.Kind is not { } kind || kind == week.Kind || IsBroken(Condition.LockedKind), $"seed {seed}, week {week.Index + 1}");
+                Assert.True(locked.Phase is not { } phase || phase == Plain(week.Phase) || IsBroken(Condition.LockedPhase), $"seed {seed}, week {week.Index + 1}");
+            }
+        }
+    }
+
     /// <summary>What need not be broken is not: the search that would pay finds the plan of the one that refuses.</summary>
     [Theory]
     [InlineData("-x3 -/6x4 -x2 -/6!")]
@@ -217,6 +272,10 @@ public class StructureTests(ITestOutputHelper output)
         Assert.Equal(5, several.Select(structure => string.Join(' ', structure.Weeks.Select(week => $"{week.Phase}{week.Kind}{week.Variant}"))).Distinct(StringComparer.Ordinal).Count());
         Assert.All(several.Zip(several.Skip(1)), pair => Assert.True(pair.First.Value >= pair.Second.Value));
         Assert.All(several, structure => Sound(problem, structure));
+        var apart = Structures.Several(problem, 3, weeksApart: 4);
+        Assert.Equal(3, apart.Count);
+        foreach (var (one, other) in apart.SelectMany((one, at) => apart.Skip(at + 1).Select(other => (one, other))))
+            Assert.True(one.Weeks.Zip(other.Weeks).Count(pair => (pair.First.Phase, pair.First.Kind, pair.First.Variant) != (pair.Second.Phase, pair.Second.Kind, pair.Second.Variant)) >= 4);
     }
 
     /// <summary>The value of a plan is what its weeks are worth, found forwards or through a detour: the plan with its own kinds fixed is found again.</summary>

@@ -30,8 +30,8 @@ internal static class Guide
         {
             WeekKind.Introductory when ceiling is { IsOfLevel: true } back => 95 * back.Tenths / 100,
             WeekKind.Introductory => (move.Variant == Variant.First ? Start(problem, facts).First : Start(problem, facts).Second) * facts.Week.ShareOfDays / 100,
-            WeekKind.Building => facts.IsCompetition ? MatchFreeInCompetition : Envelope(problem, facts) * (run switch { 1 => 94, 2 => 100, _ => 105 }) / 100,
-            WeekKind.Overload => Envelope(problem, facts) * 105 / 100 + 50,
+            WeekKind.Building => !facts.IsPreparation ? MatchFreeInCompetition : Envelope(problem, facts) * (run switch { 1 => 94, 2 => 100, _ => 105 }) / 100,
+            WeekKind.Overload => (facts.IsPreparation ? Envelope(problem, facts) * 105 / 100 : MatchFreeInCompetition) + 50,
             WeekKind.Competition => Competition[Math.Clamp(run, 1, Competition.Length) - 1],
             WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced when facts.IsCongested => 10 * least + (facts.Week.Matches.Count > 2 ? BesideCrowded : BesideCongested),
             WeekKind.Unloading => match + training * (facts.IsCompetition ? 79 : 60) / 100,

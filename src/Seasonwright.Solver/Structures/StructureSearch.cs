@@ -21,11 +21,12 @@ internal sealed class StructureSearch(Problem problem, Relaxed relaxed, long bud
     }
 
     /// <summary>
-    /// The best plan and others: the best of all plans that give some week another phase or kind than it does, best first, no two of
-    /// one shape. The first of them is the second best shape there is.
+    /// The best plan and others: of those that give some week another phase or kind than it does, for each week and move the best;
+    /// best first, and none whose phases or kinds differ from those before it in fewer weeks than asked for. With one week the first
+    /// of them is the second best shape there is.
     /// </summary>
     /// <exception cref="OperationCanceledException">The token was cancelled; asked twice a week.</exception>
-    public List<Path> Several(int count, CancellationToken cancel)
+    public List<Path> Several(int count, int weeksApart, CancellationToken cancel)
     {
         if (Forward(cancel) is not { } layers) return [];
         var best = Trace(layers, layers.Count - 1, layers[^1].First());
@@ -33,7 +34,7 @@ internal sealed class StructureSearch(Problem problem, Relaxed relaxed, long bud
         foreach (var path in Detours(layers, best, cancel).OrderByDescending(path => path.Value))
         {
             if (paths.Count >= count) break;
-            if (!paths.Exists(other => other.IsLike(path))) paths.Add(path);
+            if (paths.TrueForAll(other => other.WeeksApart(path) >= weeksApart)) paths.Add(path);
         }
         return paths;
     }

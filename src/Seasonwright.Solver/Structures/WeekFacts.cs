@@ -4,14 +4,17 @@ namespace Seasonwright.Solver;
 
 /// <summary>A week with what the calendar around it says, worked out once.</summary>
 /// <param name="Cycle">Null after the last competition period.</param>
+/// <param name="Lengths">Of the phases of its preparation.</param>
 /// <param name="IsCompetition">From the first to the last official match of its period.</param>
 /// <param name="Taper">Which part of a taper it is to be.</param>
+/// <param name="Back">How long the squad is back from an absence.</param>
 /// <param name="Before">The week before; null for the first.</param>
 /// <param name="MatchBefore">Match points of the last week before that had one match at most and no break.</param>
 /// <param name="HasOneMatchWeekBefore">Whether any earlier week held exactly one match.</param>
 /// <param name="IsFirstLight">One match at most after two weeks or more of two.</param>
 /// <param name="IsBeforeRest">The week after is a break or lies behind the last official match of the season.</param>
 /// <param name="Trained">Training weeks of its preparation before it.</param>
+/// <param name="TrainingWeeks">Training weeks of its whole preparation.</param>
 /// <param name="Weight">Units of value that a point of training adds through preparedness.</param>
 /// <param name="Goal">Units of value of a loading week in each phase, by <see cref="Core.Seasons.PhaseKind"/>.</param>
 internal sealed record WeekFacts(
