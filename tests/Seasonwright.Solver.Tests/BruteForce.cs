@@ -43,7 +43,7 @@ internal sealed class BruteForce(Problem problem)
             foreach (var (kind, variant) in KindsAt(at, phase))
             {
                 var range = KindTable.Week(problem, problem.Weeks[at], kind, variant, phase);
-                if (Free(at, phase, kind, variant))
+                if (Free(at, kind, variant))
                 {
                     // No later week reads this load, so only its best matters.
                     var candidates = Enumerable.Range(range.Least, range.Most - range.Least + 1)
@@ -115,7 +115,7 @@ internal sealed class BruteForce(Problem problem)
         return kinds;
     }
 
-    private bool Free(int at, PhaseKind phase, WeekKind kind, Variant variant) => kind switch
+    private bool Free(int at, WeekKind kind, Variant variant) => Facts(at).Days < 7 || kind switch
     {
         // A match-free week of the competition sets none: lighter weeks are held against those with a match.
         WeekKind.Building => IsC(at),
@@ -129,7 +129,7 @@ internal sealed class BruteForce(Problem problem)
     {
         for (var week = at - 1; week >= 0; week--)
             // Nearest of the three-point steps.
-            if (!Free(week, plan[week].Phase, plan[week].Kind, plan[week].Variant)) return (plan[week].Points + 1) / 3 * 3;
+            if (!Free(week, plan[week].Kind, plan[week].Variant)) return (plan[week].Points + 1) / 3 * 3;
         return problem.Start switch { StartLevel.Off => 15, StartLevel.Home => 36, _ => 54 };
     }
 

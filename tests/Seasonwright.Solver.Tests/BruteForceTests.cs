@@ -13,9 +13,10 @@ public class BruteForceTests(ITestOutputHelper output)
     private static readonly DateOnly Monday = new(2027, 7, 5);
 
     /// <summary>Weeks as letters: "-" nothing, R a regular match on Saturday, K a key one, k a key one on Tuesday, 2 two matches, 3 three, t three of which the last is key, F a friendly, X holidays, x exams, y exams with two matches.</summary>
-    public static Season Of(string weeks)
+    /// <param name="cut">Days that the first week lacks.</param>
+    public static Season Of(string weeks, int cut = 0)
     {
-        List<SeasonEdit> edits = [Seasons.Start(Monday, weeks.Length)];
+        List<SeasonEdit> edits = [Seasons.Start(Monday.AddDays(cut), weeks.Length)];
         for (var week = 0; week < weeks.Length; week++)
         {
             var first = Monday.AddDays(7 * week);
@@ -59,11 +60,14 @@ public class BruteForceTests(ITestOutputHelper output)
     [InlineData("---RRR-K", StartLevel.Home, "1=47 5=66")]
     // Preparation alone.
     [InlineData("------FK", StartLevel.Kept, "1=60 2=66 3=75")]
-    public void The_best_of_all_plans_is_found(string weeks, StartLevel start, string @fixed)
+    // A first week of four days, after training was kept up and after a home programme.
+    [InlineData("---R2--K", StartLevel.Kept, "2=63", 3)]
+    [InlineData("--RRx-RK", StartLevel.Home, "2=63", 3)]
+    public void The_best_of_all_plans_is_found(string weeks, StartLevel start, string @fixed, int cut = 0)
     {
-        var points = Problem.Of(Of(weeks), Seasons.Team, new Wishes()).Points;
+        var points = Problem.Of(Of(weeks, cut), Seasons.Team, new Wishes()).Points;
         var wishes = @fixed.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(load => load.Split('=')).Select(load => new WeekWish(new($"w{load[0]}"), Load: points.ToLoad(int.Parse(load[1], CultureInfo.InvariantCulture))));
-        var problem = Problem.Of(Of(weeks), Seasons.Team, new Wishes { Start = start, Weeks = wishes.ToValueList() });
+        var problem = Problem.Of(Of(weeks, cut), Seasons.Team, new Wishes { Start = start, Weeks = wishes.ToValueList() });
         var all = new BruteForce(problem);
         var best = all.Best();
         var found = Structures.Best(problem);

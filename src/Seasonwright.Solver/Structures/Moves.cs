@@ -80,8 +80,8 @@ internal static class Moves
         bool IsFact() => facts.Week.Index < problem.FirstOpen;
     }
 
-    /// <summary>Whether a week sets the level; the others keep it.</summary>
-    public static bool SetsLevel(WeekFacts facts, Move move, Ceiling? ceiling) => move.Kind switch
+    /// <summary>Whether a week sets the level; the others keep it, and so does a short first week, which is no measure for the next.</summary>
+    public static bool SetsLevel(WeekFacts facts, Move move, Ceiling? ceiling) => facts.Week.Days == 7 && move.Kind switch
     {
         // In the competition lighter weeks are held against those with one match, like with like.
         WeekKind.Building => !facts.IsHold && !facts.IsCompetition,
