@@ -23,11 +23,9 @@ public static class Tapers
     {
         var parts = new Variant[problem.Weeks.Count];
         var back = WeeksBack.Of(problem);
-        foreach (var (match, style) in Wanted(problem))
+        foreach (var (own, match, style) in Wanted(problem, back))
         {
-            var own = problem.Weeks.First(week => week.Matches.Contains(match)).Index;
-            var week = match.Day >= DayOfOwnWeek ? own : own - 1;
-            if (!MayTaper(problem, back, week)) continue;
+            var week = WeekFor(own, match);
             // A longer taper must not begin too soon after the one before.
             var before = Array.FindLastIndex(parts, part => part != Variant.None);
             if (before > 0 && parts[before] == Variant.FullSecond) before--;
@@ -41,16 +39,16 @@ public static class Tapers
         return [.. parts];
     }
 
-    /// <summary>The first match of each cluster that is tapered for, with the style asked for.</summary>
-    private static IEnumerable<(PlannedMatch Match, TaperStyle? Style)> Wanted(Problem problem)
+    /// <summary>The first match of each cluster that is tapered for, with its week and the style asked for. Key matches that cannot be tapered for stand aside.</summary>
+    private static IEnumerable<(int Week, PlannedMatch Match, TaperStyle? Style)> Wanted(Problem problem, ValueList<WeekBack> back)
     {
-        List<(PlannedMatch Match, TaperStyle? Style)> clusters = [];
+        List<(int Week, PlannedMatch Match, TaperStyle? Style)> clusters = [];
         PlannedMatch? before = null;
-        foreach (var match in problem.Weeks.SelectMany(week => week.Matches).Where(match => match.IsKey))
+        foreach (var (week, match) in problem.Weeks.SelectMany(week => week.Matches.Where(match => match.IsKey && MayTaper(problem, back, WeekFor(week.Index, match))).Select(match => (week.Index, match))))
         {
             var said = problem.Tapers.LastOrDefault(wish => wish.Match == match.Id)?.Style;
-            if (before is null || match.Date.DayNumber - before.Date.DayNumber > problem.Limits.ClusterDays) clusters.Add((match, said));
-            else if (said is not null) clusters[^1] = (clusters[^1].Match, said);
+            if (before is null || match.Date.DayNumber - before.Date.DayNumber > problem.Limits.ClusterDays) clusters.Add((week, match, said));
+            else if (said is not null) clusters[^1] = clusters[^1] with { Style = said };
             before = match;
         }
         var kept = clusters.Where(cluster => cluster.Style is TaperStyle.Short or TaperStyle.Full).ToList();
@@ -58,6 +56,8 @@ public static class Tapers
             if (kept.Count < problem.Limits.Peaks && kept.TrueForAll(other => Math.Abs(other.Match.Date.DayNumber - cluster.Match.Date.DayNumber) >= 7 * problem.Limits.WeeksBetweenPeaks)) kept.Add(cluster);
         return kept.OrderBy(cluster => cluster.Match.Date);
     }
+
+    private static int WeekFor(int own, PlannedMatch match) => match.Day >= DayOfOwnWeek ? own : own - 1;
 
     /// <summary>No taper where nobody trains, in a week back, or before anything was trained.</summary>
     private static bool MayTaper(Problem problem, ValueList<WeekBack> back, int week) =>

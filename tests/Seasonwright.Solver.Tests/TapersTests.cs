@@ -39,6 +39,8 @@ public class TapersTests
     // Where a longer one would begin too soon it is short.
     [InlineData("-x3 -/6x3 -/6! -/6x4 - -/6! -x2", "------s-----s--")]
     [InlineData("-x3 -/6x3 -/6! -/6x5 - -/6! -x2", "------s-----fF--")]
+    // One that cannot be tapered for keeps no other from it.
+    [InlineData("-x3 -/6x3 -/6! -/6x2 - -/6! -/6 *Holiday,10.1-10.7,0%", "------s-----")]
     // Nowhere near a break, nor before anything was trained.
     [InlineData("-x3 -/6x3 - -/6! *Holiday,7.1-7.7,0%", "--------")]
     [InlineData("-/6x2 -x2 -/6 -/6! *Holiday,3.1-4.7,0%", "------")]
