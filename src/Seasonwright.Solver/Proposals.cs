@@ -15,7 +15,7 @@ public static class Proposals
     {
         var problem = Problem.Of(season, setup, wishes);
         if (problem.Weeks.Count == 0) return [];
-        var structures = count > 1 ? Structures.Several(problem, count, cancel) : Structures.Best(problem, cancel: cancel) is { } best ? [best] : [];
+        var structures = count > 1 ? Structures.Several(problem, count, cancel: cancel) : Structures.Best(problem, cancel: cancel) is { } best ? [best] : [];
         if (structures.Count > 0) return structures.Select(structure => Of(structure, null)).ToValueList();
         var clash = Clashes.Of(problem, cancel)!;
         return [Of(clash.LeastBroken, clash)];
