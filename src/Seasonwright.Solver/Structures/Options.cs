@@ -38,6 +38,8 @@ internal sealed class Options(Problem problem, Relaxed relaxed, bool pays)
         for (var points = OnGrid(least); points <= most; points += Stand.Step) options.Add(Made(points));
         // Where the conditions leave no step of the grid, the load nearest to the guide stands for what they leave; so a fixed load off the grid is kept.
         if (low <= high && OnGrid(low) > high) options.Add(Made(Math.Clamp(guide / 10, low, high)));
+        // A fixed load is kept where another condition gives way to it, too.
+        if (pays && week.Week.Lock?.Points is { } locked && locked % Stand.Step != 0 && locked >= least && locked <= most && (low > high || OnGrid(low) <= high)) options.Add(Made(locked));
         if (week.Week.Kept?.Points is { } kept && kept % Stand.Step != 0 && kept >= low && kept <= high) options.Add(Made(kept));
 
         static int OnGrid(int points) => (points + Stand.Step - 1) / Stand.Step * Stand.Step;
