@@ -27,4 +27,12 @@ internal static class Edits
                 throw new InvalidOperationException("A decision is accepted or refused.");
         }
     }
+
+    /// <returns>False after saying which was refused and why.</returns>
+    public static bool DoAll(ref Season season, ref Setup setup, IEnumerable<Edit> edits, Terminal terminal)
+    {
+        foreach (var edit in edits)
+            if (Do(ref season, ref setup, edit, terminal) is null) return false;
+        return true;
+    }
 }

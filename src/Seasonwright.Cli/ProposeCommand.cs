@@ -27,12 +27,7 @@ internal static class ProposeCommand
 
     private static Exit Run(string file, int alternatives, string target, ProposeFormat format, Terminal terminal, TimeProvider clock)
     {
-        if (SeasonFiles.Open(file, terminal) is not var (season, setup)) return Exit.BadInput;
-        if (!season.IsStarted)
-        {
-            terminal.Complain("propose.not-started", file);
-            return Exit.BadInput;
-        }
+        if (SeasonFiles.OpenStarted(file, terminal) is not var (season, setup)) return Exit.BadInput;
         var began = clock.GetTimestamp();
         var ids = new NaturalIds(season.Id);
         var proposals = Proposals.Of(season, setup, new Wishes(), alternatives + 1, (kind, key) => ids.Of(kind, key));
@@ -40,15 +35,15 @@ internal static class ProposeCommand
         var best = proposals[0];
         if (best.Clash is not null)
         {
-            var said = Proposals.Clash(season, setup, new Wishes(), best);
-            if (format == ProposeFormat.Json) terminal.Out.Write(Json.Of(ProposeReport.Of(best, seconds, said)));
-            else foreach (var sentence in said) terminal.Error.WriteLine(sentence);
+            if (format == ProposeFormat.Json) terminal.Out.Write(Json.Of(ProposeReport.Of(best, seconds)));
+            else foreach (var sentence in best.ClashInWords) terminal.Error.WriteLine(sentence);
             terminal.Complain("nothing-written");
             return Exit.Refused;
         }
         for (var i = 0; i < proposals.Count; i++)
         {
-            if (Made(season, setup, proposals[i], terminal) is not { } planned) return Exit.Refused;
+            var (planned, same) = (season, setup);
+            if (!Edits.DoAll(ref planned, ref same, proposals[i].Edits, terminal)) return Exit.Refused;
             if (!SeasonFiles.Save(PathOf(target, i), planned, setup, terminal)) return Exit.BadInput;
             if (i == 0) Tell(planned);
         }
@@ -58,7 +53,7 @@ internal static class ProposeCommand
         {
             if (format == ProposeFormat.Json)
             {
-                terminal.Out.Write(Json.Of(ProposeReport.Of(best, seconds, [])));
+                terminal.Out.Write(Json.Of(ProposeReport.Of(best, seconds)));
                 return;
             }
             ProposedWeek.Table.Write(ProposedWeek.Of(planned, setup, best), terminal.Out);
@@ -66,13 +61,6 @@ internal static class ProposeCommand
             terminal.Tell("propose.done", season.Weeks.Length, best.Loads.Gap.ToString("0.0 %", CultureInfo.InvariantCulture), target, findings.Count(finding => !finding.IsForced), findings.Count(finding => finding.IsForced));
             if (proposals.Count > 1) terminal.Tell("propose.others", string.Join(", ", Enumerable.Range(1, proposals.Count - 1).Select(other => PathOf(target, other))));
         }
-    }
-
-    private static Season? Made(Season season, Setup setup, Proposal proposal, Terminal terminal)
-    {
-        foreach (var edit in proposal.Edits)
-            if (Edits.Do(ref season, ref setup, edit, terminal) is null) return null;
-        return season;
     }
 
     /// <summary>"plan.json", "plan.2.json", "plan.3.json".</summary>

@@ -10,7 +10,7 @@ namespace Seasonwright.Cli;
 internal sealed record ProposeReport(
     decimal Score, decimal Bound, double Gap, string Status, double Seconds, IReadOnlyList<ProposeReport.Stage> Stages, IReadOnlyList<ProposeReport.WeekReasons> Weeks, IReadOnlyList<string> Clash)
 {
-    public static ProposeReport Of(Proposal proposal, double seconds, ValueList<string> clash)
+    public static ProposeReport Of(Proposal proposal, double seconds)
     {
         Stage[] stages =
         [
@@ -19,7 +19,7 @@ internal sealed record ProposeReport(
             Stage.Of("emphasis", proposal.Emphasis.Value, proposal.Emphasis.Bound),
         ];
         return new(stages[1].Score, stages[1].Bound, stages[1].Gap, proposal.Clash is null ? "proposed" : "clash", Math.Round(seconds, 3), stages,
-            [.. proposal.Reasons.Select((reasons, week) => new WeekReasons(week + 1, [.. reasons.Select(reason => new Reason(reason.Sentence, reason.Rule.Length > 0 ? reason.Rule : null))]))], clash);
+            [.. proposal.Reasons.Select((reasons, week) => new WeekReasons(week + 1, [.. reasons.Select(reason => new Reason(reason.Sentence, reason.Rule.Length > 0 ? reason.Rule : null))]))], proposal.ClashInWords);
     }
 
     /// <param name="Gap">How far from the best the stage may be, as a share of the bound.</param>

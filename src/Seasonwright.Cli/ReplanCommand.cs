@@ -28,12 +28,7 @@ internal static class ReplanCommand
 
     private static Exit Run(string file, DateOnly from, string[] moves, string[] cancels, string[] lost, string target, Terminal terminal)
     {
-        if (SeasonFiles.Open(file, terminal) is not var (season, setup)) return Exit.BadInput;
-        if (!season.IsStarted)
-        {
-            terminal.Complain("propose.not-started", file);
-            return Exit.BadInput;
-        }
+        if (SeasonFiles.OpenStarted(file, terminal) is not var (season, setup)) return Exit.BadInput;
         var before = season;
         var ids = new NaturalIds(season.Id);
         List<SeasonEdit> happened = [];
@@ -46,20 +41,18 @@ internal static class ReplanCommand
         foreach (var week in lost)
             if (Lost(season, week, ids, terminal) is { } edit) happened.Add(edit);
             else return Exit.BadInput;
-        foreach (var edit in happened)
-            if (Edits.Do(ref season, ref setup, edit, terminal) is null) return Exit.Refused;
+        if (!Edits.DoAll(ref season, ref setup, happened, terminal)) return Exit.Refused;
 
         // What stands is what was planned before anything happened.
         var wishes = new Wishes().Repairing(before, from);
         var repaired = Proposals.Of(season, setup, wishes, 1, (kind, key) => ids.Of(kind, key))[0];
         if (repaired.Clash is not null)
         {
-            foreach (var sentence in Proposals.Clash(season, setup, wishes, repaired)) terminal.Error.WriteLine(sentence);
+            foreach (var sentence in repaired.ClashInWords) terminal.Error.WriteLine(sentence);
             terminal.Complain("nothing-written");
             return Exit.Refused;
         }
-        foreach (var edit in repaired.Edits)
-            if (Edits.Do(ref season, ref setup, edit, terminal) is null) return Exit.Refused;
+        if (!Edits.DoAll(ref season, ref setup, repaired.Edits, terminal)) return Exit.Refused;
         if (!SeasonFiles.Save(target, season, setup, terminal)) return Exit.BadInput;
         var changes = WhatChanged.Between(before, season);
         foreach (var line in changes) terminal.Out.WriteLine(line);

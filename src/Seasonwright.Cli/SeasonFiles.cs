@@ -11,6 +11,15 @@ internal static class SeasonFiles
     public static SeasonContent? Open(string path, Terminal terminal) =>
         InputFile.Read(path, terminal) is { } bytes ? Read(bytes, path, terminal) : null;
 
+    /// <returns>The same of a season that has weeks; null also after saying that it has none.</returns>
+    public static SeasonContent? OpenStarted(string path, Terminal terminal)
+    {
+        if (Open(path, terminal) is not { } content) return null;
+        if (content.Season.IsStarted) return content;
+        terminal.Complain("propose.not-started", path);
+        return null;
+    }
+
     /// <inheritdoc cref="Open"/>
     public static SeasonContent? Read(ReadOnlySpan<byte> bytes, string path, Terminal terminal)
     {

@@ -27,12 +27,8 @@ public static class Proposals
         {
             var loads = LoadPlans.Best(problem, structure, cancel);
             var emphasis = EmphasisPlans.Best(problem, structure, loads, cancel);
-            var proposal = new Proposal(structure, loads, emphasis, clash, [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, id));
+            var proposal = new Proposal(structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, id));
             return proposal with { Reasons = Reasons.Of(problem, proposal) };
         }
     }
-
-    /// <summary>What clashes, in the coach's words; none where nothing does.</summary>
-    public static ValueList<string> Clash(Season season, Setup setup, Wishes wishes, Proposal proposal) =>
-        proposal.Clash is { } clash ? Reasons.Of(Problem.Of(season, setup, wishes), clash) : [];
 }

@@ -21,7 +21,7 @@ public sealed record Finding(
     public FindingKey Key => new(Rule.Id, Code, Place.About);
 
     /// <summary>How far beyond the limit as a share of it.</summary>
-    internal decimal Weight => Limit == 0 ? Math.Abs(Value) : Math.Abs(Value - Limit) / Math.Abs(Limit);
+    internal decimal Weight => Breach.WeightOf(Value, Limit);
 
     /// <summary>Whether what was accepted covers it: nowhere worse, by the same figures, and for a stop by someone who may release it.</summary>
     public bool IsCoveredBy(Acceptance acceptance) =>

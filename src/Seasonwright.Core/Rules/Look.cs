@@ -38,5 +38,7 @@ internal sealed record Breach(Place Place, string Code, Severity Severity, decim
     public decimal Size => Beyond ?? Math.Abs(Value - Limit);
 
     /// <summary>How far beyond the limit as a share of it, so that breaches of different rules can be put in order.</summary>
-    public decimal Weight => Limit == 0 ? Math.Abs(Value) : Math.Abs(Value - Limit) / Math.Abs(Limit);
+    public decimal Weight => WeightOf(Value, Limit);
+
+    public static decimal WeightOf(decimal value, decimal limit) => limit == 0 ? Math.Abs(value) : Math.Abs(value - limit) / Math.Abs(limit);
 }

@@ -12,10 +12,10 @@ internal sealed class Comparison
     public const int WeeksBeforeUnloading = 3, WeeksBeforeTaper = 2;
 
     /// <summary>The level a new block starts from, per mille of the one reached.</summary>
-    private const int NewBlock = 850;
+    public const int NewBlock = 850;
 
     /// <summary>Points a week rises in its block, rises to an overload, and may fall in the competition.</summary>
-    private const int Step = 2, StepToOverload = 5, Fall = 12;
+    public const int Step = 2, StepToOverload = 5, Fall = 12;
 
     /// <summary>Fewer days than these count for no week since an absence.</summary>
     private const int FewestDays = 4;

@@ -120,11 +120,11 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
                 break;
             case WeekKind.Building or WeekKind.Overload when facts.IsPreparation && !facts.IsHold:
                 if (from.Mode.IsLoad() && from.Mode.Run() > 0 && facts.Before is { IsHold: false } && from.Phase == move.Phase && (move.Kind == WeekKind.Overload || !facts.IsLastBeforeCompetition))
-                    Least(facts, Condition.Progression, level + (move.Kind == WeekKind.Overload ? 50 : 20) - Tolerance);
-                else if (from.Mode is Mode.Unloading or Mode.Intro1 or Mode.Intro2) Least(facts, Condition.NewBlock, level * 85 / 100 - Tolerance);
+                    Least(facts, Condition.Progression, level + 10 * (move.Kind == WeekKind.Overload ? Comparison.StepToOverload : Comparison.Step) - Tolerance);
+                else if (from.Mode is Mode.Unloading or Mode.Intro1 or Mode.Intro2) Least(facts, Condition.NewBlock, level * Comparison.NewBlock / 1000 - Tolerance);
                 break;
             case WeekKind.Competition when FollowsCompetitionWeek(facts, from):
-                Least(facts, Condition.NoAbruptDrop, level - 120 - Tolerance);
+                Least(facts, Condition.NoAbruptDrop, level - 10 * Comparison.Fall - Tolerance);
                 break;
         }
         if (facts.Week.Matches.Count == 2 && facts.HasOneMatchWeekBefore && move.Kind is WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced)

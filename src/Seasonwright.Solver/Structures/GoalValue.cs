@@ -8,17 +8,6 @@ internal static class GoalValue
 {
     private const long Worth = 3 * Solver.Worth.Point;
 
-    /// <summary>The most exposures a week of each phase gives a quality, in the order of <see cref="QualityKind"/>; phases as in <see cref="PhaseKind"/>. Common practice, no source.</summary>
-    private static readonly int[][] Most =
-    [
-        [3, 2, 1, 1, 1, 1, 3],
-        [2, 3, 2, 2, 2, 3, 2],
-        [1, 2, 3, 2, 2, 2, 1],
-        [0, 2, 2, 2, 2, 2, 1],
-        [0, 2, 2, 2, 2, 2, 1],
-        [0, 1, 0, 0, 0, 0, 2],
-    ];
-
     /// <summary>Days in which a quality falls to e^-1 of itself without training. Common practice, no source.</summary>
     public static readonly int[] Lasting = [60, 60, 28, 21, 21, 28, 60];
 
@@ -30,7 +19,7 @@ internal static class GoalValue
         {
             if (aims.Count == 0) return 0;
             var middle = problem.Weeks[week].First.DayNumber + problem.Weeks[week].Days / 2;
-            var sum = problem.Goals.Sum(goal => goal.Weight / 100.0 * Most[(int)phase][(int)goal.Quality] * aims.Where(day => day > middle).Sum(day => Math.Exp((double)(middle - day) / Lasting[(int)goal.Quality])) / aims.Count / Full((int)goal.Quality));
+            var sum = problem.Goals.Sum(goal => goal.Weight / 100.0 * ExposureTable.Most(phase, (int)goal.Quality) * aims.Where(day => day > middle).Sum(day => Math.Exp((double)(middle - day) / Lasting[(int)goal.Quality])) / aims.Count / Full((int)goal.Quality));
             return (long)Math.Round(Worth * 1000 * sum, MidpointRounding.AwayFromZero);
         };
     }

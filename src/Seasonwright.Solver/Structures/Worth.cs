@@ -63,5 +63,10 @@ internal static class Worth
 
     /// <summary>What a load costs that is so far from the guide: gently at first, then steeply.</summary>
     /// <param name="tenths">Tenths of a point, 0 or more.</param>
-    public static long FromGuide(int tenths) => 150L * Math.Min(tenths, 50) + 400L * Math.Clamp(tenths - 50, 0, 50) + 900L * Math.Max(0, tenths - 100);
+    public static long FromGuide(int tenths)
+    {
+        long cost = 0;
+        foreach (var (slope, less) in GuideSlopes) cost = Math.Max(cost, slope * tenths - less);
+        return cost;
+    }
 }
