@@ -56,6 +56,10 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
     /// <summary>Says what a kind of week is: it may be broken at a price and is never offered for leaving out.</summary>
     public bool IsDefinition => this == IntroductoryFirst || this == WeekBack || this == UnloadingAfterLoading || this == OverloadInItsPlace;
 
+    /// <summary>Says how long a phase lasts.</summary>
+    public bool IsAboutPhase => this == ShortestTransition || this == LongestTransition || this == ShortestGeneral || this == LongestGeneral || this == ShortestSpecific || this == LongestSpecific
+        || this == ShortestPreCompetition || this == LongestPreCompetition;
+
     /// <summary>Asks something of a load, not of a place.</summary>
     public bool IsAboutLoad => this == Ramp || this == UnloadingSize || this == TaperSize || this == Progression || this == NewBlock || this == NoAbruptDrop || this == ReEntry
         || this == LightCongestion || this == Spike || this == Base || this == LargestWeek || this == LockedLoad;

@@ -87,9 +87,11 @@ public sealed record Problem(
         {
             var matches = season.MatchesIn(week).Where(match => !match.IsOff).Select(match => Planned(match, week, setup)).OrderBy(match => match.Day).ToValueList();
             var practice = season.PracticesOf(week.Id) is { } practices ? points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
+            var (wish, isPast) = (said.GetValueOrDefault(week.Id), week.Days.First < wishes.From);
+            var isSettled = isPast || season.IsLocked(week.Id);
             var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, Availability(week, events), matches,
-                points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, said.GetValueOrDefault(week.Id), week.Days.First < wishes.From, points),
-                stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null);
+                points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, wish, isSettled, points),
+                stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null);
             off = planned.IsBreak ? off + planned.Days : 0;
             yield return planned;
         }
@@ -111,12 +113,11 @@ public sealed record Problem(
         return sum / week.Days.Length;
     }
 
-    private static WeekLock? LockOf(Season season, SeasonWeek week, WeekWish? wish, bool isPast, Points points)
+    private static WeekLock? LockOf(Season season, SeasonWeek week, WeekWish? wish, bool isSettled, Points points)
     {
-        var isLocked = isPast || season.IsLocked(week.Id);
-        var phase = wish?.Phase ?? (isLocked ? season.PhaseOf(week)?.Phase.Kind : null);
-        var kind = wish?.Kind ?? (isLocked ? season.KindOf(week.Id) : null);
-        var load = wish?.Load ?? (isLocked ? season.TargetOf(week.Id) : null);
+        var phase = wish?.Phase ?? (isSettled ? season.PhaseOf(week)?.Phase.Kind : null);
+        var kind = wish?.Kind ?? (isSettled ? season.KindOf(week.Id) : null);
+        var load = wish?.Load ?? (isSettled ? season.TargetOf(week.Id) : null);
         return Fixed(phase, kind, load, points);
     }
 

@@ -15,7 +15,7 @@ public static class Reasons
     public static ValueList<string> Of(Problem problem, Clash clash) =>
     [
         PlanWords.Say("clash", string.Join("; ", clash.Colliding.Select(one => one.Week is { } week ? PlanWords.Say("clash.week", PlanWords.Of(one.Condition), problem.Weeks[week].Number) : PlanWords.Of(one.Condition)))),
-        PlanWords.Say("least", string.Join("; ", clash.LeastBroken.Broken.Select(one => PlanWords.Say("least.one", PlanWords.Of(one.Condition), problem.Weeks[one.Week].Number, Amount(one))))),
+        PlanWords.Say("least", string.Join("; ", clash.LeastBroken.Broken.Where(one => !one.IsForced).Select(one => PlanWords.Say("least.one", PlanWords.Of(one.Condition), problem.Weeks[one.Week].Number, Amount(one))))),
     ];
 
     private static IEnumerable<WeekReason> Of(Problem problem, Proposal proposal, StructureWeek week)
@@ -23,7 +23,9 @@ public static class Reasons
         var (planned, points) = (problem.Weeks[week.Index], proposal.Loads.Points[week.Index]);
         var isFree = week is { Kind: WeekKind.Building, Phase: PhaseKind.Competition or PhaseKind.Peak };
         yield return new(PlanWords.Say($"kind.{week.Kind}{(isFree ? ".free" : "")}", week.Kind == WeekKind.Reduced ? planned.Availability : planned.Matches.Count), "");
-        foreach (var bound in week.Bounds.Where(bound => bound.Binds(points)))
+        var settled = proposal.Structure.Broken.Where(one => one.Week == week.Index && one.IsForced).Select(one => one.Condition).Concat(week.Bounds.Where(bound => bound.IsForced && planned.IsSettled).Select(bound => bound.Condition));
+        foreach (var condition in settled.Distinct()) yield return new(PlanWords.Say("settled", PlanWords.Of(condition)), condition.Rule);
+        foreach (var bound in week.Bounds.Where(bound => bound.Binds(points) && !planned.IsSettled))
             yield return new(PlanWords.Say(10 * points + 10 > bound.Most ? "binds.most" : "binds.least", PlanWords.Of(bound.Condition)), bound.Condition.Rule);
         foreach (var one in proposal.Loads.Short.Where(one => one.Week == week.Index))
             yield return new(PlanWords.Say("short", PlanWords.Of(one.Condition), Points(one)), one.Condition.Rule);

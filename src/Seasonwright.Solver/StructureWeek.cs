@@ -16,7 +16,7 @@ public sealed record StructureWeek(int Index, PhaseKind Phase, WeekKind Kind, Va
 /// <summary>One condition's bounds of a week's load, in tenths of a point, both ends inside.</summary>
 /// <param name="Least">0 for none.</param>
 /// <param name="Most"><see cref="int.MaxValue"/> for none.</param>
-/// <param name="IsForced">The condition asks for more or less than a week of this kind can hold with its matches and entered practices: it is met as far as they allow.</param>
+/// <param name="IsForced">The condition asks for more or less than a week of this kind can hold with its matches and entered practices, or than the coach settled in this week and the one before: it is met as far as they allow.</param>
 public readonly record struct Bound(Condition Condition, int Least, int Most, bool IsForced = false)
 {
     /// <summary>Whether a load could not rise or fall by a point without leaving it.</summary>
@@ -25,4 +25,5 @@ public readonly record struct Bound(Condition Condition, int Least, int Most, bo
 
 /// <summary>A condition that a plan goes against in a week.</summary>
 /// <param name="Beyond">Tenths of a point for a load, of a week for the rest.</param>
-public sealed record Breach(Condition Condition, int Week, int Beyond);
+/// <param name="IsForced">No plan of its stage keeps the condition, whatever else it gives up: proven, not guessed.</param>
+public sealed record Breach(Condition Condition, int Week, int Beyond, bool IsForced = false);

@@ -54,6 +54,7 @@ public static class Structures
             ended = kind is WeekKind.Unloading or WeekKind.Break || move is { Kind: WeekKind.Taper, Variant: not (Variant.FullFirst or Variant.BeforeMany) };
             var phase = move.Phase == PhaseKind.Competition && weeks.Count >= peak.From && weeks.Count <= peak.Last ? PhaseKind.Peak : move.Phase;
             broken.AddRange(demands.Broken.Select(one => new Breach(one.Condition, weeks.Count, 10 * one.Amount)));
+            broken.AddRange(demands.Given.Select(one => new Breach(one.Condition, weeks.Count, 10 * one.Amount, IsForced: true)));
             broken.AddRange(demands.Loads.Select(one => new Breach(one.Condition, weeks.Count, Math.Max(one.Least - 10 * points, 10 * points - one.Most))).Where(one => one.Beyond > 0));
             var guide = Guide.Of(problem, week, move, demands.Run, demands.Training, demands.Ceiling, demands.Range.Least);
             weeks.Add(new(weeks.Count, phase, kind, move.Variant, block, points, demands.Range, guide, demands.Loads.ToValueList()));

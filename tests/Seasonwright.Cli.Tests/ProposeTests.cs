@@ -29,6 +29,18 @@ public class ProposeTests
         Assert.All(weeks, week => Assert.NotEmpty(week.GetProperty("reasons").EnumerateArray()));
     }
 
+    /// <summary>The demo's weeks that are over are locked and break rules: a fact that is planned around, no clash.</summary>
+    [Fact]
+    public void The_demo_is_planned_around_its_locked_weeks()
+    {
+        using var folder = new Session();
+        folder.Run("demo --anchor 2027-07-05 --out ./demo.json");
+        using var answer = JsonDocument.Parse(folder.Run("propose ./demo.json --out ./plan.json --format json").Output);
+        Assert.Equal("proposed", answer.RootElement.GetProperty("status").GetString());
+        var seventh = answer.RootElement.GetProperty("weeks")[6].GetProperty("reasons").EnumerateArray().Select(reason => reason.GetProperty("sentence").GetString());
+        Assert.Contains(seventh, sentence => sentence!.StartsWith("What you locked alone", StringComparison.Ordinal));
+    }
+
     /// <summary>Nothing happened, so nothing changes: not a byte, whenever it is asked.</summary>
     [Theory]
     [InlineData("2027-07-05")]

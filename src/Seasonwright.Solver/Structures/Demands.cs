@@ -18,7 +18,7 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
     private const int LongestRunInCompetition = 6;
 
     private readonly List<Bound> loads = [];
-    private readonly List<(Condition Condition, int Amount)> broken = [];
+    private readonly List<(Condition Condition, int Amount)> broken = [], given = [];
 
     /// <summary>Conditions on the load, in a fixed order.</summary>
     public IReadOnlyList<Bound> Loads => loads;
@@ -26,7 +26,10 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
     /// <summary>Conditions that the move goes against whatever its load, and by how many weeks.</summary>
     public IReadOnlyList<(Condition Condition, int Amount)> Broken => broken;
 
-    /// <summary>The range of the move's kind, in points.</summary>
+    /// <summary>The same, where settled weeks alone go against it: told, and no reason to refuse the move.</summary>
+    public IReadOnlyList<(Condition Condition, int Amount)> Given => given;
+
+    /// <summary>The range of the move's kind, in points; of a load that is given, that load.</summary>
     public Limits.Range Range { get; private set; }
 
     public Ceiling? Ceiling { get; private set; }
@@ -41,9 +44,10 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
     {
         loads.Clear();
         broken.Clear();
+        given.Clear();
         var limits = problem.Limits;
         Ceiling = Solver.Ceiling.Of(limits, facts, from, move.Phase);
-        Range = KindTable.Week(problem, facts.Week, move.Kind, move.Variant, move.Phase);
+        Range = facts is { IsGiven: true, Week.Lock.Points: { } settled } ? new(settled, settled) : KindTable.Week(problem, facts.Week, move.Kind, move.Variant, move.Phase);
         Run = from.Mode.Run() + (move.Kind is WeekKind.Building or WeekKind.Competition or WeekKind.Overload && !facts.IsCongested ? 1 : 0);
         var match = facts.MatchBefore;
         if (facts.IsCompetition) match = Math.Max(match, problem.OneMatch);
@@ -61,20 +65,20 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
     {
         if (facts.Cycle is null) return;
         var (lengths, isNew) = (facts.Lengths, facts.IsCycleStart);
-        if (facts.IsPreparation)
+        if (facts.IsPreparation && Order(move.Phase) >= 0)
         {
             if (isNew || move.Phase != from.Phase) Left(facts, from, Order(move.Phase));
             var weeksIn = (isNew || move.Phase != from.Phase ? 0 : from.WeeksIn) + (facts.Week.IsBreak ? 0 : 1);
             if (!facts.Week.IsBreak && weeksIn > lengths.Of(move.Phase).Most) Break(facts, Longest(move.Phase), 1);
         }
-        else if (facts.Week.Index == facts.Cycle.First) Left(facts, from, Order(PhaseKind.PreCompetition) + 1);
+        else if (facts.IsCompetition && facts.Week.Index == facts.Cycle.First) Left(facts, from, Order(PhaseKind.PreCompetition) + 1);
     }
 
     /// <summary>Phases that were left too early or passed over on the way to another, by their order.</summary>
     private void Left(WeekFacts facts, Stand from, int to)
     {
-        // Of a preparation that is under way nobody asks how it began.
-        if (facts.Cycle!.Start < problem.FirstOpen) return;
+        // Of a preparation that is under way or begins with settled weeks nobody asks how long its phases were at least.
+        if (problem.Weeks[facts.Cycle!.Start].IsSettled || facts.Cycle.Start < problem.FirstOpen) return;
         var order = facts.IsCycleStart ? -1 : Order(from.Phase);
         for (var left = Math.Max(0, order); left < to; left++)
         {
@@ -181,7 +185,17 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
 
     private void Break(WeekFacts facts, Condition condition, int amount)
     {
-        if (!relaxed.Has(condition, facts.Week.Index)) broken.Add((condition, amount));
+        if (!relaxed.Has(condition, facts.Week.Index)) (IsGiven(facts, condition) ? given : broken).Add((condition, amount));
+    }
+
+    /// <summary>
+    /// Whether settled weeks alone decide about a condition on a place. What a week is, and whether it is a taper, it decides itself.
+    /// </summary>
+    private static bool IsGiven(WeekFacts facts, Condition condition)
+    {
+        if (condition.IsAboutPhase) return facts is { IsGiven: true, Week.Lock.Phase: not null };
+        if (condition.IsLock || facts.Week.Lock?.Kind is null) return false;
+        return facts.IsGiven || facts.Week.IsSettled && (condition.IsDefinition || condition == Condition.Taper);
     }
 
     /// <summary>Transition, general, specific, pre-competition; what lies outside a preparation comes before them all.</summary>

@@ -26,6 +26,8 @@ internal static class Moves
                 Kinds(phase);
             }
         }
+        // A settled phase stands where the calendar or the order of phases would have another.
+        if (facts.Week is { IsSettled: true, Lock.Phase: { } settled } && !moves.Exists(move => move.Phase == settled)) Kinds(settled);
 
         void Kinds(PhaseKind phase)
         {

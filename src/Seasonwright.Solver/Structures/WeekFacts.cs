@@ -37,6 +37,9 @@ internal sealed record WeekFacts(
     /// <summary>One of the two weeks before a competition period: loads need not rise any more.</summary>
     public bool IsLastBeforeCompetition => IsPreparation && Cycle is { } cycle && cycle.First <= cycle.Last && cycle.First - Week.Index <= 2;
 
+    /// <summary>The week is settled and so is the one before: what a rule asks of both was decided by the coach.</summary>
+    public bool IsGiven => Week.IsSettled && Before is not { Week.IsSettled: false };
+
     public bool IsPreparation => Cycle is not null && !IsCompetition;
 
     /// <summary>The first week of its preparation.</summary>
