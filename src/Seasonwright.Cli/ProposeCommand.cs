@@ -30,7 +30,7 @@ internal static class ProposeCommand
         if (SeasonFiles.OpenStarted(file, terminal) is not var (season, setup)) return Exit.BadInput;
         var began = clock.GetTimestamp();
         var ids = new NaturalIds(season.Id);
-        var proposals = Proposals.Of(season, setup, new Wishes(), alternatives + 1, (kind, key) => ids.Of(kind, key));
+        var proposals = Proposals.Of(season, setup, Wishes.Of(season), alternatives + 1, (kind, key) => ids.Of(kind, key));
         var seconds = clock.GetElapsedTime(began).TotalSeconds;
         var best = proposals[0];
         if (best.Clash is not null)

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Seasonwright.Desk.Proposing;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Desk.Streams;
 using Seasonwright.Store;
@@ -19,6 +20,7 @@ public sealed class Workspace : IAsyncDisposable
     {
         Folder = folder;
         Clock = clock;
+        Runs = new ProposalRuns(clock);
     }
 
     /// <exception cref="StoreTrouble">The folder is in use, cannot be written, or is not ours.</exception>
@@ -46,6 +48,9 @@ public sealed class Workspace : IAsyncDisposable
     internal DataFolder Folder { get; }
 
     public TimeProvider Clock { get; }
+
+    /// <summary>The planning engine at work.</summary>
+    public ProposalRuns Runs { get; }
 
     public string Path => Folder.Path;
 
@@ -104,6 +109,7 @@ public sealed class Workspace : IAsyncDisposable
 
     public ValueTask DisposeAsync()
     {
+        Runs.Dispose();
         Folder.Dispose();
         return ValueTask.CompletedTask;
     }

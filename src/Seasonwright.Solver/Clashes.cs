@@ -13,7 +13,7 @@ public static class Clashes
         // A deletion filter: what can be left out while there still is no plan does not belong to it. Preferences are left out first, then
         // rules, and locks last, so that what is named is what the coach said wherever it can be.
         var colliding = new List<Colliding>();
-        var relaxed = Relaxed.None;
+        var relaxed = problem.LeftOut;
         Reduce([.. Candidates(problem)]);
         return new([.. colliding], Structures.LeastBroken(problem, cancel)!);
 

@@ -38,6 +38,8 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
     public static readonly Condition TaperFrequency = new("taper-frequency", "taper-intensity-frequency");
     public static readonly Condition LargestWeek = new("largest-week", "", 2);
 
+    public static readonly Condition TrainingTime = new("training-time", "", 2);
+
     public static readonly Condition LockedPhase = new("locked-phase", "", 3);
     public static readonly Condition LockedKind = new("locked-kind", "", 3);
     public static readonly Condition LockedLoad = new("locked-load", "", 3);
@@ -46,7 +48,7 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
     [
         ShortestTransition, LongestTransition, ShortestGeneral, LongestGeneral, ShortestSpecific, LongestSpecific, ShortestPreCompetition, LongestPreCompetition,
         IntroductoryFirst, WeekBack, RunLimit, UnloadingAfterLoading, OverloadInItsPlace, Taper,
-        Ramp, UnloadingSize, TaperSize, Progression, NewBlock, NoAbruptDrop, ReEntry, LightCongestion, Spike, Base, TaperFrequency, LargestWeek,
+        Ramp, UnloadingSize, TaperSize, Progression, NewBlock, NoAbruptDrop, ReEntry, LightCongestion, Spike, Base, TaperFrequency, LargestWeek, TrainingTime,
         LockedPhase, LockedKind, LockedLoad,
     ];
 
@@ -62,5 +64,5 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
 
     /// <summary>Asks something of a load, not of a place.</summary>
     public bool IsAboutLoad => this == Ramp || this == UnloadingSize || this == TaperSize || this == Progression || this == NewBlock || this == NoAbruptDrop || this == ReEntry
-        || this == LightCongestion || this == Spike || this == Base || this == LargestWeek || this == LockedLoad;
+        || this == LightCongestion || this == Spike || this == Base || this == LargestWeek || this == TrainingTime || this == LockedLoad;
 }

@@ -9,4 +9,8 @@ namespace Seasonwright.Solver;
 /// <param name="Bound">No emphasis and tests for them are worth more.</param>
 /// <param name="IsProven">Whether the search ended by itself and not at the limit of its work.</param>
 /// <param name="Short">What could not be kept, in order of weeks; empty for most seasons.</param>
-public sealed record EmphasisPlan(ValueList<ValueList<int>> Levels, ValueList<DateOnly> Tests, long Value, long Bound, bool IsProven, ValueList<Breach> Short);
+public sealed record EmphasisPlan(ValueList<ValueList<int>> Levels, ValueList<DateOnly> Tests, long Value, long Bound, bool IsProven, ValueList<Breach> Short)
+{
+    /// <summary>No emphasis yet, and no tests.</summary>
+    public static EmphasisPlan None(Problem problem) => new(problem.Weeks.Select(_ => Enumerable.Repeat(0, ExposureTable.Qualities).ToValueList()).ToValueList(), [], 0, 0, false, []);
+}

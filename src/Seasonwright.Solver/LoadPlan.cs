@@ -10,6 +10,9 @@ namespace Seasonwright.Solver;
 /// <param name="Short">What the loads could not keep, in order of weeks; empty for most seasons.</param>
 public sealed record LoadPlan(ValueList<int> Points, long Value, long Bound, bool IsProven, ValueList<Breach> Short)
 {
+    /// <summary>The loads that a structure was found with: on a grid, with nothing said of better ones.</summary>
+    public static LoadPlan Of(Structure structure) => new(structure.Weeks.Select(week => week.Points).ToValueList(), 0, 0, false, []);
+
     /// <summary>How far from the best the loads may be, as a share of the bound; 0 for the best there are.</summary>
     public double Gap => Bound == 0 ? 0 : Math.Max(0, (double)(Bound - Value) / Math.Max(1, Math.Abs(Bound)));
 }

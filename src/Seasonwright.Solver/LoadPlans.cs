@@ -12,21 +12,42 @@ public static class LoadPlans
     /// <summary>One worker, a fixed seed and a limit in work, not in seconds: the same input gives the same loads. Without a gap the last 0.02 % took most of the time.</summary>
     private const string Parameters = "num_search_workers:1 random_seed:1 linearization_level:2 relative_gap_limit:0.0003 max_deterministic_time:1";
 
+    /// <param name="tell">Called with each better loads that are found.</param>
+    /// <param name="enough">Cancelled when the best loads so far shall do.</param>
     /// <returns>Loads for every structure: what they cannot keep they pay for and tell.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled before any loads were found.</exception>
-    public static LoadPlan Best(Problem problem, Structure structure, CancellationToken cancel = default)
+    public static LoadPlan Best(Problem problem, Structure structure, Action<LoadPlan>? tell = null, CancellationToken enough = default, CancellationToken cancel = default)
     {
         cancel.ThrowIfCancellationRequested();
         var model = new LoadModel(problem, structure);
         using var solver = new CpSolver { StringParameters = Parameters };
         using var stop = cancel.Register(solver.StopSearch);
-        var status = solver.Solve(model.Model);
+        using var found = new Found(solver, so => tell?.Invoke(new LoadPlan(model.Points(so.Value), (long)so.ObjectiveValue(), (long)Math.Ceiling(so.BestObjectiveBound()), false, [])), enough);
+        var status = solver.Solve(model.Model, found);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
         {
             cancel.ThrowIfCancellationRequested();
             throw new InvalidOperationException($"Loads that may pay for everything they break were not found: {status}.");
         }
-        var points = model.Points(solver);
+        var points = model.Points(one => solver.Value(one));
         return new LoadPlan(points, (long)solver.ObjectiveValue, (long)Math.Ceiling(solver.BestObjectiveBound), status == CpSolverStatus.Optimal, model.Short(solver));
+    }
+
+    /// <summary>Hears of each solution; only from the first on can it be enough.</summary>
+    private sealed class Found(CpSolver solver, Action<CpSolverSolutionCallback> tell, CancellationToken enough) : CpSolverSolutionCallback
+    {
+        private CancellationTokenRegistration? ending;
+
+        public override void OnSolutionCallback()
+        {
+            tell(this);
+            ending ??= enough.Register(solver.StopSearch);
+        }
+
+        protected override void Dispose(bool disposing)
+        {
+            ending?.Dispose();
+            base.Dispose(disposing);
+        }
     }
 }

@@ -26,11 +26,31 @@ public sealed record Problem(
     int KeepWeight,
     Boldness Boldness,
     ValueList<PlannedGoal> Goals,
-    ValueList<TaperWish> Tapers,
+    ValueList<MatchTaper> Tapers,
     Limits Limits)
 {
     /// <summary>The qualities that the team plans, of those that are solved, in order.</summary>
     public ValueList<QualityKind> Qualities { get; init; } = ValueList<QualityKind>.Empty;
+
+    /// <summary>Conditions that are not asked for.</summary>
+    public Relaxed LeftOut { get; init; } = Relaxed.None;
+
+    /// <summary>Test days at most, those that stand not among them.</summary>
+    public int MostTests { get; init; } = int.MaxValue;
+
+    /// <summary>The time there is to train in a week of a phase; the label peak is competition where nothing of its own is said.</summary>
+    public ValueList<PhaseTime> Time { get; init; } = ValueList<PhaseTime>.Empty;
+
+    /// <summary>Points of an hour of training, at the mean effort of a usual week.</summary>
+    public double PointsAnHour { get; init; } = 1;
+
+    /// <summary>The most that a week of a phase may train, in points, its matches aside; <see cref="int.MaxValue"/> for no bound.</summary>
+    public int MostTraining(PhaseKind phase) => TimeOf(phase)?.Hours is { } hours ? (int)(hours * PointsAnHour) : int.MaxValue;
+
+    /// <summary>The days of a week of a phase with training; null for no bound.</summary>
+    public int? DaysOf(PhaseKind phase) => TimeOf(phase)?.Days;
+
+    private PhaseTime? TimeOf(PhaseKind phase) => Time.FirstOrDefault(time => time.Phase == phase) ?? (phase == PhaseKind.Peak ? TimeOf(PhaseKind.Competition) : null);
 
     /// <summary>Test days that stand already.</summary>
     public ValueList<DateOnly> Tests { get; init; } = ValueList<DateOnly>.Empty;
@@ -63,12 +83,23 @@ public sealed record Problem(
         {
             Qualities = setup.Qualities.Select(quality => quality.Kind).Where(kind => kind < QualityKind.Prevention).Distinct().Order().ToValueList(),
             Levels = wishes.Kept.Count == 0 ? [] : season.Weeks.Select(week => LevelsOf(season, setup, week)).ToValueList(),
+            LeftOut = wishes.LeftOut,
+            MostTests = wishes.Tests ?? int.MaxValue,
+            Time = wishes.Time,
+            PointsAnHour = AnHour(setup),
             Tests = season.TestDays.Select(test => test.Day).Order().ToValueList(),
         };
     }
 
     private static ValueList<int> LevelsOf(Season season, Setup setup, SeasonWeek week) => Enumerable.Range(0, (int)QualityKind.Prevention)
         .Select(kind => setup.Qualities.FirstOrDefault(quality => quality.Kind == (QualityKind)kind) is { } quality ? (int)season.EmphasisOf(week.Id, quality.Id) : 0).ToValueList();
+
+    private static double AnHour(Setup setup)
+    {
+        var usual = setup.UsualWeek;
+        var minutes = new[] { usual.Practices, usual.Gym, usual.Conditioning }.Sum(sessions => sessions.Count * sessions.Minutes.Value);
+        return minutes == 0 ? 1 : 100.0 * usual.Load.Au / setup.ReferenceWeek.Au * 60 / minutes;
+    }
 
     private static StartLevel StartOf(Setup setup) => setup.RuleParameter(new RuleParameter("return-after-break-volume", "season_start")) switch
     {

@@ -1,4 +1,5 @@
 using Seasonwright.Core;
+using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -12,23 +13,38 @@ public static class Proposals
 
     /// <param name="count">How many at most, 1 and more: the best first, any two differ in the phase or kind of four weeks or more.</param>
     /// <param name="id">The id of something new, by its kind ("phase", "block", "test") and by what makes it one of its kind; the same for the same.</param>
+    /// <param name="watch">Hears how far the work is; null for nobody.</param>
     /// <returns>Where no plan keeps all that is asked, the one that breaks least, with what clashes. None for a season that is not started.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static ValueList<Proposal> Of(Season season, Setup setup, Wishes wishes, int count, Func<string, string, string> id, CancellationToken cancel = default)
+    public static ValueList<Proposal> Of(Season season, Setup setup, Wishes wishes, int count, Func<string, string, string> id, Watch? watch = null, CancellationToken cancel = default)
     {
+        watch ??= Watch.None;
         var problem = Problem.Of(season, setup, wishes);
         if (problem.Weeks.Count == 0) return [];
         var structures = count > 1 ? Structures.Several(problem, count, WeeksApart, cancel) : Structures.Best(problem, cancel: cancel) is { } best ? [best] : [];
-        if (structures.Count > 0) return structures.Select(structure => Of(structure, null)).ToValueList();
+        if (structures.Count > 0) return structures.TakeWhile((_, at) => at == 0 || !watch.Enough.IsCancellationRequested).Select(structure => Of(structure, null)).ToValueList();
         var clash = Clashes.Of(problem, cancel)!;
         return [Of(clash.LeastBroken, clash)];
 
         Proposal Of(Structure structure, Clash? clash)
         {
-            var loads = LoadPlans.Best(problem, structure, cancel);
-            var emphasis = EmphasisPlans.Best(problem, structure, loads, cancel);
-            var proposal = new Proposal(structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, id));
+            var none = EmphasisPlan.None(problem);
+            watch.Tell(Stage.Loads, Made(structure, LoadPlan.Of(structure), none, clash));
+            var loads = LoadPlans.Best(problem, structure, found => watch.Tell(Stage.Loads, Made(structure, found, none, clash)), watch.Enough, cancel);
+            watch.Tell(Stage.Emphasis, Made(structure, loads, none, clash));
+            return Made(structure, loads, EmphasisPlans.Best(problem, structure, loads, cancel), clash);
+        }
+
+        Proposal Made(Structure structure, LoadPlan loads, EmphasisPlan emphasis, Clash? clash)
+        {
+            var proposal = new Proposal(structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, _ => true, id));
             return proposal with { Reasons = Reasons.Of(problem, proposal) };
         }
     }
+
+    /// <summary>The edits that bring some weeks of a proposal into the season it was made for, and only some of its tracks.</summary>
+    /// <param name="weeks">Whether a week is taken, by its index.</param>
+    /// <param name="tracks">What of them is taken.</param>
+    public static ValueList<SeasonEdit> Part(Season season, Setup setup, Wishes wishes, Proposal proposal, Func<int, bool> weeks, Func<ProposedTrack, bool> tracks, Func<string, string, string> id) =>
+        ProposedEdits.Of(season, setup, Problem.Of(season, setup, wishes), proposal.Structure, proposal.Loads, proposal.Emphasis, weeks, id).Where(edit => tracks(ProposedEdits.TrackOf(edit))).ToValueList();
 }

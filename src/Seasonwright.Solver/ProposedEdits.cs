@@ -11,10 +11,10 @@ internal static class ProposedEdits
     /// <summary>What is tested, until the coach says otherwise. Common practice, no source.</summary>
     private const string Battery = "Strength, jumps, sprint";
 
-    public static ValueList<SeasonEdit> Of(Season season, Setup setup, Problem problem, Structure structure, LoadPlan loads, EmphasisPlan emphasis, Func<string, string, string> id)
+    public static ValueList<SeasonEdit> Of(Season season, Setup setup, Problem problem, Structure structure, LoadPlan loads, EmphasisPlan emphasis, Func<int, bool> takes, Func<string, string, string> id)
     {
         List<SeasonEdit> edits = [];
-        bool IsOpen(int week) => week >= problem.FirstOpen && !season.IsLocked(problem.Weeks[week].Id);
+        bool IsOpen(int week) => takes(week) && week >= problem.FirstOpen && !season.IsLocked(problem.Weeks[week].Id);
         var (weeks, all) = (structure.Weeks, Enumerable.Range(0, problem.Weeks.Count).ToList());
         IEnumerable<(SeasonWeek First, SeasonWeek Last, int At)> Runs<T>(Func<int, T> what) => Open(season, all, IsOpen, what);
 
@@ -36,7 +36,7 @@ internal static class ProposedEdits
         foreach (var quality in Planned(setup))
             foreach (var (first, last, at) in Runs(week => LevelOf(quality.Kind, week)))
                 if (Between(season, first, last).Any(week => season.EmphasisOf(week.Id, quality.Id) != LevelOf(quality.Kind, at))) edits.Add(new SetEmphasis(first.Id, last.Id, quality.Id, LevelOf(quality.Kind, at)));
-        foreach (var day in emphasis.Tests) edits.Add(new SetTestDay(new TestDay(new(id("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
+        foreach (var day in emphasis.Tests.Where(day => problem.Weeks.Any(week => IsOpen(week.Index) && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) edits.Add(new SetTestDay(new TestDay(new(id("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
         return edits.ToValueList();
 
         // A run that began in a week that is closed goes on.
@@ -47,6 +47,18 @@ internal static class ProposedEdits
         Emphasis LevelOf(QualityKind kind, int week) => kind != QualityKind.Prevention ? (Emphasis)emphasis.Levels[week][(int)kind]
             : weeks[week].Kind is WeekKind.Break or WeekKind.Transition ? Emphasis.None : Emphasis.Maintain;
     }
+
+    /// <summary>What an edit of a proposal is about.</summary>
+    public static ProposedTrack TrackOf(SeasonEdit edit) => edit switch
+    {
+        PaintPhase => ProposedTrack.Phases,
+        PaintBlock => ProposedTrack.Blocks,
+        SetWeekKind => ProposedTrack.Kinds,
+        SetWeekLoad => ProposedTrack.Loads,
+        SetEmphasis => ProposedTrack.Emphasis,
+        SetTestDay => ProposedTrack.Tests,
+        _ => throw new ArgumentException($"No proposal holds a {edit.GetType().Name}.", nameof(edit)),
+    };
 
     /// <summary>One quality of each kind, the first in the team's order; the coach's own are not touched.</summary>
     private static IEnumerable<Quality> Planned(Setup setup) => setup.Qualities.Where(quality => quality.Kind != QualityKind.Other).GroupBy(quality => quality.Kind).Select(ofKind => ofKind.First());

@@ -10,9 +10,9 @@ public static class Structures
     private static readonly long[] Budgets = [2 * Worth.Broken, 6 * Worth.Broken, 20 * Worth.Broken, long.MaxValue];
 
     /// <summary>The best structure that keeps every condition; null when there is none, or no week to plan.</summary>
-    /// <param name="relaxed">Conditions that are not asked for.</param>
+    /// <param name="relaxed">Conditions that are not asked for; null for those that the problem leaves out.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Structure? Best(Problem problem, Relaxed? relaxed = null, CancellationToken cancel = default) => Solve(problem, relaxed ?? Relaxed.None, budget: 0, cancel);
+    public static Structure? Best(Problem problem, Relaxed? relaxed = null, CancellationToken cancel = default) => Solve(problem, relaxed ?? problem.LeftOut, budget: 0, cancel);
 
     /// <summary>
     /// The best structure and others, best first; fewer where there are not so many, none where there is no plan. Each other one is the
@@ -21,14 +21,14 @@ public static class Structures
     /// <param name="weeksApart">In so many weeks at least any two of them differ in phase or kind; 1 or more.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static ValueList<Structure> Several(Problem problem, int count, int weeksApart = 1, CancellationToken cancel = default) =>
-        new StructureSearch(problem, Relaxed.None, budget: 0).Several(count, Math.Max(1, weeksApart), cancel).Select(path => Read(problem, Relaxed.None, path)).ToValueList();
+        new StructureSearch(problem, problem.LeftOut, budget: 0).Several(count, Math.Max(1, weeksApart), cancel).Select(path => Read(problem, problem.LeftOut, path)).ToValueList();
 
     /// <summary>The structure that breaks least, each condition at its price: nothing where nothing must be broken. There is one for every season with weeks.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static Structure? LeastBroken(Problem problem, CancellationToken cancel = default)
     {
-        var structure = Best(problem, Relaxed.None, cancel);
-        foreach (var budget in Budgets) structure ??= Solve(problem, Relaxed.None, budget, cancel);
+        var structure = Best(problem, problem.LeftOut, cancel);
+        foreach (var budget in Budgets) structure ??= Solve(problem, problem.LeftOut, budget, cancel);
         return structure;
     }
 

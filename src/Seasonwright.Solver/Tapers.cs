@@ -1,4 +1,5 @@
 using Seasonwright.Core;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Solver;
 

@@ -12,6 +12,18 @@ public sealed record Wishes
     /// <summary>Weeks as they stand, for instance as published: a repaired plan leaves them only for good reason.</summary>
     public ValueList<WeekWish> Kept { get; init; } = ValueList<WeekWish>.Empty;
 
+    /// <summary>What the season's own brief asks for.</summary>
+    public static Wishes Of(Season season) => new()
+    {
+        LargestWeek = season.Brief.LargestWeek.Value,
+        Boldness = season.Brief.Boldness,
+        Start = season.Brief.Start,
+        WeeksBetweenCompetitions = season.Brief.WeeksBetween,
+        Tests = season.Brief.Tests,
+        Tapers = season.Brief.Tapers ?? [],
+        Time = season.Brief.Time ?? [],
+    };
+
     /// <summary>These wishes for a plan that is repaired from a day on: every week stands as the season has it.</summary>
     public Wishes Repairing(Season season, DateOnly from) => this with
     {
@@ -19,10 +31,19 @@ public sealed record Wishes
         Kept = season.Weeks.Select(week => new WeekWish(week.Id, season.PhaseOf(week)?.Phase.Kind, season.KindOf(week.Id), season.TargetOf(week.Id))).ToValueList(),
     };
 
+    /// <summary>What is not asked for this once: to see what a condition costs, or to have a plan where all together have none.</summary>
+    public Relaxed LeftOut { get; init; } = Relaxed.None;
+
     /// <summary>How dear it is to leave what stands, per mille of usual, 0 to 10,000: the slider "keep my plan".</summary>
     public int KeepWeight { get; init; } = 1000;
 
-    public ValueList<TaperWish> Tapers { get; init; } = ValueList<TaperWish>.Empty;
+    public ValueList<MatchTaper> Tapers { get; init; } = ValueList<MatchTaper>.Empty;
+
+    /// <summary>The time there is to train, by phase.</summary>
+    public ValueList<PhaseTime> Time { get; init; } = ValueList<PhaseTime>.Empty;
+
+    /// <summary>Test days at most; null for as many as the season asks for.</summary>
+    public int? Tests { get; init; }
 
     /// <summary>The most a week may hold, in points, 40 to 200. Weeks whose matches alone weigh more are a fact.</summary>
     public int LargestWeek { get; init; } = 120;

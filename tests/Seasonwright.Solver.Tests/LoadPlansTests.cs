@@ -49,7 +49,7 @@ public class LoadPlansTests
     {
         var problem = Problem.Of(Seasons.Drawn(7), Seasons.Team, new Wishes());
         var structure = Structures.LeastBroken(problem)!;
-        Assert.Throws<OperationCanceledException>(() => LoadPlans.Best(problem, structure, new CancellationToken(canceled: true)));
+        Assert.Throws<OperationCanceledException>(() => LoadPlans.Best(problem, structure, cancel: new CancellationToken(canceled: true)));
         Assert.Throws<OperationCanceledException>(() => EmphasisPlans.Best(problem, structure, LoadPlans.Best(problem, structure), new CancellationToken(canceled: true)));
     }
 

@@ -13,6 +13,7 @@ namespace Seasonwright.Core.Edits;
 /// place, part of the day, nights, journey and note, which were that year's. Those their list no longer holds stay behind.</item>
 /// <item>Journeys, tournaments, closed rooms and other events: behind. So are matches, notes, locks, ready marks, versions and accepted findings.</item>
 /// <item>Week kinds that count matches (competition, congested): behind. All other kinds come along.</item>
+/// <item>What is asked of a proposal: without what was said of single matches and of how the squad came.</item>
 /// <item>Goals: with another day, and without where the squad stood, which nobody has measured yet.</item>
 /// </list>
 /// Common practice, no source.
@@ -43,6 +44,7 @@ public static class NextSeason
             facts = facts.With(SeasonFacets.TestDay.Of(id), test with { Day = test.Day.AddDays(shift), Source = test.AsListed().Source });
         foreach (var (id, goal) in facts.All(SeasonFacets.Goal))
             facts = facts.With(SeasonFacets.Goal.Of(id), goal with { From = null, By = goal.By?.AddDays(shift) });
+        if (last.Facts.Find(SeasonFacets.Brief, default) is { } brief) facts = facts.With(SeasonFacets.Brief.Of(default), brief with { Tapers = null, Start = null });
         // All day cells go before any comes back, for a shifted day may be another cell's old one.
         var dayCells = facts.All(SeasonFacets.TrackCell).Where(cell => cell.Subject.Second.Day is not null).ToList();
         facts = dayCells.Aggregate(facts, (sum, cell) => sum.With(SeasonFacets.TrackCell.Of(cell.Subject), null));

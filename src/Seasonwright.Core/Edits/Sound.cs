@@ -65,6 +65,7 @@ public static class Sound
             case TestDay test: SetTestDay.Check(draft, test); break;
             case Note note: SetNote.Check(draft, note); break;
             case Goal goal: SetGoal.Check(draft, goal); break;
+            case Brief brief: SetBrief.Check(draft, brief); break;
             case Track track: SetTrack.Check(draft, track); break;
             case GroupLine group: SetGroup.Check(draft, group); break;
             case Phase phase: draft.Limit(phase.Name, $"{key}.name", SeasonDraft.LongestName); break;

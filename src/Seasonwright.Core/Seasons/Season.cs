@@ -77,6 +77,9 @@ public sealed class Season : IEquatable<Season>
 
     public IEnumerable<Note> Notes => Facts.All(SeasonFacets.Note).Select(note => note.Value).Where(note => Touches(note.Days)).OrderBy(note => note.Days);
 
+    /// <summary>What is asked of a proposal.</summary>
+    public Brief Brief => Facts.Find(SeasonFacets.Brief, default) ?? Brief.Default;
+
     public IEnumerable<Goal> Goals => Facts.All(SeasonFacets.Goal).Select(goal => goal.Value).OrderBy(goal => goal.Rank);
 
     public IEnumerable<(PersonId Person, StaffRole Role)> Staff => Facts.All(SeasonFacets.Staff);

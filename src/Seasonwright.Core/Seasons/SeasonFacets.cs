@@ -12,6 +12,9 @@ public static class SeasonFacets
     public static readonly Facet<PersonId, StaffRole> Staff = new("staff");
     public static readonly Facet<GoalId, Goal> Goal = new("goal");
 
+    /// <summary>What is asked of a proposal.</summary>
+    public static readonly Facet<Only, Brief> Brief = new("brief");
+
     public static readonly Facet<MatchId, Match> Match = new("match");
     public static readonly Facet<EventId, Event> Event = new("event");
     public static readonly Facet<TestDayId, TestDay> TestDay = new("test");
@@ -50,6 +53,6 @@ public static class SeasonFacets
     public static ImmutableArray<Facet> All { get; } =
     [
         Frame, Team, Staff, Goal, Match, Event, TestDay, Note, Phase, Block, WeekPhase, WeekBlock, WeekKind, WeekLoad, WeekEmphasis,
-        WeekPractices, WeekNote, PracticeWish, WeekLock, WeekReady, Track, TrackCell, Group, GroupWeek, GroupEmphasis, Publication, Accepted,
+        WeekPractices, WeekNote, PracticeWish, WeekLock, WeekReady, Track, TrackCell, Group, GroupWeek, GroupEmphasis, Publication, Accepted, Brief,
     ];
 }

@@ -120,7 +120,7 @@ internal sealed class EmphasisModel
         if (week.Kind == WeekKind.Break) return;
         var all = LinearExpr.Sum(Enumerable.Range(0, ExposureTable.Qualities).SelectMany(quality => Within(week, quality)));
         var bonus = Enumerable.Range(0, ExposureTable.Qualities).Sum(quality => Bonus(week, quality));
-        Model.Add(all <= ExposureTable.Sum(week.Kind, MatchesIn(week)) - bonus);
+        Model.Add(all <= MostOf(week) - bonus);
         if (week is { Kind: WeekKind.Taper, Variant: not Variant.FullFirst }) KeepsUp(week);
         Aerobically(week);
         for (var quality = 0; quality < ExposureTable.Qualities; quality++)
@@ -132,6 +132,14 @@ internal sealed class EmphasisModel
             var wish = ExposureTable.Wish(week.Phase, quality);
             foreach (var one in Within(week, quality).Take(wish)) value.AddTerm(one, Worth.MissingExposure);
         }
+    }
+
+    /// <summary>What a kind of week holds, and what its days of training do: three exposures a day, and what every block keeps up in any case. Common practice, no source.</summary>
+    private int MostOf(StructureWeek week)
+    {
+        const int inADay = 3, keptUp = 5;
+        var most = ExposureTable.Sum(week.Kind, MatchesIn(week));
+        return problem.DaysOf(week.Phase) is { } days ? Math.Min(most, Math.Max(keptUp, inADay * days)) : most;
     }
 
     /// <summary>What it costs to leave the emphasis that stands, by level and week.</summary>
@@ -239,6 +247,7 @@ internal sealed class EmphasisModel
     /// <summary>Tests early, before the competition and now and then, never close together; those that stand count as well.</summary>
     private void Testing()
     {
+        if (problem.MostTests < tests.Count) Model.Add(LinearExpr.Sum(tests.Select(test => test.Is)) <= problem.MostTests);
         foreach (var test in tests) value.AddTerm(test.Is, weeks[test.Week].Kind == WeekKind.Unloading ? Worth.TestInUnloading - Worth.Test : -Worth.Test);
         foreach (var test in tests)
         {

@@ -46,7 +46,7 @@ internal sealed class LoadModel
 
     public CpModel Model { get; } = new();
 
-    public ValueList<int> Points(CpSolver solver) => load.Select(week => (int)solver.Value(week)).ToValueList();
+    public ValueList<int> Points(Func<IntVar, long> value) => load.Select(week => (int)value(week)).ToValueList();
 
     public ValueList<Breach> Short(CpSolver solver) => paid.Select(one => new Breach(one.Condition, one.Week, 10 * (int)solver.Value(one.Beyond)))
         .Where(one => one.Beyond > 0).OrderBy(one => one.Week).ToValueList();
@@ -55,13 +55,17 @@ internal sealed class LoadModel
     private Limits.Range RangeOf(StructureWeek week)
     {
         var planned = problem.Weeks[week.Index];
-        if (planned.Lock?.Points is { } locked) return new(locked, locked);
+        if (planned.Lock?.Points is { } locked && !problem.LeftOut.Has(Condition.LockedLoad, week.Index)) return new(locked, locked);
         if (week.Index < problem.FirstOpen) return new(week.Points, week.Points);
         // A week back, and one of several matches, may be lighter than its kind is elsewhere: the practice that is assumed gives way.
         var gives = planned.PracticePoints is null && (comparison.CeilingOf(week.Index) is not null || planned.Matches.Count > 1);
         var least = gives ? Math.Min(week.Range.Least, planned.MatchPoints + KindTable.Ours(planned, week.Kind, week.Phase).Least) : week.Range.Least;
-        return new(least, Math.Max(least, Math.Min(week.Range.Most, problem.LargestWeek)));
+        return new(least, Math.Max(least, Math.Min(week.Range.Most, MostOf(week))));
     }
+
+    private int MostOf(StructureWeek week) => (int)Math.Min(
+        problem.LeftOut.Has(Condition.LargestWeek, week.Index) ? MostPoints : problem.LargestWeek,
+        problem.LeftOut.Has(Condition.TrainingTime, week.Index) ? MostPoints : problem.Weeks[week.Index].MatchPoints + (long)problem.MostTraining(week.Phase));
 
     private bool IsFact(StructureWeek week) => week.Index < problem.FirstOpen;
 
@@ -217,6 +221,7 @@ internal sealed class LoadModel
         var planned = problem.Weeks[week.Index];
         var byFacts = planned.Matches.Count > 2 || planned.PracticePoints is { } practice && week.Range.Least == planned.MatchPoints + practice && week.Bounds.Any(bound => bound.IsForced);
         var beyond = Model.NewIntVar(0, 8 * MostPoints, $"{condition.Name}{week.Index}");
+        if (problem.LeftOut.Has(condition, week.Index)) return beyond;
         value.AddTerm(beyond, -(byFacts ? Worth.BeyondByFacts : price));
         paid.Add((condition, week.Index, beyond));
         return beyond;

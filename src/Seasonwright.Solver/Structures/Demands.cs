@@ -134,6 +134,7 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
         if (facts.Week.Matches.Count == 2 && facts.HasOneMatchWeekBefore && move.Kind is WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced)
             Most(facts, Condition.LightCongestion, match + Training * limits.CongestedShare / 1000);
         Most(facts, Condition.LargestWeek, 10 * problem.LargestWeek);
+        if (problem.MostTraining(move.Phase) is var training and < int.MaxValue) Most(facts, Condition.TrainingTime, 10 * (facts.Week.MatchPoints + training));
     }
 
     private void Locks(WeekFacts facts, Move move)

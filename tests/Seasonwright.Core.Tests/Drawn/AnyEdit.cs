@@ -60,6 +60,7 @@ internal static class AnyEdit
         Kind(ListOf(Gen.Select(TrackIds, Places, MaybeTexts, (track, place, text) => new TrackCell(track, place, text)), 4).Select(cells => new SetCells(cells))),
         Kind(Gen.Select(WeekSpans, QualityIds, Gen.Enum<Emphasis>(), (weeks, quality, emphasis) => new SetEmphasis(weeks.First, weeks.Last, quality, emphasis))),
         Kind(Events.Select(item => new SetEvent(item))),
+        Kind(Gen.Null(Briefs).Select(brief => new SetBrief(brief))),
         Kind(Goals.Select(goal => new SetGoal(goal))),
         Kind(Groups.Select(group => new SetGroup(group))),
         Kind(Gen.Select(GroupIds, WeekSpans, QualityIds, Gen.Nullable(Gen.Enum<Emphasis>()), (group, weeks, quality, emphasis) => new SetGroupEmphasis(group, weeks.First, weeks.Last, quality, emphasis))),

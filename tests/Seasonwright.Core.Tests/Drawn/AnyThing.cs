@@ -86,6 +86,11 @@ internal static class AnyThing
 
     public static readonly Gen<Practices> AnyPractices = Gen.Select(Gen.Int[-1, 15], Gen.Nullable(AnyMinutes), Gen.Nullable(AnyRpe), (count, minutes, rpe) => new Practices(count, minutes, rpe));
 
+    public static readonly Gen<Brief> Briefs = Gen.Select(AnyPercent, Gen.Enum<Boldness>(), Gen.Nullable(Gen.Enum<StartLevel>()), Gen.Int[1, 21], Gen.Nullable(Gen.Int[-1, 31]),
+        Gen.Null(ListOf(Gen.Select(MatchIds, Gen.Enum<TaperStyle>(), (match, style) => new MatchTaper(match, style)), 2)),
+        Gen.Null(ListOf(Gen.Select(Gen.Enum<PhaseKind>(), Gen.Nullable(Gen.Int[1, 8]), Gen.Nullable(Gen.Int[1, 41]), (phase, days, hours) => new PhaseTime(phase, days, hours)), 2)),
+        (largest, boldness, start, between, tests, tapers, time) => new Brief(largest, boldness, start, between, tests, tapers, time));
+
     public static readonly Gen<Sessions> AnySessions = Gen.Select(Gen.Int[-1, 15], AnyMinutes, AnyRpe, (count, minutes, rpe) => new Sessions(count, minutes, rpe));
 
     /// <summary>Frames as a file could bring them: weeks doubled or missing, days beyond the calendar.</summary>
@@ -103,6 +108,7 @@ internal static class AnyThing
         Goals.Select(g => (SeasonFacets.Goal.Of(g.Id), (object)g)),
         Tracks.Select(t => (SeasonFacets.Track.Of(t.Id), (object)t)),
         Groups.Select(g => (SeasonFacets.Group.Of(g.Id), (object)g)),
+        Briefs.Select(b => (SeasonFacets.Brief.Of(default), (object)b)),
         TeamCards.Select(t => (SeasonFacets.Team.Of(default), (object)t)),
         Gen.Select(WeekIds, AnyPractices, (w, p) => (SeasonFacets.WeekPractices.Of(w), (object)p)),
         Gen.Select(WeekIds, AnyLoad, (w, l) => (SeasonFacets.WeekLoad.Of(w), (object)l)),

@@ -44,6 +44,7 @@ public class ExampleTests
         new(new SetStaff(new("s2"), StaffRole.HeadCoach), "Put a person on the staff: head coach", "staff/s2"),
         new(new SetStaff(new("s"), null), "Took a person off the staff", "staff/s"),
         new(new SetGoal(new Goal(new("h"), 2, "Availability, %")), "Set the goal Availability, %", "goal/h"),
+        new(new SetBrief(Brief.Default with { Boldness = Boldness.Careful }), "Said what is asked of a proposal", "brief"),
         new(new RemoveGoal(new("g")), "Removed the goal Jump height, cm", "goal/g"),
         new(new SetMatch(new Match(new("k"), Saturday.AddDays(7), Venue: Venue.Away, Opponent: "Öster")), "Added the match Sat 23 Oct 2027, away at Öster", "match/k"),
         new(new SetMatch(new Match(new("m"), Saturday)), "Changed the match Sat 16 Oct 2027, v unknown", "match/m"),

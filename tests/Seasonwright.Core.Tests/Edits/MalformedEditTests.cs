@@ -224,6 +224,13 @@ public class MalformedEditTests
             yield return new(new SetUsualWeek(new UsualWeek(sessions, sessions with { Count = count }, sessions)), "practices-count", "usualWeek.gym");
             yield return new(new SetUsualWeek(new UsualWeek(sessions, sessions, sessions with { Count = count })), "practices-count", "usualWeek.conditioning");
         }
+        foreach (var percent in new[] { 0, 39, 201, 300 }) yield return new(new SetBrief(new Brief(new Percent(percent))), "brief-number", "brief.largestWeek");
+        foreach (var weeks in new[] { int.MinValue, 1, 21, int.MaxValue }) yield return new(new SetBrief(Brief.Default with { WeeksBetween = weeks }), "brief-number", "brief.weeksBetween");
+        foreach (var count in new[] { int.MinValue, -1, 31, int.MaxValue }) yield return new(new SetBrief(Brief.Default with { Tests = count }), "brief-number", "brief.tests");
+        foreach (var days in new[] { 0, 1, 8 }) yield return new(new SetBrief(Brief.Default with { Time = new([new PhaseTime(PhaseKind.Peak, Days: days)]) }), "brief-number", "brief.time.days");
+        foreach (var hours in new[] { 0, 1, 41 }) yield return new(new SetBrief(Brief.Default with { Time = new([new PhaseTime(PhaseKind.Peak, Hours: hours)]) }), "brief-number", "brief.time.hours");
+        yield return new(new SetBrief(Brief.Default with { Time = new([new PhaseTime(PhaseKind.Peak), new PhaseTime(PhaseKind.Peak, 3)]) }), "brief-twice", "brief.time");
+        yield return new(new SetBrief(Brief.Default with { Tapers = new([new MatchTaper(new("m"), TaperStyle.None), new MatchTaper(new("m"), TaperStyle.Full)]) }), "brief-twice", "brief.tapers");
         foreach (var rank in new[] { int.MinValue, 0, 4, int.MaxValue }) yield return new(new SetGoal(new Goal(new("g1"), rank, "a")), "goal-rank", "goal/g1.rank");
         foreach (var shift in new[] { int.MinValue, -61, 61, int.MaxValue }) yield return new(new SetGroup(new GroupLine(new("r"), "a", shift)), "phase-shift", "group/r.phaseShift");
         foreach (var nights in new[] { int.MinValue, -1, 121, int.MaxValue }) yield return new(new SetEvent(new Event(new("e"), EventKind.Camp, "a", DaySpan.Of(Day), Nights: nights)), "nights", "event/e.nights");

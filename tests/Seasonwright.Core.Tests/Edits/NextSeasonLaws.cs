@@ -11,7 +11,7 @@ public class NextSeasonLaws
 {
     private static readonly string[] Behind = ["match", "note", "week.note", "week.wish", "week.lock", "week.ready", "publication", "accepted"];
 
-    private static readonly string[] Dated = ["frame", "team", "event", "test", "goal", "track.cell", "week.kind"];
+    private static readonly string[] Dated = ["frame", "team", "event", "test", "goal", "track.cell", "week.kind", "brief"];
 
     private static readonly EventKind[] Recurring = [EventKind.Holiday, EventKind.Exams, EventKind.Camp, EventKind.NationalTeamWindow];
 
@@ -46,6 +46,7 @@ public class NextSeasonLaws
             Assert.All(next.AllEvents, item => Assert.Equal((null, null, null, null, null), (item.Part, item.Place, item.Nights, item.Legs, item.Note)));
             Assert.Equal(last.Facts.All(SeasonFacets.WeekKind).Where(kind => kind.Value is not (WeekKind.Competition or WeekKind.Congested)), next.Facts.All(SeasonFacets.WeekKind));
             Assert.Equal(last.Goals.Select(goal => goal with { From = null, By = goal.By?.AddDays(days) }), next.Goals);
+            Assert.Equal(last.Brief with { Tapers = null, Start = null }, next.Brief);
             var shares = NextSeason.Shares(last);
             Assert.Equal(next.Facts.Keys.Where(IsShared).GroupBy(key => key.Facet, StringComparer.Ordinal).Select(family => (family.Key, family.Count())), Counts(shares, comesAlong: true));
             Assert.Equal(last.Facts.Keys.Count(IsShared), shares.Sum(share => share.Count));

@@ -18,7 +18,7 @@ public class HouseRules
         ["Documents"] = ["Core"],
         ["Store"] = ["Core"],
         ["Desk"] = ["Core", "Wire", "Solver", "Documents", "Store"],
-        ["Web"] = ["Desk", "Documents", "Core"],
+        ["Web"] = ["Desk", "Documents", "Solver", "Core"],
         ["Cli"] = ["Desk", "Documents", "Solver", "Wire", "Core"],
     };
 

@@ -1,4 +1,4 @@
-namespace Seasonwright.Solver;
+namespace Seasonwright.Core.Seasons;
 
 /// <summary>How fast the coach lets load rise in preparation. The rules' limits hold either way.</summary>
 public enum Boldness

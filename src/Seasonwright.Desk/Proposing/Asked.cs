@@ -1,0 +1,29 @@
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Solver;
+
+namespace Seasonwright.Desk.Proposing;
+
+/// <summary>What a run of the engine is asked: the season and the figures as they stood, and the wishes.</summary>
+/// <param name="Plans">How many plans at most.</param>
+public sealed record Asked(Season Season, Setup Setup, Wishes Wishes, int Plans)
+{
+    /// <summary>Another year, from what the season itself says.</summary>
+    public static Asked ForPlan(Season season, Setup setup, int plans) => new(season, setup, Wishes.Of(season), plans);
+
+    /// <summary>The plan that stands, repaired from a day on.</summary>
+    /// <param name="stands">What is kept unless there is good reason: the published version, or the season itself where none is.</param>
+    /// <param name="keepWeight">How dear every change is, per mille of usual.</param>
+    public static Asked ForRepair(Season season, Setup setup, Season stands, DateOnly from, int keepWeight) =>
+        new(season, setup, Wishes.Of(season).Repairing(stands, from) with { KeepWeight = keepWeight }, 1);
+
+    /// <summary>The day from which a repair may change the plan; null for a year proposed anew.</summary>
+    public DateOnly? From => Wishes.From;
+
+    /// <summary>The same, with something not asked for.</summary>
+    public Asked Without(Solver.Condition condition, int? week) => this with { Wishes = Wishes with { LeftOut = Wishes.LeftOut.With(condition, week) } };
+
+    /// <summary>Whether the season and its team's figures are still those it was asked for.</summary>
+    public bool IsOf(Season season, Setup setup) => ReferenceEquals(season.Facts, Season.Facts) && ReferenceEquals(setup.Facts, Setup.Facts);
+}

@@ -1,0 +1,28 @@
+using System.Collections.Concurrent;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Desk.Proposing;
+
+/// <summary>The last run of each season. They live as long as the program: what is proposed and not taken is not kept.</summary>
+public sealed class ProposalRuns(TimeProvider clock) : IDisposable
+{
+    private readonly ConcurrentDictionary<SeasonId, ProposalRun> runs = new();
+
+    /// <summary>The season's run; null where nothing was asked.</summary>
+    public ProposalRun? Of(SeasonId season) => runs.GetValueOrDefault(season);
+
+    /// <summary>Begins a run in the place of the season's last one, which ends.</summary>
+    public ProposalRun Begin(Asked asked)
+    {
+        var run = new ProposalRun(asked, clock);
+        ProposalRun? before = null;
+        runs.AddOrUpdate(asked.Season.Id, run, (_, old) => { before = old; return run; });
+        before?.Dispose();
+        return run;
+    }
+
+    public void Dispose()
+    {
+        foreach (var run in runs.Values) run.Dispose();
+    }
+}
