@@ -76,10 +76,29 @@ public sealed record Limits
     /// <summary>base-load-low: an official match within so many days of the week's first is looked at.</summary>
     public int LookAheadDays { get; init; } = 14;
 
+    /// <summary>quality-order: weeks that develop strength before power is developed, and muscle before strength is after so many days away.</summary>
+    public (int Strength, int Base, int LayoffDays) Grounds { get; init; } = (3, 2, 21);
+
+    /// <summary>hypertrophy-late: days before a key match from which muscle is no longer developed.</summary>
+    public int HypertrophyDays { get; init; } = 21;
+
+    /// <summary>taper-intensity-frequency: the share of exposures a taper keeps ...</summary>
+    public int TaperFrequency { get; init; } = 800;
+
+    /// <summary>... of the mean of so many normal weeks before it.</summary>
+    public int TaperReferenceWeeks { get; init; } = 2;
+
+    /// <summary>test-timing: hours to an official match, from one, and days to a key match, more than which a test lies apart.</summary>
+    public (int HoursBefore, int HoursAfter, int DaysToKeyMatch) TestDistance { get; init; } = (72, 48, 10);
+
+    /// <summary>test-timing: how heavy a week with a test may be beside the four before.</summary>
+    public int TestHeavy { get; init; } = 1100;
+
     public static Limits Of(Setup setup)
     {
         var (ramp, run, unloading, taper) = (new Reader(setup, "weekly-ramp"), new Reader(setup, "building-run-too-long"), new Reader(setup, "unloading-size"), new Reader(setup, "taper-volume"));
         var (back, peaks, trailing, low) = (new Reader(setup, "return-after-break-volume"), new Reader(setup, "peaks-too-many"), new Reader(setup, "trailing-four-spike"), new Reader(setup, "base-load-low"));
+        var (order, frequency, tests) = (new Reader(setup, "quality-order"), new Reader(setup, "taper-intensity-frequency"), new Reader(setup, "test-timing"));
         var cuts = back.Shares("cut_short", 500, 300);
         return new Limits
         {
@@ -105,6 +124,12 @@ public sealed record Limits
             BaseShare = low.Share("min_share", 700),
             TypicalPoints = low.Whole("typical_points", 72, 0, 200),
             LookAheadDays = low.Whole("look_ahead_days", 14, 0, 100),
+            Grounds = (order.Whole("min_strength_weeks", 3, 0, 60), order.Whole("min_base_weeks", 2, 0, 60), order.Whole("layoff_days", 21, 0, 400)),
+            HypertrophyDays = new Reader(setup, "hypertrophy-late").Whole("min_gap_days", 21, 0, 400),
+            TaperFrequency = frequency.Share("min_frequency", 800),
+            TaperReferenceWeeks = frequency.Whole("reference_weeks", 2, 1, 12),
+            TestDistance = (tests.Whole("before_match_h", 72, 0, 1000), tests.Whole("after_match_h", 48, 0, 1000), tests.Whole("decisive_days", 10, 0, 100)),
+            TestHeavy = tests.Share("heavy_ratio", 1100),
         };
     }
 

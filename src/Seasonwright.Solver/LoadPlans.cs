@@ -30,7 +30,14 @@ public static class LoadPlans
             throw new InvalidOperationException($"Loads that may pay for everything they break were not found: {status}.");
         }
         var points = model.Points(one => solver.Value(one));
-        return new LoadPlan(points, (long)solver.ObjectiveValue, (long)Math.Ceiling(solver.BestObjectiveBound), status == CpSolverStatus.Optimal, model.Short(solver));
+        return new LoadPlan(points, (long)solver.ObjectiveValue, (long)Math.Ceiling(solver.BestObjectiveBound), status == CpSolverStatus.Optimal, [.. model.Short(solver).Select(one => one with { IsForced = IsForced(problem, structure, one) })]);
+    }
+
+    /// <summary>Whether no loads of these weeks keep a condition, whatever they pay for the others.</summary>
+    private static bool IsForced(Problem problem, Structure structure, Breach breach)
+    {
+        using var solver = new CpSolver { StringParameters = Parameters };
+        return solver.Solve(new LoadModel(problem, structure, breach).Model) == CpSolverStatus.Infeasible;
     }
 
     /// <summary>Hears of each solution; only from the first on can it be enough.</summary>

@@ -28,7 +28,7 @@ public static class Reasons
         foreach (var bound in week.Bounds.Where(bound => bound.Binds(points) && !planned.IsSettled))
             yield return new(PlanWords.Say(10 * points + 10 > bound.Most ? "binds.most" : "binds.least", PlanWords.Of(bound.Condition)), bound.Condition.Rule);
         foreach (var one in proposal.Loads.Short.Where(one => one.Week == week.Index))
-            yield return new(PlanWords.Say("short", PlanWords.Of(one.Condition), Points(one)), one.Condition.Rule);
+            yield return new(PlanWords.Say(one.IsForced ? "short.forced" : "short", PlanWords.Of(one.Condition), Points(one)), one.Condition.Rule);
     }
 
     private static string Points(Breach breach) => (breach.Beyond / 10.0).ToString("0.#", CultureInfo.InvariantCulture);

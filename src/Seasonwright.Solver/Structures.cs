@@ -42,7 +42,7 @@ public static class Structures
         List<StructureWeek> weeks = [];
         List<Breach> broken = [];
         var stand = Stand.Before(problem);
-        var (block, ended) = (0, false);
+        var (block, ended, worth) = (0, false, 0L);
         var peak = PeakFrom(problem, facts);
         foreach (var week in facts)
         {
@@ -53,6 +53,7 @@ public static class Structures
             if (weeks.Count > 0 && (ended && !goesOn || stand.Phase != move.Phase || week.IsCycleStart)) block++;
             ended = kind is WeekKind.Unloading or WeekKind.Break || move is { Kind: WeekKind.Taper, Variant: not (Variant.FullFirst or Variant.BeforeMany) };
             var phase = move.Phase == PhaseKind.Competition && weeks.Count >= peak.From && weeks.Count <= peak.Last ? PhaseKind.Peak : move.Phase;
+            worth += Value.Fixed(week, stand, move, demands.Run) - Value.ChangeOfKind(problem, week, move);
             broken.AddRange(demands.Broken.Select(one => new Breach(one.Condition, weeks.Count, 10 * one.Amount)));
             broken.AddRange(demands.Given.Select(one => new Breach(one.Condition, weeks.Count, 10 * one.Amount, IsForced: true)));
             broken.AddRange(demands.Loads.Select(one => new Breach(one.Condition, weeks.Count, Math.Max(one.Least - 10 * points, 10 * points - one.Most))).Where(one => one.Beyond > 0));
@@ -60,7 +61,7 @@ public static class Structures
             weeks.Add(new(weeks.Count, phase, kind, move.Variant, block, points, demands.Range, guide, demands.Loads.ToValueList()));
             stand = Moves.After(week, stand, move, Moves.SetsLevel(week, move, demands.Ceiling) ? Stand.LevelOf(points) : stand.Level, demands.Run);
         }
-        return new(weeks.ToValueList(), path.Value, broken.ToValueList());
+        return new(weeks.ToValueList(), path.Value, worth, broken.ToValueList());
     }
 
     /// <summary>From the first week of the last taper to the week of the last key match of its cluster; nothing without a taper.</summary>

@@ -14,22 +14,11 @@ internal sealed class EmphasisModel
     /// <summary>Of two qualities at most in one block.</summary>
     private const int MostFocus = 2;
 
-    /// <summary>hypertrophy-late: so many days before a key match at least.</summary>
-    private const int DaysToKeyMatch = 21;
-
-    /// <summary>quality-order: after an absence of so many days strength wants a base.</summary>
-    private const int LayoffDays = 21;
-
-    /// <summary>quality-order: weeks that develop strength before power is developed, and muscle before strength is.</summary>
-    private const int StrengthWeeks = 3, BaseWeeks = 2;
-
-    /// <summary>taper-intensity-frequency: the share of exposures kept, in tenths.</summary>
-    private const int KeptInTaper = 8;
-
     /// <summary>Hundredths of a per mille in which the stock of a quality is counted.</summary>
     private const long Fine = 100;
 
     private readonly Problem problem;
+    private readonly Breach? kept;
     private readonly ValueList<StructureWeek> weeks;
     private readonly Comparison comparison;
     private readonly List<(int First, int Last)> blocks;
@@ -38,21 +27,23 @@ internal sealed class EmphasisModel
     private readonly List<(Condition Condition, int Week, IntVar Beyond)> paid = [];
     private readonly List<(DateOnly Day, int Week, BoolVar Is)> tests = [];
 
-    public EmphasisModel(Problem problem, Structure structure, LoadPlan loads)
+    /// <param name="kept">A condition that may not be paid for: the model then only asks whether that can be.</param>
+    public EmphasisModel(Problem problem, Structure structure, LoadPlan loads, Breach? kept = null)
     {
-        (this.problem, weeks, comparison) = (problem, structure.Weeks, new Comparison(problem, structure));
+        (this.problem, this.kept, weeks, comparison) = (problem, kept, structure.Weeks, new Comparison(problem, structure));
         blocks = [.. weeks.GroupBy(week => week.Block).Select(block => (block.First().Index, block.Last().Index))];
         step = new BoolVar?[blocks.Count, ExposureTable.Qualities, Steps];
         for (var block = 0; block < blocks.Count; block++) Levels(block);
         foreach (var week in weeks) Week(week);
         foreach (var week in weeks) Keep(week);
-        Ground(Power, Strength, StrengthWeeks, _ => true);
-        Ground(Strength, Hypertrophy, BaseWeeks, preparation => comparison.DaysAwayBefore(preparation) >= LayoffDays);
+        var grounds = problem.Limits.Grounds;
+        Ground(Power, Strength, grounds.Strength, _ => true);
+        Ground(Strength, Hypertrophy, grounds.Base, preparation => comparison.DaysAwayBefore(preparation) >= grounds.LayoffDays);
         Changes();
         Stocks();
         foreach (var (day, week) in new TestDays(problem, structure, loads, comparison).All()) tests.Add((day, week, Model.NewBoolVar($"test{week}")));
         Testing();
-        Model.Maximize(value);
+        if (kept is null) Model.Maximize(value);
     }
 
     public CpModel Model { get; } = new();
@@ -89,7 +80,7 @@ internal sealed class EmphasisModel
         if (inside.Count == 0) return;
         var phase = inside[0].Phase;
         var isLate = comparison.IsCompetition(first) || problem.Weeks.SelectMany(week => week.Matches).Any(match => match.IsKey && match.Date > problem.Weeks[last].First
-            && match.Date.DayNumber - (problem.Weeks[last].First.DayNumber + problem.Weeks[last].Days - 1) < DaysToKeyMatch);
+            && match.Date.DayNumber - (problem.Weeks[last].First.DayNumber + problem.Weeks[last].Days - 1) < problem.Limits.HypertrophyDays);
         for (var quality = 0; quality < ExposureTable.Qualities; quality++)
         {
             var most = !Plans(quality) ? 0 : quality == Hypertrophy && isLate ? 1 : ExposureTable.Most(phase, quality);
@@ -173,12 +164,12 @@ internal sealed class EmphasisModel
     private void KeepsUp(StructureWeek week)
     {
         int[] taper = week.Variant == Variant.FullSecond ? [week.Index - 1, week.Index] : [week.Index];
-        var before = comparison.NormalBefore(taper[0], Comparison.WeeksBeforeTaper);
+        var before = comparison.NormalBefore(taper[0], problem.Limits.TaperReferenceWeeks);
         if (before.Count == 0) return;
-        var missing = Model.NewIntVar(0, 40, $"taper{week.Index}");
+        var missing = Model.NewIntVar(0, kept?.Week == week.Index ? 0 : 40, $"taper{week.Index}");
         value.AddTerm(missing, -Worth.BeyondLoad);
         paid.Add((Condition.TaperFrequency, week.Index, missing));
-        Model.Add(10 * before.Count * (LinearExpr.Sum(taper.Select(Efforts)) + missing) >= KeptInTaper * taper.Length * LinearExpr.Sum(before.Select(Efforts)));
+        Model.Add(1000 * before.Count * (LinearExpr.Sum(taper.Select(Efforts)) + missing) >= problem.Limits.TaperFrequency * taper.Length * LinearExpr.Sum(before.Select(Efforts)));
     }
 
     /// <summary>quality-order: within one preparation a quality is developed only on enough weeks that develop its ground.</summary>

@@ -8,8 +8,8 @@ internal sealed class TestDays(Problem problem, Structure structure, LoadPlan lo
     /// <summary>Planning preferences, no source.</summary>
     public const int WeeksApart = 4, FirstWeeks = 2, WeeksBeforeCompetition = 3, Window = 12;
 
-    /// <summary>test-timing: whole days to and from an official match, days to a key match, from which building week in a row a squad is tired, and how heavy a week may be, per mille of the four before.</summary>
-    private const int DaysBefore = 3, DaysAfter = 2, DaysToKeyMatch = 11, TiredFrom = 3, Heavy = 1100;
+    /// <summary>test-timing: from this building week in a row on a squad is tired.</summary>
+    private const int TiredFrom = 3;
 
     /// <summary>return-after-break-strength: no tests on the first days back.</summary>
     private const int FirstDaysBack = 4;
@@ -39,14 +39,15 @@ internal sealed class TestDays(Problem problem, Structure structure, LoadPlan lo
     private bool IsHeavy(int week)
     {
         const int weeks = 4;
-        return week >= weeks && comparison.SinceAbsence(week) >= weeks && 1000L * weeks * loads.Points[week] > Heavy * Enumerable.Range(week - weeks, weeks).Sum(other => (long)loads.Points[other]);
+        return week >= weeks && comparison.SinceAbsence(week) >= weeks && 1000L * weeks * loads.Points[week] > problem.Limits.TestHeavy * Enumerable.Range(week - weeks, weeks).Sum(other => (long)loads.Points[other]);
     }
 
     private bool IsDay(int week, DateOnly day)
     {
+        var (hoursBefore, hoursAfter, toKey) = problem.Limits.TestDistance;
         var official = problem.Weeks.SelectMany(other => other.Matches).Where(match => match.IsOfficial).ToList();
-        if (official.Exists(match => match.Date >= day && match.Date.DayNumber - day.DayNumber < DaysBefore || match.Date < day && day.DayNumber - match.Date.DayNumber < DaysAfter)) return false;
-        if (official.Exists(match => match.IsKey && match.Date >= day && match.Date.DayNumber - day.DayNumber < DaysToKeyMatch)) return false;
+        if (official.Exists(match => match.Date >= day && 24 * (match.Date.DayNumber - day.DayNumber) < hoursBefore || match.Date < day && 24 * (day.DayNumber - match.Date.DayNumber) < hoursAfter)) return false;
+        if (official.Exists(match => match.IsKey && match.Date >= day && match.Date.DayNumber - day.DayNumber <= toKey)) return false;
         return comparison.FirstDayBack(week) is not { } back || day.DayNumber - back.DayNumber >= FirstDaysBack;
     }
 }

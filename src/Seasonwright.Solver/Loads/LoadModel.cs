@@ -17,6 +17,7 @@ internal sealed class LoadModel
     private const long MostPoints = 400;
 
     private readonly Problem problem;
+    private readonly Condition? kept;
     private readonly Comparison comparison;
     private readonly ValueList<StructureWeek> weeks;
     private readonly IntVar[] load;
@@ -32,16 +33,18 @@ internal sealed class LoadModel
             FromGuide(week);
             Keep(week);
             Model.AddHint(load[week.Index], Math.Clamp(problem.Weeks[week.Index].Kept?.Points ?? week.Points, RangeOf(week).Least, RangeOf(week).Most));
-            if (IsFact(week)) continue;
-            Rise(week);
-            AgainstFour(week);
-            Cut(week);
-            Congested(week);
-            Back(week);
-            Progress(week);
+            if (!IsFact(week)) Conditions(week);
         }
         Prepared();
         Model.Maximize(value);
+    }
+
+    /// <summary>Asks only whether any loads keep one condition: all the others may be broken without end.</summary>
+    public LoadModel(Problem problem, Structure structure, Breach kept)
+    {
+        (this.problem, this.kept, weeks, comparison) = (problem, kept.Condition, structure.Weeks, new Comparison(problem, structure));
+        load = [.. weeks.Select(week => Model.NewIntVar(RangeOf(week).Least, RangeOf(week).Most, $"load{week.Index}"))];
+        Conditions(weeks[kept.Week]);
     }
 
     public CpModel Model { get; } = new();
@@ -66,6 +69,16 @@ internal sealed class LoadModel
     private int MostOf(StructureWeek week) => (int)Math.Min(
         problem.LeftOut.Has(Condition.LargestWeek, week.Index) ? MostPoints : problem.LargestWeek,
         problem.LeftOut.Has(Condition.TrainingTime, week.Index) ? MostPoints : problem.Weeks[week.Index].MatchPoints + (long)problem.MostTraining(week.Phase));
+
+    private void Conditions(StructureWeek week)
+    {
+        Rise(week);
+        AgainstFour(week);
+        Cut(week);
+        Congested(week);
+        Back(week);
+        Progress(week);
+    }
 
     private bool IsFact(StructureWeek week) => week.Index < problem.FirstOpen;
 
@@ -220,7 +233,7 @@ internal sealed class LoadModel
     {
         var planned = problem.Weeks[week.Index];
         var byFacts = planned.Matches.Count > 2 || planned.PracticePoints is { } practice && week.Range.Least == planned.MatchPoints + practice && week.Bounds.Any(bound => bound.IsForced);
-        var beyond = Model.NewIntVar(0, 8 * MostPoints, $"{condition.Name}{week.Index}");
+        var beyond = Model.NewIntVar(0, condition == kept ? 0 : 8 * MostPoints, $"{condition.Name}{week.Index}");
         if (problem.LeftOut.Has(condition, week.Index)) return beyond;
         value.AddTerm(beyond, -(byFacts ? Worth.BeyondByFacts : price));
         paid.Add((condition, week.Index, beyond));

@@ -24,7 +24,7 @@ internal sealed class Options(Problem problem, Relaxed relaxed, bool pays)
         var (least, most) = pays ? (demands.Range.Least, demands.Range.Most) : (low, high);
         if (week.Week.Index < problem.FirstOpen && week.Week.Lock?.Points is { } done) (least, most, low, high) = (done, done, done, done);
         if (least > most) return;
-        var fixed_ = Value.Fixed(week, from, move, demands.Run);
+        var fixed_ = Value.Fixed(week, from, move, demands.Run) - Value.ChangeOfKind(problem, week, move);
         var guide = Guide.Of(problem, week, move, demands.Run, demands.Training, demands.Ceiling, demands.Range.Least);
         if (!Moves.SetsLevel(week, move, demands.Ceiling))
         {
@@ -50,7 +50,7 @@ internal sealed class Options(Problem problem, Relaxed relaxed, bool pays)
             if (pays)
                 foreach (var bound in demands.Loads)
                     if (Math.Max(bound.Least - 10 * points, 10 * points - bound.Most) is > 0 and var beyond) now += Price(bound.Condition, beyond);
-            var value = fixed_ + Value.Of(week, from, move, points, guide) - Value.Change(problem, week, move, points) - now;
+            var value = fixed_ + Value.Of(week, from, move, points, guide) - Value.ChangeOfLoad(problem, week, points) - now;
             var level = Moves.SetsLevel(week, move, demands.Ceiling) ? Stand.LevelOf(points) : from.Level;
             return new(move, points, value, now, Moves.After(week, from, move, level, demands.Run));
         }

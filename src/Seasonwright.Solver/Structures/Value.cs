@@ -40,13 +40,21 @@ internal static class Value
         return value;
     }
 
-    /// <summary>What it costs to leave what stands: another kind, another phase, every point, and more for more than a few points.</summary>
-    public static long Change(Problem problem, WeekFacts facts, Move move, int points)
+    /// <summary>What it costs to leave what stands: another kind and another phase ...</summary>
+    public static long ChangeOfKind(Problem problem, WeekFacts facts, Move move)
     {
         if (problem.KeepWeight == 0 || facts.Week.Kept is not { } kept || facts.Week.Index < problem.FirstOpen) return 0;
         long change = 0;
         if (kept.Kind is { } kind && kind != move.Kind) change += Worth.AnotherKind;
         if (kept.Phase is { } phase && phase != move.Phase) change += Worth.AnotherPhase;
+        return change * problem.KeepWeight / 1000;
+    }
+
+    /// <summary>... every point, and more for more than a few.</summary>
+    public static long ChangeOfLoad(Problem problem, WeekFacts facts, int points)
+    {
+        if (problem.KeepWeight == 0 || facts.Week.Kept is not { } kept || facts.Week.Index < problem.FirstOpen) return 0;
+        long change = 0;
         if (kept.Points is { } before && Math.Abs(points - before) is > 0 and var moved) change += Worth.EveryPoint * moved + (moved > Worth.FewPoints ? Worth.MoreThanFew : 0);
         return change * problem.KeepWeight / 1000;
     }

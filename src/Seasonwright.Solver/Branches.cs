@@ -1,0 +1,74 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Rules;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Solver;
+
+/// <summary>Both ways a season may go on where a match is played only if something else happens: equal until it is known.</summary>
+/// <param name="From">The first day of the first week in which it is known; weeks from here on may differ.</param>
+/// <param name="Before">The edits that plan the weeks before it, the same for both ways.</param>
+/// <param name="Happens">The match is played.</param>
+/// <param name="DoesNot">It is not.</param>
+public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branch Happens, Branch DoesNot)
+{
+    /// <summary>Weeks after the fork that are worth showing beside each other.</summary>
+    public const int Weeks = 8;
+
+    /// <summary>
+    /// Plans each way alone, then both ways on from the weeks before the fork of each, and keeps the pair with fewer findings that can be
+    /// mended, then of more value. A joint model would gain no more than the stages lose between them.
+    /// </summary>
+    /// <param name="match">The match that may not be played.</param>
+    /// <param name="chance">How likely it is played, in per cent; weighs the values of the two ways.</param>
+    /// <param name="id">As for <see cref="Proposals.Of"/>.</param>
+    /// <returns>Null for a match that is not conditional or has no day in the season.</returns>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static Branches? Of(Season season, Setup setup, Wishes wishes, MatchId match, int chance, Func<string, string, string> id, CancellationToken cancel = default)
+    {
+        if (season.Match(match) is not { Status: MatchStatus.Conditional } waiting || Fork(season, waiting) is not { } from) return null;
+        if (wishes.From > from) from = wishes.From.Value;
+        var (happens, doesNot) = (After(season, [Settled(season, waiting, isPlayed: true)]), After(season, [Settled(season, waiting, isPlayed: false)]));
+        return new[] { happens, doesNot }.Select(PlannedFrom).OrderBy(both => both.Happens.Findings + both.DoesNot.Findings).ThenByDescending(both => chance * both.Happens.Proposal.Value + (100 - chance) * both.DoesNot.Proposal.Value).First();
+
+        Branches PlannedFrom(Season alone)
+        {
+            var proposal = Proposals.Of(alone, setup, wishes, 1, id, cancel: cancel)[0];
+            var before = Proposals.Part(alone, setup, wishes, proposal, week => season.Weeks[week].Days.First < from, _ => true, id);
+            return new(from, before, On(happens, before), On(doesNot, before));
+        }
+
+        Branch On(Season way, ValueList<SeasonEdit> before)
+        {
+            var planned = After(way, before);
+            var proposal = Proposals.Of(planned, setup, wishes with { From = from }, 1, id, cancel: cancel)[0];
+            planned = After(planned, proposal.Edits);
+            return new(planned, proposal, Rulebook.Check(planned, setup).Findings.Count(finding => !finding.IsForced));
+        }
+    }
+
+    /// <summary>The week after the deciding match; where none is named, the week of the match itself.</summary>
+    private static DateOnly? Fork(Season season, Match waiting)
+    {
+        var decided = waiting.Condition?.On is { } on ? season.Match(on)?.Days?.Last : null;
+        var weeks = season.Weeks.Where(week => decided is { } day ? week.Days.First > day : waiting.Day is { } own && week.Days.Contains(own));
+        return weeks.Select(week => (DateOnly?)week.Days.First).FirstOrDefault();
+    }
+
+    private static SeasonEdit Settled(Season season, Match waiting, bool isPlayed)
+    {
+        if (waiting.Condition is { On: { } on } condition && season.Match(on) is not null)
+            return new SettleMatch(on, isPlayed ? condition.Needs : condition.Needs == Outcome.Won ? Outcome.Lost : Outcome.Won);
+        return new SetMatch(waiting with { Status = !isPlayed ? MatchStatus.Cancelled : waiting.LastDay is null ? MatchStatus.Confirmed : MatchStatus.Window, Condition = null });
+    }
+
+    private static Season After(Season season, IEnumerable<SeasonEdit> edits) => edits.Aggregate(season, (now, edit) => Decider.Decide(now, edit) is Accepted accepted ? now.With(accepted.Step)
+        : throw new InvalidOperationException($"What was proposed is refused: {edit}."));
+}
+
+/// <summary>One way on.</summary>
+/// <param name="Season">With the match settled and the plan in it.</param>
+/// <param name="Proposal">From the fork on.</param>
+/// <param name="Findings">Of the rulebook that can be mended.</param>
+public sealed record Branch(Season Season, Proposal Proposal, int Findings);
