@@ -7,7 +7,7 @@ internal static class Moves
 {
     private static readonly PhaseKind[] Preparation = [PhaseKind.Transition, PhaseKind.GeneralPreparation, PhaseKind.SpecificPreparation, PhaseKind.PreCompetition];
 
-    /// <param name="all">Also those that only a search that pays for broken conditions needs.</param>
+    /// <param name="all">Also those that only a search needs that pays for broken conditions or leaves the taper out.</param>
     public static void Of(Problem problem, WeekFacts facts, Stand from, bool all, List<Move> moves)
     {
         moves.Clear();

@@ -9,7 +9,7 @@ internal sealed class Options(Problem problem, Relaxed relaxed, bool pays)
     public void Of(WeekFacts week, Stand from, List<Option> options)
     {
         options.Clear();
-        Moves.Of(problem, week, from, pays, moves);
+        Moves.Of(problem, week, from, pays || relaxed.Has(Condition.Taper, week.Week.Index), moves);
         foreach (var move in moves) Add(week, from, move, options);
     }
 
