@@ -10,7 +10,7 @@ public static class Tapers
     private const int DayOfOwnWeek = 4;
 
     /// <summary>Matches so close before another belong to it, as in a tournament.</summary>
-    private const int DaysOfTournament = 3;
+    private const int DaysOfTournament = 2;
 
     /// <summary>With more match-free training days than these before the match, a full taper fits. Bosquet L et al. 2007, Med Sci Sports Exerc 39(8):1358-1365: two weeks worked best.</summary>
     private const int DaysForFull = 10;

@@ -46,7 +46,8 @@ public class ProposalTests(ITestOutputHelper output)
         .. new[] { "1. FC Heidenheim 1846", "1. FC Köln", "1. FC Union Berlin", "1. FSV Mainz 05", "Borussia Dortmund", "Borussia Mönchengladbach", "Eintracht Frankfurt", "FC Augsburg", "FC Bayern München", "SV Darmstadt 98", "SV Werder Bremen", "TSG 1899 Hoffenheim", "VfB Stuttgart", "VfL Wolfsburg" }.Select(club => ("2023-24_de.1", club, (string?)null)),
     ];
 
-    internal static void Judged(ITestOutputHelper output, string name, Season season, StartLevel start, Wishes wishes)
+    /// <returns>The season with the plan in it.</returns>
+    internal static Season Judged(ITestOutputHelper output, string name, Season season, StartLevel start, Wishes wishes)
     {
         var team = Seasons.Coming(start);
         var problem = Problem.Of(season, team, wishes);
@@ -64,10 +65,11 @@ public class ProposalTests(ITestOutputHelper output)
         foreach (var finding in findings) output.WriteLine($"   {finding.Severity} {finding.Rule.Id} {finding.Place.Weeks}: {finding.Sentence}");
         Assert.Empty(structure.Broken);
         // Practices that are entered are a fact and may alone go beyond a limit: the loads say so.
-        if (problem.Weeks.Any(week => week.PracticePoints is not null)) return;
+        if (problem.Weeks.Any(week => week.PracticePoints is not null)) return planned;
         if (findings.Count > 0) output.WriteLine(Shown.Of(problem, structure with { Weeks = structure.Weeks.Select(week => week with { Points = loads.Points[week.Index] }).ToValueList() }));
         Assert.DoesNotContain(findings, finding => finding.Severity > Severity.Caution);
         Assert.InRange(findings.Count, 0, MostCautions);
         Assert.True(loads.Gap < 0.01 && emphasis.IsProven, $"{name}: {loads.Gap}");
+        return planned;
     }
 }

@@ -21,7 +21,11 @@ internal static class Seasons
     public static int Given(string name, int otherwise) => Environment.GetEnvironmentVariable(name) is { } text ? int.Parse(text, System.Globalization.CultureInfo.InvariantCulture) : otherwise;
 
     /// <summary>The team with its answer to how the squad comes into the season.</summary>
-    public static Setup Coming(StartLevel start) => Team.With(((Accepted)Decider.Decide(Team, new SetRuleParameter(new("return-after-break-volume", "season_start"), start.ToString().ToLowerInvariant()))).Step);
+    public static Setup Coming(StartLevel start) => With(Team, ("return-after-break-volume", "season_start", start.ToString().ToLowerInvariant()));
+
+    /// <summary>A team with other figures.</summary>
+    public static Setup With(Setup team, params (string Rule, string Figure, string Value)[] figures) =>
+        figures.Aggregate(team, (now, one) => now.With(((Accepted)Decider.Decide(now, new SetRuleParameter(new(one.Rule, one.Figure), one.Value))).Step));
 
     /// <summary>
     /// A club's year from an open fixture list (see tests/Cases/fixtures/open-data.md): so many weeks before its first match,

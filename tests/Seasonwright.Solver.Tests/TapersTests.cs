@@ -49,6 +49,7 @@ public class TapersTests
     // Other matches lead up to it.
     [InlineData("-x3 -/6x3 -/1/3/5! -/6", "-----bF-")]
     [InlineData("-x3 -/6x3 -/2/6! -/6", "------s-")]
+    [InlineData("-x3 -/6x3 -/3/6! -/6", "------s-")]
     public void Weeks_are_tapers_by_the_calendar(string season, string parts) => Assert.Equal(parts, Read(season));
 
     [Fact]
