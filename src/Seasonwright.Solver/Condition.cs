@@ -52,6 +52,12 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
         LockedPhase, LockedKind, LockedLoad,
     ];
 
+    /// <summary>The condition of a name; null for none.</summary>
+    public static Condition? Find(string name) => All.FirstOrDefault(condition => condition.Name == name);
+
+    /// <summary>In the coach's words.</summary>
+    public string Words => PlanWords.Of(this);
+
     /// <summary>Wishes stand for one week each and are told apart by it.</summary>
     public bool IsLock => this == LockedPhase || this == LockedKind || this == LockedLoad;
 

@@ -26,9 +26,9 @@ public static class Reasons
         var settled = proposal.Structure.Broken.Where(one => one.Week == week.Index && one.IsForced).Select(one => one.Condition).Concat(week.Bounds.Where(bound => bound.IsForced && planned.IsSettled).Select(bound => bound.Condition));
         foreach (var condition in settled.Distinct()) yield return new(PlanWords.Say("settled", PlanWords.Of(condition)), condition.Rule);
         foreach (var bound in week.Bounds.Where(bound => bound.Binds(points) && !planned.IsSettled))
-            yield return new(PlanWords.Say(10 * points + 10 > bound.Most ? "binds.most" : "binds.least", PlanWords.Of(bound.Condition)), bound.Condition.Rule);
+            yield return new(PlanWords.Say(10 * points + 10 > bound.Most ? "binds.most" : "binds.least", PlanWords.Of(bound.Condition)), bound.Condition.Rule, bound.Condition);
         foreach (var one in proposal.Loads.Short.Where(one => one.Week == week.Index))
-            yield return new(PlanWords.Say(one.IsForced ? "short.forced" : "short", PlanWords.Of(one.Condition), Points(one)), one.Condition.Rule);
+            yield return new(PlanWords.Say(one.IsForced ? "short.forced" : "short", PlanWords.Of(one.Condition), Points(one)), one.Condition.Rule, one.Condition);
     }
 
     private static string Points(Breach breach) => (breach.Beyond / 10.0).ToString("0.#", CultureInfo.InvariantCulture);

@@ -22,8 +22,9 @@ public sealed class ProposalRun : IDisposable
     private readonly long began;
     private int viewers;
 
-    internal ProposalRun(Asked asked, TimeProvider clock)
+    internal ProposalRun(Asked asked, ProposalRun? without, TimeProvider clock)
     {
+        BeforeLeavingOut = without?.State.Plans is [var first, ..] ? first : null;
         (Asked, this.clock, began, ids) = (asked, clock, clock.GetTimestamp(), new NaturalIds(asked.Season.Id));
         alone = clock.CreateTimer(_ => Stop(), null, Patience, Timeout.InfiniteTimeSpan);
         Ended = Task.Run(Work);
@@ -32,6 +33,9 @@ public sealed class ProposalRun : IDisposable
     public Guid Id { get; } = Guid.CreateVersion7();
 
     public Asked Asked { get; }
+
+    /// <summary>The plan with all that was asked for, where this run leaves something out to see what it costs.</summary>
+    public Proposal? BeforeLeavingOut { get; }
 
     public RunState State { get; private set; } = new(RunStatus.AtWork, Stage.Structure, []);
 

@@ -12,9 +12,11 @@ public sealed class ProposalRuns(TimeProvider clock) : IDisposable
     public ProposalRun? Of(SeasonId season) => runs.GetValueOrDefault(season);
 
     /// <summary>Begins a run in the place of the season's last one, which ends.</summary>
-    public ProposalRun Begin(Asked asked)
+    /// <param name="asked">What is asked.</param>
+    /// <param name="without">The run from which this one leaves something out.</param>
+    public ProposalRun Begin(Asked asked, ProposalRun? without = null)
     {
-        var run = new ProposalRun(asked, clock);
+        var run = new ProposalRun(asked, without, clock);
         ProposalRun? before = null;
         runs.AddOrUpdate(asked.Season.Id, run, (_, old) => { before = old; return run; });
         before?.Dispose();

@@ -7,6 +7,7 @@ using Seasonwright.Desk;
 using Seasonwright.Web.Gestures;
 using Seasonwright.Web.HandOut;
 using Seasonwright.Web.Look;
+using Seasonwright.Web.Propose;
 using Seasonwright.Web.Seasons;
 
 namespace Seasonwright.Web.Host;
@@ -94,6 +95,7 @@ public sealed class Door : IAsyncDisposable
         app.MapLook();
         app.MapGestures();
         app.MapStaff();
+        app.MapPropose();
         app.MapLastSeason();
         app.MapHandOut();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(live =>

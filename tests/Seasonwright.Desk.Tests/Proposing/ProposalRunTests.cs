@@ -83,6 +83,6 @@ public class ProposalRunTests
         var open = (await desk.Workspace.SeasonAsync(await desk.StartAsync()))!;
         var matches = Enumerable.Range(0, 6).Select(week => new SetMatch(new Match(new($"m{week}"), new DateOnly(2027, 8, 14).AddDays(7 * week), Opponent: "Turnes", Venue: Venue.Home)));
         Assert.IsType<Seasonwright.Desk.Streams.Kept>(await open.Stream.ApplyAsync(desk.Runa, new(Guid.NewGuid(), open.Stream.State.Number, [.. matches])));
-        return Asked.ForPlan(open.Season, open.Setup, plans);
+        return Asked.ForPlan(open.Season, open.Setup, new DateOnly(2027, 6, 1), plans);
     }
 }

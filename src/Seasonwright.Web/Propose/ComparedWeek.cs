@@ -1,0 +1,43 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Facts;
+using Seasonwright.Core.Loads;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Documents;
+using Seasonwright.Documents.Year;
+using Seasonwright.Solver;
+
+namespace Seasonwright.Web.Propose;
+
+/// <summary>A week of the plan beside the same week of a proposal.</summary>
+/// <param name="Differs">Whether taking it would change anything.</param>
+internal sealed record ComparedWeek(SeasonWeek Week, string Matches, string Now, string Then, string Developed, string Tests, bool Differs, IReadOnlyList<WeekReason> Why)
+{
+    public static IReadOnlyList<ComparedWeek> Of(Season now, Season then, Setup setup, Proposal proposal)
+    {
+        var changed = Step.Between(now.Facts, then.Facts).Changes.Select(change => change.Key.Subject.Split(':')[0]).ToHashSet(StringComparer.Ordinal);
+        var tests = then.TestDays.Where(test => now.TestDays.All(old => old.Id != test.Id)).Select(test => test.Day).ToList();
+        return
+        [
+            .. then.Weeks.Select(week => new ComparedWeek(
+                week,
+                string.Join(", ", then.MatchesIn(week).Where(match => !match.IsOff).Select(match => MatchText(match, setup))),
+                Words(now, now.Week(week.Id)!, setup),
+                Words(then, week, setup),
+                string.Join(", ", setup.Qualities.Where(quality => then.EmphasisOf(week.Id, quality.Id) >= Emphasis.Develop).Select(quality => then.EmphasisOf(week.Id, quality.Id) == Emphasis.Focus ? Web.Words.Say("propose.focus", quality.Name) : quality.Name)),
+                string.Join(", ", then.TestDays.Where(test => week.Days.Contains(test.Day)).Select(test => test.Day.Short(setup.Locale))),
+                changed.Contains(week.Id.Text) || tests.Exists(week.Days.Contains),
+                proposal.Reasons[week.Number - 1])),
+        ];
+    }
+
+    private static string MatchText(Match match, Setup setup) => $"{match.Day!.Value.Short(setup.Locale)} {match.Opponent}{(match.Importance == Importance.Key ? $" ({Web.Words.Say("propose.key")})" : "")}".Trim();
+
+    private static string Words(Season season, SeasonWeek week, Setup setup) => string.Join(" · ", new[]
+    {
+        season.PhaseOf(week) is { Phase: var phase } ? Core.Sentences.Say($"phase.{phase.Kind}") : null,
+        season.KindOf(week.Id) is { } kind ? Core.Sentences.Say($"kind.{kind}") : null,
+        season.TargetOf(week.Id) is { } load ? $"{new Points(setup.ReferenceWeek).Of(load)} %" : null,
+    }.OfType<string>());
+}
