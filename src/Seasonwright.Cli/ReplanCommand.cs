@@ -44,7 +44,7 @@ internal static class ReplanCommand
         if (!Edits.DoAll(ref season, ref setup, happened, terminal)) return Exit.Refused;
 
         // What stands is what was planned before anything happened.
-        var wishes = Wishes.Of(before).Repairing(before, from);
+        var wishes = Wishes.Of(before).Repairing(before, season, from);
         var repaired = Proposals.Of(season, setup, wishes, 1, (kind, key) => ids.Of(kind, key))[0];
         if (repaired.Clash is not null)
         {

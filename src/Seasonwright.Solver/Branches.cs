@@ -35,7 +35,7 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
         Branches PlannedFrom(Season alone)
         {
             var proposal = Proposals.Of(alone, setup, wishes, 1, id, cancel: cancel)[0];
-            var before = Proposals.Part(alone, setup, wishes, proposal, week => season.Weeks[week].Days.First < from, _ => true, id);
+            var before = Proposals.Part(alone, setup, proposal, week => season.Weeks[week].Days.First < from, _ => true, id);
             return new(from, before, On(happens, before), On(doesNot, before));
         }
 

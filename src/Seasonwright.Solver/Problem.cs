@@ -113,13 +113,14 @@ public sealed record Problem(
         var events = season.Events.Where(item => item is { Training: not null, For: null, Part: null }).ToList();
         var said = wishes.Weeks.GroupBy(wish => wish.Week).ToDictionary(wish => wish.Key, wish => wish.Last());
         var stands = wishes.Kept.GroupBy(wish => wish.Week).ToDictionary(wish => wish.Key, wish => wish.Last());
+        var disrupted = season.Weeks.Where(week => wishes.Disrupted.Contains(week.Id)).Select(week => week.Number).ToList();
         var off = 0;
         foreach (var week in season.Weeks)
         {
             var matches = season.MatchesIn(week).Where(match => !match.IsOff).Select(match => Planned(match, week, setup)).OrderBy(match => match.Day).ToValueList();
             var practice = season.PracticesOf(week.Id) is { } practices ? points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
             var (wish, isPast) = (said.GetValueOrDefault(week.Id), week.Days.First < wishes.From);
-            var isSettled = isPast || season.IsLocked(week.Id);
+            var isSettled = isPast || season.IsLocked(week.Id) || wishes.Reach is { } reach && !disrupted.Exists(other => Math.Abs(other - week.Number) <= reach);
             var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, Availability(week, events), matches,
                 points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, wish, isSettled, points),
                 stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null);

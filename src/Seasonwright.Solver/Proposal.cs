@@ -4,6 +4,7 @@ using Seasonwright.Core.Edits;
 namespace Seasonwright.Solver;
 
 /// <summary>A year proposed: what each stage found, and the edits that make the season so.</summary>
+/// <param name="Wishes">What it was made by.</param>
 /// <param name="Structure">Stage A; it names what it breaks where the wishes cannot all hold.</param>
 /// <param name="Loads">Stage C.</param>
 /// <param name="Emphasis">Stage B.</param>
@@ -11,7 +12,7 @@ namespace Seasonwright.Solver;
 /// <param name="ClashInWords">The same in the coach's words, and how the plan that breaks least breaks it; empty where nothing clashes.</param>
 /// <param name="Reasons">For each week why it is as it is.</param>
 /// <param name="Edits">For the weeks that are open, only what changes; none for a plan that stands so already.</param>
-public sealed record Proposal(Structure Structure, LoadPlan Loads, EmphasisPlan Emphasis, Clash? Clash, ValueList<string> ClashInWords, ValueList<ValueList<WeekReason>> Reasons, ValueList<SeasonEdit> Edits)
+public sealed record Proposal(Wishes Wishes, Structure Structure, LoadPlan Loads, EmphasisPlan Emphasis, Clash? Clash, ValueList<string> ClashInWords, ValueList<ValueList<WeekReason>> Reasons, ValueList<SeasonEdit> Edits)
 {
     /// <summary>What phases, kinds and loads are worth together, in units; comparable between proposals for one season and the same wishes.</summary>
     public long Value => Structure.Fixed + Loads.Value;

@@ -22,11 +22,12 @@ public static class Proposals
         var problem = Problem.Of(season, setup, wishes);
         if (problem.Weeks.Count == 0) return [];
         var structures = count > 1 ? Structures.Several(problem, count, WeeksApart, cancel) : Structures.Best(problem, cancel: cancel) is { } best ? [best] : [];
-        if (structures.Count > 0) return structures.TakeWhile((_, at) => at == 0 || !watch.Enough.IsCancellationRequested).Select(structure => Of(structure, null)).ToValueList();
+        if (structures.Count > 0) return structures.TakeWhile((_, at) => at == 0 || !watch.Enough.IsCancellationRequested).Select(structure => Found(structure, null)).ToValueList();
+        if (wishes.Wider() is { } wider) return Of(season, setup, wider, count, id, watch, cancel);
         var clash = Clashes.Of(problem, cancel)!;
-        return [Of(clash.LeastBroken, clash)];
+        return [Found(clash.LeastBroken, clash)];
 
-        Proposal Of(Structure structure, Clash? clash)
+        Proposal Found(Structure structure, Clash? clash)
         {
             var none = EmphasisPlan.None(problem);
             watch.Tell(Stage.Loads, Made(structure, LoadPlan.Of(structure), none, clash));
@@ -37,7 +38,7 @@ public static class Proposals
 
         Proposal Made(Structure structure, LoadPlan loads, EmphasisPlan emphasis, Clash? clash)
         {
-            var proposal = new Proposal(structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, _ => true, id));
+            var proposal = new Proposal(wishes, structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, _ => true, id));
             return proposal with { Reasons = Reasons.Of(problem, proposal) };
         }
     }
@@ -45,6 +46,6 @@ public static class Proposals
     /// <summary>The edits that bring some weeks of a proposal into the season it was made for, and only some of its tracks.</summary>
     /// <param name="weeks">Whether a week is taken, by its index.</param>
     /// <param name="tracks">What of them is taken.</param>
-    public static ValueList<SeasonEdit> Part(Season season, Setup setup, Wishes wishes, Proposal proposal, Func<int, bool> weeks, Func<ProposedTrack, bool> tracks, Func<string, string, string> id) =>
-        ProposedEdits.Of(season, setup, Problem.Of(season, setup, wishes), proposal.Structure, proposal.Loads, proposal.Emphasis, weeks, id).Where(edit => tracks(ProposedEdits.TrackOf(edit))).ToValueList();
+    public static ValueList<SeasonEdit> Part(Season season, Setup setup, Proposal proposal, Func<int, bool> weeks, Func<ProposedTrack, bool> tracks, Func<string, string, string> id) =>
+        ProposedEdits.Of(season, setup, Problem.Of(season, setup, proposal.Wishes), proposal.Structure, proposal.Loads, proposal.Emphasis, weeks, id).Where(edit => tracks(ProposedEdits.TrackOf(edit))).ToValueList();
 }

@@ -14,7 +14,7 @@ internal static class ProposedEdits
     public static ValueList<SeasonEdit> Of(Season season, Setup setup, Problem problem, Structure structure, LoadPlan loads, EmphasisPlan emphasis, Func<int, bool> takes, Func<string, string, string> id)
     {
         List<SeasonEdit> edits = [];
-        bool IsOpen(int week) => takes(week) && week >= problem.FirstOpen && !season.IsLocked(problem.Weeks[week].Id);
+        bool IsOpen(int week) => takes(week) && week >= problem.FirstOpen && !problem.Weeks[week].IsSettled && !season.IsLocked(problem.Weeks[week].Id);
         var (weeks, all) = (structure.Weeks, Enumerable.Range(0, problem.Weeks.Count).ToList());
         IEnumerable<(SeasonWeek First, SeasonWeek Last, int At)> Runs<T>(Func<int, T> what) => Open(season, all, IsOpen, what);
 
@@ -39,9 +39,9 @@ internal static class ProposedEdits
         foreach (var day in emphasis.Tests.Where(day => problem.Weeks.Any(week => IsOpen(week.Index) && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) edits.Add(new SetTestDay(new TestDay(new(id("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
         return edits.ToValueList();
 
-        // A run that began in a week that is closed goes on.
+        // A run that began in a week that is closed goes on, and so does one that ends in such a week.
         bool Stands(IEnumerable<(SeasonWeek First, SeasonWeek Last)> runs, SeasonWeek first, SeasonWeek last) =>
-            runs.Any(run => run.Last == last && (run.First == first || run.First.Number < first.Number && !IsOpen(first.Number - 2)));
+            runs.Any(run => (run.First == first || run.First.Number < first.Number && !IsOpen(first.Number - 2)) && (run.Last == last || run.Last.Number > last.Number && !IsOpen(last.Number)));
 
         // Prevention has its place in every training week.
         Emphasis LevelOf(QualityKind kind, int week) => kind != QualityKind.Prevention ? (Emphasis)emphasis.Levels[week][(int)kind]

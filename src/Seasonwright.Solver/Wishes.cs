@@ -24,18 +24,37 @@ public sealed record Wishes
         Time = season.Brief.Time ?? [],
     };
 
-    /// <summary>These wishes for a plan that is repaired from a day on: every week stands as the season has it.</summary>
-    public Wishes Repairing(Season season, DateOnly from) => this with
+    /// <summary>These wishes for a plan that is repaired from a day on: every week stands as it was planned, and only the weeks around what has happened are open.</summary>
+    /// <param name="stands">The plan that is kept to, with the calendar it was made for.</param>
+    /// <param name="now">The season with what has happened.</param>
+    public Wishes Repairing(Season stands, Season now, DateOnly from, int keepWeight = UsualKeepWeight) => this with
     {
         From = from,
-        Kept = season.Weeks.Select(week => new WeekWish(week.Id, season.PhaseOf(week)?.Phase.Kind, season.KindOf(week.Id), season.TargetOf(week.Id))).ToValueList(),
+        KeepWeight = keepWeight,
+        Kept = stands.Weeks.Select(week => new WeekWish(week.Id, stands.PhaseOf(week)?.Phase.Kind, stands.KindOf(week.Id), stands.TargetOf(week.Id))).ToValueList(),
+        Disrupted = Disruption.Weeks(stands, now),
+        Reach = keepWeight switch { <= 0 => null, < UsualKeepWeight => 2 * UsualReach, UsualKeepWeight => UsualReach, _ => UsualReach / 2 },
     };
+
+    /// <summary>The same with more weeks open; null where all are.</summary>
+    public Wishes? Wider() => Reach switch { null => null, >= 2 * UsualReach => this with { Reach = null }, _ => this with { Reach = 2 * Reach } };
+
+    /// <summary>Weeks in which something has happened since the plan was made.</summary>
+    public ValueList<WeekId> Disrupted { get; init; } = ValueList<WeekId>.Empty;
+
+    /// <summary>So many weeks before and after those are open, and the others stay as they are; null for all.</summary>
+    public int? Reach { get; init; }
+
+    /// <summary>Four weeks, a block, are open around what has happened. Common practice, no source.</summary>
+    private const int UsualReach = 4;
+
+    private const int UsualKeepWeight = 1000;
 
     /// <summary>What is not asked for this once: to see what a condition costs, or to have a plan where all together have none.</summary>
     public Relaxed LeftOut { get; init; } = Relaxed.None;
 
     /// <summary>How dear it is to leave what stands, per mille of usual, 0 to 10,000: the slider "keep my plan".</summary>
-    public int KeepWeight { get; init; } = 1000;
+    public int KeepWeight { get; init; } = UsualKeepWeight;
 
     public ValueList<MatchTaper> Tapers { get; init; } = ValueList<MatchTaper>.Empty;
 

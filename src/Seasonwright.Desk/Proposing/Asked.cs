@@ -18,7 +18,7 @@ public sealed record Asked(Season Season, Setup Setup, Wishes Wishes, int Plans,
     /// <param name="stands">What is kept unless there is good reason: the published version, or the season itself where none is.</param>
     /// <param name="keepWeight">How dear every change is, per mille of usual.</param>
     public static Asked ForRepair(Season season, Setup setup, Season stands, DateOnly from, int keepWeight) =>
-        new(season, setup, Wishes.Of(season).Repairing(stands, from) with { KeepWeight = keepWeight }, 1, stands);
+        new(season, setup, Wishes.Of(season).Repairing(stands, season, from, keepWeight), 1, stands);
 
     /// <summary>Whether the plan that stands is repaired, not the year proposed anew.</summary>
     public bool IsRepair => Wishes.Kept.Count > 0;

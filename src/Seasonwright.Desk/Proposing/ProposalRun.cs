@@ -76,7 +76,7 @@ public sealed class ProposalRun : IDisposable
 
     /// <summary>The edits that bring a part of a found plan into the season.</summary>
     public ValueList<SeasonEdit> Part(Proposal proposal, Func<int, bool> weeks, Func<ProposedTrack, bool> tracks) =>
-        Proposals.Part(Asked.Season, Asked.Setup, Asked.Wishes, proposal, weeks, tracks, IdOf);
+        Proposals.Part(Asked.Season, Asked.Setup, proposal, weeks, tracks, IdOf);
 
     public void Dispose()
     {

@@ -20,7 +20,7 @@ internal sealed class TestDays(Problem problem, Structure structure, LoadPlan lo
     /// <summary>The best day of every week that has one.</summary>
     public IEnumerable<(DateOnly Day, int Week)> All()
     {
-        foreach (var week in structure.Weeks.Where(week => week.Index >= problem.FirstOpen && IsWeek(week)))
+        foreach (var week in structure.Weeks.Where(week => week.Index >= problem.FirstOpen && !problem.Weeks[week.Index].IsSettled && IsWeek(week)))
         {
             var planned = problem.Weeks[week.Index];
             var days = Preferred.Where(day => day >= 7 - planned.Days).Select(day => planned.First.AddDays(day - 7 + planned.Days)).Where(day => IsDay(week.Index, day)).ToList();

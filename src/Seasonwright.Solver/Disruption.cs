@@ -1,0 +1,26 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Facts;
+using Seasonwright.Core.Seasons;
+
+namespace Seasonwright.Solver;
+
+/// <summary>Where a calendar has changed since a plan was made.</summary>
+public static class Disruption
+{
+    /// <summary>The weeks that hold, or held, a match, an event or practices that are otherwise now, in order.</summary>
+    public static ValueList<WeekId> Weeks(Season before, Season now)
+    {
+        List<DaySpan> days = [];
+        HashSet<string> weeks = new(StringComparer.Ordinal);
+        foreach (var change in Step.Between(before.Facts, now.Facts).Changes)
+            foreach (var value in new[] { change.Before, change.After })
+                switch (value)
+                {
+                    case Match { Days: { } played }: days.Add(played); break;
+                    case Event item: days.Add(item.Days); break;
+                    case Practices: weeks.Add(change.Key.Subject); break;
+                }
+        return now.Weeks.Where(week => weeks.Contains(week.Id.Text) || days.Exists(span => span.First <= week.Days.Last && span.Last >= week.Days.First)).Select(week => week.Id).ToValueList();
+    }
+}
