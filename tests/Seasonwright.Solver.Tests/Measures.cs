@@ -33,10 +33,10 @@ internal static class Measures
         // A week lost two fifths into the season.
         var lost = season.Weeks[season.Weeks.Length * 2 / 5];
         var happened = Plans.After(planned, [Seasons.Event(EventKind.Other, lost.Days, 0)]);
-        var replan = Timed(() => Proposals.Of(happened, team, wishes.Repairing(planned, lost.Days.First), 1, (kind, key) => $"r{kind}-{key}")[0], out var repaired);
+        var replan = Timed(() => Proposals.Of(happened, team, wishes.Repairing(planned, planned, lost.Days.First), 1, (kind, key) => $"r{kind}-{key}")[0], out var repaired);
         var after = Plans.After(happened, repaired.Edits);
         var changed = after.Weeks.Count(week => week.Days.First > lost.Days.First && (after.KindOf(week.Id) != planned.KindOf(week.Id) || after.TargetOf(week.Id) != planned.TargetOf(week.Id) || after.PhaseOf(week)?.Phase.Kind != planned.PhaseOf(week)?.Phase.Kind));
-        var again = Proposals.Of(planned, team, wishes.Repairing(planned, lost.Days.First), 1, (kind, key) => $"r{kind}-{key}")[0];
+        var again = Proposals.Of(planned, team, wishes.Repairing(planned, planned, lost.Days.First), 1, (kind, key) => $"r{kind}-{key}")[0];
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"measured {first} {toGap} {two} {100 * withTwo.Gap:0.000} {several} {gains[0] / 1000} {gains[1] / 1000} {gains[2] / 1000} {Math.Abs(loads.Value / 1000)} {ours} {theirs} {ourFindings} {handFindings} {replan} {changed} {season.Weeks.Length * 3 / 5} {again.Edits.Count} {name.Replace(' ', '_')}"));
     }
 
