@@ -1,0 +1,160 @@
+using Microsoft.Playwright;
+
+namespace Seasonwright.Browser.Tests.Propose;
+
+/// <summary>A year proposed, looked at, and taken whole or in part.</summary>
+public sealed class ProposePageTests(BrowserFixture browser)
+{
+    [Fact]
+    public async Task What_is_asked_and_what_is_found_fit_and_can_be_read_by_everyone()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using (var window = await OpenAsync(workspace, "Propose", 768))
+        {
+            await window.AssertFitsAsync();
+            await window.AssertAccessibleAsync();
+            await FindAsync(window.Page);
+        }
+        foreach (var (width, dark) in new[] { (360, true), (1440, false) })
+        {
+            await using var window = await OpenAsync(workspace, "Propose", width, dark);
+            await Assertions.Expect(window.Page.Locator(".weeks-side tr.differs").First).ToBeVisibleAsync();
+            await window.AssertFitsAsync();
+            await window.AssertAccessibleAsync(".sheet");
+            Assert.Empty(window.Complaints);
+        }
+    }
+
+    [Fact]
+    public async Task A_plan_is_taken_as_one_step_that_undo_takes_back()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await OpenAsync(workspace, "Propose");
+        var page = window.Page;
+        await FindAsync(page);
+        await page.Locator(".take-bar .main-act").ClickAsync();
+        await page.WaitForURLAsync(url => !url.Contains("propose", StringComparison.Ordinal));
+        await Assertions.Expect(page.Locator("svg.drawing").First).ToBeVisibleAsync();
+
+        // The run was for the plan before: it says so, and gives nothing any more.
+        await GoAsync(page, "Propose");
+        await Assertions.Expect(page.Locator(".note")).ToContainTextAsync("changed since");
+        await Assertions.Expect(page.Locator(".take-bar")).ToHaveCountAsync(0);
+
+        await page.GotoAsync("/year");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeDisabledAsync();
+        await GoAsync(page, "Propose");
+        await page.ClickAsync(".brief > summary");
+        await FindAsync(page);
+        await Assertions.Expect(page.Locator(".take-bar")).ToBeVisibleAsync();
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task Ticked_weeks_and_tracks_alone_are_taken_and_nothing_ticked_is_said()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await OpenAsync(workspace, "Propose");
+        var page = window.Page;
+        await FindAsync(page);
+        await page.EvaluateAsync("for (const box of document.querySelectorAll('[name=week]')) box.checked = false");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take what is ticked" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".refused")).ToContainTextAsync("Nothing was ticked");
+        await Assertions.Expect(page.Locator("[name=week]").First).ToBeVisibleAsync();
+        var week = await page.Locator("[name=week]").First.GetAttributeAsync("value");
+        await page.EvaluateAsync("for (const box of [...document.querySelectorAll('[name=week]')].slice(1)) box.checked = false");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take what is ticked" }).ClickAsync();
+        await page.WaitForURLAsync(url => !url.Contains("propose", StringComparison.Ordinal));
+        await page.GetByRole(AriaRole.Button, new() { Name = "History" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".panel")).ToContainTextAsync($"week {int.Parse(week!, System.Globalization.CultureInfo.InvariantCulture) + 1}");
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task Wrong_wishes_are_told_beside_their_fields_and_stay_typed()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await OpenAsync(workspace, "Propose");
+        var page = window.Page;
+        await page.FillAsync("#f-largest", "500");
+        await page.FillAsync("#f-tests", "many");
+        await page.FillAsync("[name='hours.GeneralPreparation']", "1");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Propose the year" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".wrong")).ToHaveCountAsync(3);
+        await Assertions.Expect(page.Locator("#f-largest")).ToHaveValueAsync("500");
+        await Assertions.Expect(page.Locator("#found")).ToHaveCountAsync(0);
+
+        // A kind of season fills the sheet; what is asked stays in the season.
+        await page.GetByRole(AriaRole.Link, new() { Name = "School squad" }).ClickAsync();
+        await Assertions.Expect(page.Locator("[name='hours.GeneralPreparation']")).ToHaveValueAsync("8");
+        await FindAsync(page);
+        await page.ClickAsync(".brief > summary");
+        await Assertions.Expect(page.Locator("#f-largest")).ToHaveValueAsync("100");
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task A_match_that_moves_is_repaired_around_and_told_in_a_list()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await OpenAsync(workspace, "Replan", 768);
+        var page = window.Page;
+        await window.AssertAccessibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "It moves" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".refused")).ToContainTextAsync("Say on which day");
+        await page.SelectOptionAsync("#f-match", new SelectOptionValue { Index = 2 });
+        var day = DateOnly.ParseExact(await page.GetAttributeAsync("#f-from", "value") ?? "", "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture).AddDays(20);
+        await page.FillAsync("#f-day", day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        await page.GetByRole(AriaRole.Button, new() { Name = "It moves" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".changes").First).ToContainTextAsync("is now");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Repair the plan" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".weeks-side")).ToBeVisibleAsync(new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator("#found .changes")).ToContainTextAsync("is now");
+        // Most of the season stands.
+        Assert.InRange(await page.Locator(".weeks-side tr.differs").CountAsync(), 1, 20);
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync(".sheet");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take it all" }).ClickAsync();
+        await page.WaitForURLAsync(url => !url.Contains("replan", StringComparison.Ordinal));
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task A_binding_condition_can_be_left_out_to_see_what_it_costs_and_asked_for_again()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await OpenAsync(workspace, "Propose");
+        var page = window.Page;
+        await page.SelectOptionAsync("#f-plans", "1");
+        await FindAsync(page);
+        await page.Locator(".weeks-side details summary").First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "What if not?" }).First.ClickAsync();
+        await Assertions.Expect(page.Locator("#found .note")).ToContainTextAsync("Left out this once");
+        await Assertions.Expect(page.Locator(".figures-side thead")).ToContainTextAsync("With it asked for");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Ask for everything again" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#found .note")).ToHaveCountAsync(0);
+        Assert.Empty(window.Complaints);
+    }
+
+    private static async Task FindAsync(IPage page)
+    {
+        await page.Locator(".brief .main-act").ClickAsync();
+        await Assertions.Expect(page.Locator(".weeks-side")).ToBeVisibleAsync(new() { Timeout = 20_000 });
+    }
+
+    private static async Task GoAsync(IPage page, string to)
+    {
+        await page.GotoAsync("/year");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Propose" }).ClickAsync();
+        if (to == "Replan") await page.GetByRole(AriaRole.Link, new() { Name = "Replan" }).ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync(to);
+    }
+
+    private async Task<BrowserWindow> OpenAsync(RunningWorkspace workspace, string to, int width = 1440, bool dark = false)
+    {
+        var window = await browser.OpenAsync(workspace, "/year", width, dark: dark);
+        await GoAsync(window.Page, to);
+        return window;
+    }
+}
