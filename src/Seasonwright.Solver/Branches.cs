@@ -1,6 +1,5 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Edits;
-using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -22,10 +21,11 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
     /// </summary>
     /// <param name="match">The match that may not be played.</param>
     /// <param name="chance">How likely it is played, in per cent; weighs the values of the two ways.</param>
+    /// <param name="findings">Counts what the rulebook has against a season and a plan could mend; the engine itself sees no rule.</param>
     /// <param name="id">As for <see cref="Proposals.Of"/>.</param>
     /// <returns>Null for a match that is not conditional or has no day in the season.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Branches? Of(Season season, Setup setup, Wishes wishes, MatchId match, int chance, Func<string, string, string> id, CancellationToken cancel = default)
+    public static Branches? Of(Season season, Setup setup, Wishes wishes, MatchId match, int chance, Func<Season, int> findings, Func<string, string, string> id, CancellationToken cancel = default)
     {
         if (season.Match(match) is not { Status: MatchStatus.Conditional } waiting || Fork(season, waiting) is not { } from) return null;
         if (wishes.From > from) from = wishes.From.Value;
@@ -44,7 +44,7 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
             var planned = After(way, before);
             var proposal = Proposals.Of(planned, setup, wishes with { From = from }, 1, id, cancel: cancel)[0];
             planned = After(planned, proposal.Edits);
-            return new(planned, proposal, Rulebook.Check(planned, setup).Findings.Count(finding => !finding.IsForced));
+            return new(planned, proposal, findings(planned));
         }
     }
 

@@ -14,13 +14,27 @@ public static class Disruption
         List<DaySpan> days = [];
         HashSet<string> weeks = new(StringComparer.Ordinal);
         foreach (var change in Step.Between(before.Facts, now.Facts).Changes)
+        {
+            if (Equals(Weighs(change.Before), Weighs(change.After))) continue;
             foreach (var value in new[] { change.Before, change.After })
+            {
                 switch (value)
                 {
                     case Match { Days: { } played }: days.Add(played); break;
                     case Event item: days.Add(item.Days); break;
                     case Practices: weeks.Add(change.Key.Subject); break;
                 }
+            }
+        }
         return now.Weeks.Where(week => weeks.Contains(week.Id.Text) || days.Exists(span => span.First <= week.Days.Last && span.Last >= week.Days.First)).Select(week => week.Id).ToValueList();
     }
+
+    /// <summary>What of a match or an event a plan goes by: not its kick-off, its opponent or how it ended.</summary>
+    private static object? Weighs(object? value) => value switch
+    {
+        Match { IsOff: false } match => (match.Days, match.Importance),
+        Event { Training: not null } item => (item.Days, item.Training, item.For, item.Part),
+        Practices => value,
+        _ => null,
+    };
 }

@@ -19,7 +19,9 @@ public class BranchesTests
 
     private static string Id(string kind, string key) => $"{kind}-{key}";
 
-    private static Branches Of(Season season) => Branches.Of(season, Plans.Team(), Wishes, Final, 50, Id)!;
+    private static int Findings(Season season) => Core.Rules.Rulebook.Check(season, Plans.Team()).Findings.Count(finding => !finding.IsForced);
+
+    private static Branches Of(Season season) => Branches.Of(season, Plans.Team(), Wishes, Final, 50, Findings, Id)!;
 
     [Fact]
     public void Both_ways_are_one_plan_until_it_is_known_and_keep_the_rules()
@@ -61,7 +63,7 @@ public class BranchesTests
         var both = Of(Cup(new Waits(Words: "if needed")));
         Assert.Equal(Plans.Day(17, 1), both.From);
         Assert.Equal(Planned(both.Happens.Season).Take(16), Planned(both.DoesNot.Season).Take(16), StringComparer.Ordinal);
-        Assert.Null(Branches.Of(Cup(null), Plans.Team(), Wishes, Semi, 50, Id));
+        Assert.Null(Branches.Of(Cup(null), Plans.Team(), Wishes, Semi, 50, Findings, Id));
     }
 
     /// <summary>Phase, kind, load, levels and tests of every week.</summary>

@@ -38,6 +38,6 @@ internal sealed record ComparedWeek(SeasonWeek Week, string Matches, string Now,
     {
         season.PhaseOf(week) is { Phase: var phase } ? Core.Sentences.Say($"phase.{phase.Kind}") : null,
         season.KindOf(week.Id) is { } kind ? Core.Sentences.Say($"kind.{kind}") : null,
-        season.TargetOf(week.Id) is { } load ? $"{new Points(setup.ReferenceWeek).Of(load)} %" : null,
+        season.TargetOf(week.Id) is { } load ? $"{new Points(setup.ReferenceWeek).Of(load)}\u00a0%" : null,
     }.OfType<string>());
 }
