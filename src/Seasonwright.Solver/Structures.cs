@@ -59,7 +59,7 @@ public static class Structures
             broken.AddRange(demands.Loads.Select(one => new Breach(one.Condition, weeks.Count, Math.Max(one.Least - 10 * points, 10 * points - one.Most))).Where(one => one.Beyond > 0));
             var guide = Guide.Of(problem, week, move, demands.Run, demands.Training, demands.Ceiling, demands.Range.Least);
             weeks.Add(new(weeks.Count, phase, kind, move.Variant, block, points, demands.Range, guide, demands.Loads.ToValueList()));
-            stand = Moves.After(week, stand, move, Moves.SetsLevel(week, move, demands.Ceiling) ? Stand.LevelOf(points) : stand.Level, demands.Run);
+            stand = Moves.After(problem.Limits, week, stand, move, demands.Ceiling, points, demands.Run);
         }
         return new(weeks.ToValueList(), path.Value, worth, broken.ToValueList());
     }

@@ -30,7 +30,7 @@ public static class Tapers
             // A longer taper must not begin too soon after the one before.
             var before = Array.FindLastIndex(parts, part => part != Variant.None);
             if (before > 0 && parts[before] == Variant.FullSecond) before--;
-            var isFree = MayTaper(problem, back, week - 1) && parts[week - 1] == Variant.None && (style is not null || before < 0 || week - 1 - before >= problem.Limits.WeeksBetweenPeaks);
+            var isFree = MayTaper(problem, back, week - 1) && parts[week - 1] == Variant.None && (style is not null || HasTrained(problem, back, week - 1) && (before < 0 || week - 1 - before >= problem.Limits.WeeksBetweenPeaks));
             // Where other matches lead up to it, the reduced days lie before them all.
             var isAmongMany = week == own && problem.Weeks[own].Matches.Any(other => other.Date < match.Date && other.Date.DayNumber >= match.Date.DayNumber - DaysOfTournament);
             var isFull = (style ?? (DaysBefore(problem, back, match) > DaysForFull ? TaperStyle.Full : TaperStyle.Short)) == TaperStyle.Full;
@@ -48,6 +48,7 @@ public static class Tapers
         foreach (var (week, match) in problem.Weeks.SelectMany(week => week.Matches.Where(match => match.IsKey && MayTaper(problem, back, WeekFor(week.Index, match))).Select(match => (week.Index, match))))
         {
             var said = problem.Tapers.LastOrDefault(wish => wish.Match == match.Id)?.Style;
+            if (said is null && !HasTrained(problem, back, WeekFor(week, match))) continue;
             if (before is null || match.Date.DayNumber - before.Date.DayNumber > problem.Limits.ClusterDays) clusters.Add((week, match, said));
             else if (said is not null) clusters[^1] = clusters[^1] with { Style = said };
             before = match;
@@ -63,6 +64,15 @@ public static class Tapers
     /// <summary>No taper where nobody trains, in a week back, or before anything was trained.</summary>
     private static bool MayTaper(Problem problem, ValueList<WeekBack> back, int week) =>
         week > 0 && !problem.Weeks[week].IsBreak && problem.Weeks[week].DaysOff == 0 && back[week].Since >= 2;
+
+    /// <summary>
+    /// A taper cuts what a squad has got used to. After a long absence in the season that is nothing before so many ordinary weeks as its
+    /// size is held against lie between the first ones back and it: the squad is fresh and still rising, and a cut from what the weeks
+    /// before the absence held would be more than it has done since. Common practice, no source. Who asks for one has it.
+    /// </summary>
+    private static bool HasTrained(Problem problem, ValueList<WeekBack> back, int week) =>
+        back[week].IsStart || problem.Weeks.Take(week).Reverse().TakeWhile(other => back[other.Index].Since > 0)
+            .Count(other => !other.IsBreak && !other.IsReduced && back[other.Index].Since >= Comparison.WeeksBack) >= Comparison.WeeksBeforeTaper;
 
     /// <summary>Days without a match that end on the day before this one, back to the last match, break, week back or reduced week.</summary>
     private static int DaysBefore(Problem problem, ValueList<WeekBack> back, PlannedMatch match)

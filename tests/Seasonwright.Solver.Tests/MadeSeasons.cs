@@ -19,8 +19,9 @@ public class MadeSeasons
     {
         // A field league on Saturdays with six cup weeks and a winter break.
         yield return Made("s1-field-league", 53, [.. Weekly(9, 46, 6, but: [25, 26]), .. Cup(13, 17, 21, 29, 33, 37), Closed(EventKind.Holiday, 25, 26, 0), .. Friendlies(6, 7, 8)], key: [(33, 6), (46, 6)]);
-        // A school: holidays, exams, a squad that comes from nothing.
-        yield return Made("s2-school", 40, [.. Weekly(7, 36, 6, but: [9, 17, 18, 29]), Closed(EventKind.Holiday, 9, 9, 0), Closed(EventKind.Holiday, 17, 18, 0), Closed(EventKind.Holiday, 29, 29, 0), Closed(EventKind.Exams, 20, 21, 60), Closed(EventKind.Exams, 37, 38, 60), .. Friendlies(5, 6)], key: [(16, 6), (36, 6)]);
+        // A school: holidays, exams, a squad that comes from nothing. One of its key matches comes three weeks after two weeks off, two of them exams: nobody tapers there. The other school has it before them.
+        yield return School("s2-school", 22);
+        yield return School("s2b-school-early-key", 16);
         // Two tournaments of five matches, each after a preparation of its own.
         yield return Made("s3-two-tournaments", 50, [.. Friendlies(8, 9, 14, 17), .. Tournament(21), .. Friendlies(34, 38, 41), .. Tournament(45)], key: [(21, 4), (45, 4)]);
         // Short, by players who kept training.
@@ -52,6 +53,9 @@ public class MadeSeasons
 
     private static (string, Season) Made(string name, int weeks, IEnumerable<SeasonEdit> edits, (int Week, int Day)[] key) =>
         (name, Seasons.Made([Seasons.Start(Monday, weeks), .. edits, .. key.Select(match => On(match.Week, match.Day, Importance.Key))]));
+
+    private static (string, Season) School(string name, int key) => Made(name, 40,
+        [.. Weekly(7, 36, 6, but: [9, 17, 18, 29]), Closed(EventKind.Holiday, 9, 9, 0), Closed(EventKind.Holiday, 17, 18, 0), Closed(EventKind.Holiday, 29, 29, 0), Closed(EventKind.Exams, 20, 21, 60), Closed(EventKind.Exams, 37, 38, 60), .. Friendlies(5, 6)], key: [(key, 6), (36, 6)]);
 
     private static DateOnly Day(int week, int day) => Monday.AddDays(7 * week + day - 8);
 

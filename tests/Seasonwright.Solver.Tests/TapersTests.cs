@@ -46,6 +46,13 @@ public class TapersTests
     [InlineData("-/6x2 -x2 -/6 -/6! *Holiday,3.1-4.7,0%", "------")]
     [InlineData("-/6! -/6", "--")]
     [InlineData("- -/6! -/6", "---")]
+    // Nor before two ordinary weeks have passed since the first two back from a long absence: exams are none.
+    [InlineData("-x3 -/6x3 -x2 -/6x2 -/6! -/6 *Holiday,7.1-8.7,0%", "------------")]
+    [InlineData("-x3 -/6x3 -x2 -/6x3 -/6! -/6 *Holiday,7.1-8.7,0%", "-------------")]
+    [InlineData("-x3 -/6x3 -x2 -/6x4 -/6! -/6 *Holiday,7.1-8.7,0%", "------------s-")]
+    [InlineData("-x3 -/6x3 -x2 -/6x4 -/6! -/6 *Holiday,7.1-8.7,0% *Exams,10.1-11.7,60%", "--------------")]
+    [InlineData("-x3 -/6x3 -x2 -/6x4 - -/6! *Holiday,7.1-8.7,0%", "------------fF")]
+    [InlineData("-x3 -/6x3 -x2 -/6x3 - -/6! *Holiday,7.1-8.7,0%", "------------s")]
     // Other matches lead up to it.
     [InlineData("-x3 -/6x3 -/1/3/5! -/6", "-----bF-")]
     [InlineData("-x3 -/6x3 -/2/6! -/6", "------s-")]
@@ -63,6 +70,8 @@ public class TapersTests
         Assert.Equal("------s--s-----s", Read(season, new Wishes { Tapers = [new(early, TaperStyle.Short), new(middle, TaperStyle.Short)] }));
         Assert.Equal("------s---------", Read(season, new Wishes { Tapers = [new(middle, TaperStyle.None), new(last, TaperStyle.None)] }));
         Assert.Equal("--------fF-----s", Read(season, new Wishes { Tapers = [new(middle, TaperStyle.Full)] }));
+        // Soon after an absence, too.
+        Assert.Equal("-----------s-", Read("-x3 -/6x3 -x2 -/6x3 -/6! -/6 *Holiday,7.1-8.7,0%", new Wishes { Tapers = [new(new("m12.6"), TaperStyle.Short)] }));
         // Of a match that is not in the season nothing follows.
         Assert.Equal("---------s-----s", Read(season, new Wishes { Tapers = [new(new("none"), TaperStyle.Full)] }));
     }

@@ -94,7 +94,18 @@ internal static class Moves
         _ => false,
     };
 
-    public static Stand After(WeekFacts facts, Stand from, Move move, int level, int run)
+    /// <summary>
+    /// The level after a week. A reduced week that is the second one back from a long absence leaves the first one back as the week that
+    /// the next is held to: what was reached before the absence is no longer.
+    /// </summary>
+    private static int LevelAfter(Limits limits, WeekFacts facts, Stand from, Move move, Ceiling? ceiling, int points)
+    {
+        if (SetsLevel(facts, move, ceiling)) return Stand.LevelOf(points);
+        if (move.Kind != WeekKind.Reduced || ceiling is not { IsOfLevel: true, Variant: Variant.Second } || facts.Before is not { } first) return from.Level;
+        return Math.Min(from.Level, Stand.LevelOf(new Ceiling(from.Reached * limits.ReturnShares.First / 100, limits.MatchMargins.Long, true, Variant.First).With(first.Week) / 10));
+    }
+
+    public static Stand After(Limits limits, WeekFacts facts, Stand from, Move move, Ceiling? ceiling, int points, int run)
     {
         var isTraining = move.Kind != WeekKind.Break;
         var isNew = facts.IsCycleStart || move.Phase != from.Phase;
@@ -111,6 +122,6 @@ internal static class Moves
             WeekKind.Transition => Mode.Transition,
             _ => Modes.Load(run),
         };
-        return new(move.Phase, weeksIn, mode, level);
+        return new(move.Phase, weeksIn, mode, LevelAfter(limits, facts, from, move, ceiling, points));
     }
 }

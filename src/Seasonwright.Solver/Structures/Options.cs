@@ -51,8 +51,7 @@ internal sealed class Options(Problem problem, Relaxed relaxed, bool pays)
                 foreach (var bound in demands.Loads)
                     if (Math.Max(bound.Least - 10 * points, 10 * points - bound.Most) is > 0 and var beyond) now += Price(bound.Condition, beyond);
             var value = fixed_ + Value.Of(week, from, move, points, guide) - Value.ChangeOfLoad(problem, week, points) - now;
-            var level = Moves.SetsLevel(week, move, demands.Ceiling) ? Stand.LevelOf(points) : from.Level;
-            return new(move, points, value, now, Moves.After(week, from, move, level, demands.Run));
+            return new(move, points, value, now, Moves.After(problem.Limits, week, from, move, demands.Ceiling, points, demands.Run));
         }
     }
 

@@ -8,6 +8,9 @@ internal static class PeaksTooMany
     /// <summary>The first weeks back, see <see cref="OfAthlete.ReturnAfterBreakVolume"/>.</summary>
     private const int WeeksBack = 2;
 
+    /// <summary>A taper cuts what so many weeks have held, see <see cref="TaperVolume.ReferenceWeeks"/>.</summary>
+    private const int WeeksCut = 2;
+
     public static readonly Figure MaxPeaks = Figure.Number("max_peaks", 3, FigureUnit.Count);
     public static readonly Figure ClusterDays = Figure.Number("cluster_days", 14, FigureUnit.Days);
     public static readonly Figure MinGapWeeks = Figure.Number("min_gap_weeks", 6, FigureUnit.Weeks);
@@ -51,10 +54,14 @@ internal static class PeaksTooMany
         return tapers;
     }
 
-    /// <summary>Right after days off there is nothing to taper from: the squad is on its way back.</summary>
+    /// <summary>Soon after days off there is nothing to taper from: the squad is on its way back, and fresh.</summary>
     private static bool MayTaper(Plan plan, Match match) =>
         Taper.WeekFor(plan, match) is not { } week || week.IsTraining && plan.Before(week) is not { IsTraining: false }
-            && (plan.SinceAbsence(week) >= WeeksBack || plan.Weeks.Take(week.Number).All(other => other.IsTraining));
+            && (WeeksTrained(plan, week) >= WeeksCut || plan.Weeks.Take(week.Number).All(other => other.IsTraining));
+
+    /// <summary>Weeks of full training between the first ones back and a week.</summary>
+    private static int WeeksTrained(Plan plan, PlanWeek week) =>
+        plan.Weeks.Take(week.Number - 1).Reverse().TakeWhile(other => plan.SinceAbsence(other) > 0).Count(other => other is { IsTraining: true, Kind: not WeekKind.Reduced } && plan.SinceAbsence(other) >= WeeksBack);
 
     /// <summary>The matches a taper is wanted for: see <see cref="Plan.TaperedFor"/>.</summary>
     public static IEnumerable<Match> Wanted(Plan plan)

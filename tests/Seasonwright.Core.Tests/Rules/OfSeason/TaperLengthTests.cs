@@ -19,7 +19,10 @@ public class TaperLengthTests : RuleTable
     // Back from days off there is nothing to taper from.
     [InlineData("GP: B100x3 X CO: C70/6!", "NothingToCheck")]
     [InlineData("GP: B100x3 Xx2 CO: E50 C70/6!", "NothingToCheck")]
-    [InlineData("GP: B100x3 Xx2 CO: E50x2 C80/6!", "missing caution 8")]
+    [InlineData("GP: B100x3 Xx2 CO: E50x2 C80/6!", "NothingToCheck")]
+    [InlineData("GP: B100x3 Xx2 CO: E50x2 C70 C80/6!", "NothingToCheck")]
+    [InlineData("GP: B100x3 Xx2 CO: E50x2 C60 R60 C80/6!", "NothingToCheck")]
+    [InlineData("GP: B100x3 Xx2 CO: E50x2 C70 C80 C90/6!", "missing caution 10")]
     // Named or not, a week at 85 % of the two before is reduced.
     [InlineData("B100x3 ?95/6!", "Checked")]
     [InlineData("B100x3 ?96/6!", "missing caution 4")]
