@@ -38,7 +38,7 @@ public static class KindTable
             WeekKind.Building => matches > 0 ? 800 : 1000,
             WeekKind.Overload => 1000,
             WeekKind.Unloading => matches > 0 ? 680 : 720,
-            WeekKind.Taper => variant is Variant.FullFirst or Variant.FullSecond ? 420 : 640,
+            WeekKind.Taper => variant switch { Variant.FullFirst => 560, Variant.FullSecond => 470, _ => 640 },
             WeekKind.Competition => 800,
             WeekKind.Congested => 400,
             WeekKind.ReEntry => variant switch { Variant.First => 450, Variant.Second => 630, _ => 720 },
@@ -53,14 +53,15 @@ public static class KindTable
         week.PracticePoints ?? Math.Max(0, Math.Min(problem.UsualPractice * PracticeShare(week, kind, variant) * week.ShareOfDays, MostOfTraining * 100 * training) / 100_000);
 
     /// <summary>The range of what is ours, in points.</summary>
-    public static Limits.Range Ours(PlannedWeek week, WeekKind kind, PhaseKind phase) => kind switch
+    public static Limits.Range Ours(PlannedWeek week, WeekKind kind, Variant variant, PhaseKind phase) => kind switch
     {
         WeekKind.Introductory => new(5, 32),
         WeekKind.Building => phase == PhaseKind.Competition ? new(8, 39) : new(8, 60),
         WeekKind.Overload => new(20, 68),
         WeekKind.Unloading => new(3, 26),
         WeekKind.Taper or WeekKind.Congested when week.Matches.Count > 2 => new(0, 4),
-        WeekKind.Taper => week.Matches.Count > 1 ? new(2, 9) : new(3, 22),
+        // What its size leaves of the 60 points of a building week, at most.
+        WeekKind.Taper => week.Matches.Count > 1 ? new(2, 9) : new(3, variant switch { Variant.FullFirst => 35, Variant.FullSecond => 28, _ => 48 }),
         WeekKind.Competition => new(5, 22),
         WeekKind.Congested => new(2, 9),
         WeekKind.ReEntry => new(3, 30),
@@ -76,7 +77,7 @@ public static class KindTable
     /// </summary>
     public static Limits.Range Week(Problem problem, PlannedWeek week, WeekKind kind, Variant variant, PhaseKind phase)
     {
-        var ours = Ours(week, kind, phase);
+        var ours = Ours(week, kind, variant, phase);
         var assumed = problem.UsualPractice * PracticeShare(week, kind, variant);
         var (least, most) = (LeastOf(week, kind, assumed, ours.Least), week.MatchPoints + Scaled(week, assumed + 1000 * ours.Most));
         most = Math.Min(most, MostOf(week, kind, phase));

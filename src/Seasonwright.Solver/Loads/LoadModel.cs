@@ -62,7 +62,7 @@ internal sealed class LoadModel
         if (week.Index < problem.FirstOpen) return new(week.Points, week.Points);
         // A week back, and one of several matches, may be lighter than its kind is elsewhere: the practice that is assumed gives way.
         var gives = planned.PracticePoints is null && (comparison.CeilingOf(week.Index) is not null || planned.Matches.Count > 1);
-        var least = gives ? Math.Min(week.Range.Least, planned.MatchPoints + KindTable.Ours(planned, week.Kind, week.Phase).Least) : week.Range.Least;
+        var least = gives ? Math.Min(week.Range.Least, planned.MatchPoints + KindTable.Ours(planned, week.Kind, week.Variant, week.Phase).Least) : week.Range.Least;
         return new(least, Math.Max(least, Math.Min(week.Range.Most, MostOf(week))));
     }
 
