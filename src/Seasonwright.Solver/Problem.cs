@@ -55,7 +55,7 @@ public sealed record Problem(
     /// <summary>Test days that stand already.</summary>
     public ValueList<DateOnly> Tests { get; init; } = ValueList<DateOnly>.Empty;
 
-    /// <summary>Exposures that stand and are left at a price, for each week by quality; none where a plan is new.</summary>
+    /// <summary>Exposures that are entered, for each week by quality: facts in settled weeks; in the others of a plan that is repaired they are left at a price.</summary>
     public ValueList<ValueList<int>> Levels { get; init; } = ValueList<ValueList<int>>.Empty;
 
     /// <summary>Weights of one, two and three goals by rank. Common practice, no source.</summary>
@@ -82,7 +82,7 @@ public sealed record Problem(
             Limits.Of(setup))
         {
             Qualities = setup.Qualities.Select(quality => quality.Kind).Where(kind => kind < QualityKind.Prevention).Distinct().Order().ToValueList(),
-            Levels = wishes.Kept.Count == 0 ? [] : season.Weeks.Select(week => LevelsOf(season, setup, week)).ToValueList(),
+            Levels = season.Weeks.Select(week => LevelsOf(season, setup, week)).ToValueList(),
             LeftOut = wishes.LeftOut,
             MostTests = wishes.Tests ?? int.MaxValue,
             Time = wishes.Time,

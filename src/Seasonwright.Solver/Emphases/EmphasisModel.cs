@@ -19,6 +19,7 @@ internal sealed class EmphasisModel
 
     private readonly Problem problem;
     private readonly Breach? kept;
+    private readonly bool isRepair;
     private readonly ValueList<StructureWeek> weeks;
     private readonly Comparison comparison;
     private readonly List<(int First, int Last)> blocks;
@@ -31,6 +32,7 @@ internal sealed class EmphasisModel
     public EmphasisModel(Problem problem, Structure structure, LoadPlan loads, Breach? kept = null)
     {
         (this.problem, this.kept, weeks, comparison) = (problem, kept, structure.Weeks, new Comparison(problem, structure));
+        isRepair = problem.Weeks.Any(week => week.Kept is not null);
         blocks = [.. weeks.GroupBy(week => week.Block).Select(block => (block.First().Index, block.Last().Index))];
         step = new BoolVar?[blocks.Count, ExposureTable.Qualities, Steps];
         for (var block = 0; block < blocks.Count; block++) Levels(block);
@@ -49,11 +51,17 @@ internal sealed class EmphasisModel
     public CpModel Model { get; } = new();
 
     public ValueList<ValueList<int>> Levels(CpSolver solver) =>
-        weeks.Select(week => Enumerable.Range(0, ExposureTable.Qualities).Select(quality => Math.Min(Steps, Bonus(week, quality) + Within(week, quality).Sum(one => (int)solver.Value(one)))).ToValueList()).ToValueList();
+        weeks.Select(week => Enumerable.Range(0, ExposureTable.Qualities).Select(quality => Math.Min(Steps, Given(week, quality) + Within(week, quality).Sum(one => (int)solver.Value(one)))).ToValueList()).ToValueList();
 
     public ValueList<DateOnly> Tests(CpSolver solver) => tests.Where(test => solver.BooleanValue(test.Is)).Select(test => test.Day).ToValueList();
 
     public ValueList<Breach> Short(CpSolver solver) => paid.Select(one => new Breach(one.Condition, one.Week, (int)solver.Value(one.Beyond))).Where(one => one.Beyond > 0).ToValueList();
+
+    /// <summary>
+    /// What the coach has entered in a week that is settled is a fact, and what follows is judged by it. A settled week without any emphasis
+    /// says nothing: it counts as one that went on like its block.
+    /// </summary>
+    private bool IsFact(StructureWeek week) => (week.Index < problem.FirstOpen || problem.Weeks[week.Index].IsSettled) && problem.Levels[week.Index].Any(level => level > 0);
 
     private int MatchesIn(StructureWeek week) => problem.Weeks[week.Index].Matches.Count;
 
@@ -62,21 +70,22 @@ internal sealed class EmphasisModel
     /// <summary>The steps of its block that a week's kind leaves.</summary>
     private IEnumerable<BoolVar> Within(StructureWeek week, int quality)
     {
+        if (IsFact(week)) yield break;
         var most = ExposureTable.Most(week.Kind, MatchesIn(week))[quality];
         for (var level = 0; level < most; level++)
             if (step[week.Block, quality, level] is { } one) yield return one;
     }
 
-    /// <summary>In a match-free week of the competition high-intensity work stands in for the match.</summary>
-    private int Bonus(StructureWeek week, int quality) =>
-        quality == Intensity && Plans(Intensity) && comparison.IsCompetition(week.Index) && week.Kind == WeekKind.Building && MatchesIn(week) == 0 ? 1 : 0;
+    /// <summary>What a week holds whatever its block does: what is entered of a settled one; in a match-free week of the competition high-intensity work stands in for the match.</summary>
+    private int Given(StructureWeek week, int quality) =>
+        IsFact(week) ? problem.Levels[week.Index][quality] : quality == Intensity && Plans(Intensity) && comparison.IsCompetition(week.Index) && week.Kind == WeekKind.Building && MatchesIn(week) == 0 ? 1 : 0;
 
     private LinearExpr Level(int block, int quality) => LinearExpr.Sum(Enumerable.Range(0, Steps).Select(level => step[block, quality, level]).OfType<BoolVar>());
 
     private void Levels(int block)
     {
         var (first, last) = blocks[block];
-        var inside = weeks.Skip(first).Take(last - first + 1).Where(week => week.Kind != WeekKind.Break).ToList();
+        var inside = weeks.Skip(first).Take(last - first + 1).Where(week => week.Kind != WeekKind.Break && !IsFact(week)).ToList();
         if (inside.Count == 0) return;
         var phase = inside[0].Phase;
         var isLate = comparison.IsCompetition(first) || problem.Weeks.SelectMany(week => week.Matches).Any(match => match.IsKey && match.Date > problem.Weeks[last].First
@@ -108,10 +117,10 @@ internal sealed class EmphasisModel
 
     private void Week(StructureWeek week)
     {
-        if (week.Kind == WeekKind.Break) return;
+        if (week.Kind == WeekKind.Break || IsFact(week)) return;
         var all = LinearExpr.Sum(Enumerable.Range(0, ExposureTable.Qualities).SelectMany(quality => Within(week, quality)));
-        var bonus = Enumerable.Range(0, ExposureTable.Qualities).Sum(quality => Bonus(week, quality));
-        Model.Add(all <= MostOf(week) - bonus);
+        var given = Enumerable.Range(0, ExposureTable.Qualities).Sum(quality => Given(week, quality));
+        Model.Add(all <= MostOf(week) - given);
         if (week is { Kind: WeekKind.Taper, Variant: not Variant.FullFirst }) KeepsUp(week);
         Aerobically(week);
         for (var quality = 0; quality < ExposureTable.Qualities; quality++)
@@ -136,12 +145,12 @@ internal sealed class EmphasisModel
     /// <summary>What it costs to leave the emphasis that stands, by level and week.</summary>
     private void Keep(StructureWeek week)
     {
-        if (problem.KeepWeight == 0 || problem.Levels.Count == 0 || week.Index < problem.FirstOpen) return;
+        if (problem.KeepWeight == 0 || !isRepair || week.Index < problem.FirstOpen) return;
         for (var quality = 0; quality < ExposureTable.Qualities; quality++)
         {
             var steps = Within(week, quality).ToList();
             if (steps.Count == 0) continue;
-            var (stood, moved) = (problem.Levels[week.Index][quality] - Bonus(week, quality), Model.NewIntVar(0, Steps, $"moved{week.Index}q{quality}"));
+            var (stood, moved) = (problem.Levels[week.Index][quality] - Given(week, quality), Model.NewIntVar(0, Steps, $"moved{week.Index}q{quality}"));
             Model.Add(moved >= LinearExpr.Sum(steps) - stood);
             Model.Add(moved >= stood - LinearExpr.Sum(steps));
             value.AddTerm(moved, -Worth.EveryLevel * problem.KeepWeight / 1000);
@@ -150,14 +159,14 @@ internal sealed class EmphasisModel
 
     /// <summary>A week's exposures, its matches among them or, in a week without, its hardest session.</summary>
     private LinearExpr Efforts(int week) =>
-        LinearExpr.Sum(Enumerable.Range(0, ExposureTable.Qualities).SelectMany(quality => Within(weeks[week], quality))) + (Enumerable.Range(0, ExposureTable.Qualities).Sum(quality => Bonus(weeks[week], quality)) + Math.Max(1, MatchesIn(weeks[week])));
+        LinearExpr.Sum(Enumerable.Range(0, ExposureTable.Qualities).SelectMany(quality => Within(weeks[week], quality))) + (Enumerable.Range(0, ExposureTable.Qualities).Sum(quality => Given(weeks[week], quality)) + Math.Max(1, MatchesIn(weeks[week])));
 
     /// <summary>aerobic-upkeep: two hard efforts a week, matches included, as far as the week's kind leaves room.</summary>
     private void Aerobically(StructureWeek week)
     {
         if (week.Kind == WeekKind.Transition) return;
         var efforts = Within(week, Intensity).Concat(Within(week, Aerobic)).ToList();
-        Model.Add(LinearExpr.Sum(efforts) >= Math.Min(efforts.Count, 2 - MatchesIn(week) - Bonus(week, Intensity)));
+        Model.Add(LinearExpr.Sum(efforts) >= Math.Min(efforts.Count, 2 - MatchesIn(week) - Given(week, Intensity)));
     }
 
     /// <summary>taper-intensity-frequency: a taper trains less, hardly less often.</summary>
@@ -184,6 +193,8 @@ internal sealed class EmphasisModel
             var before = LinearExpr.NewBuilder();
             for (var other = start; other < block; other++)
                 if (step[other, ground, 1] is { } one) before.AddTerm(one, WeeksThatDevelop(other, ground));
+            var open = weeks.Skip(blocks[block].First).First(week => !IsFact(week)).Index;
+            before.Add(weeks.Take(open).Skip(blocks[start].First).Count(week => IsFact(week) && Given(week, ground) >= (int)Emphasis.Develop));
             Model.Add(before >= least).OnlyEnforceIf(developed);
         }
     }
@@ -191,7 +202,7 @@ internal sealed class EmphasisModel
     private bool IsPreparation(int block) => weeks[blocks[block].First].Phase is PhaseKind.GeneralPreparation or PhaseKind.SpecificPreparation or PhaseKind.PreCompetition;
 
     private int WeeksThatDevelop(int block, int quality) =>
-        weeks.Skip(blocks[block].First).Take(blocks[block].Last - blocks[block].First + 1).Count(week => ExposureTable.Most(week.Kind, MatchesIn(week))[quality] >= (int)Emphasis.Develop);
+        weeks.Skip(blocks[block].First).Take(blocks[block].Last - blocks[block].First + 1).Count(week => !IsFact(week) && ExposureTable.Most(week.Kind, MatchesIn(week))[quality] >= (int)Emphasis.Develop);
 
     /// <summary>Levels that change from one block to the next are paid for, less where the phase changes.</summary>
     private void Changes()
@@ -200,14 +211,27 @@ internal sealed class EmphasisModel
         foreach (var (one, next) in trained.Zip(trained.Skip(1)))
         {
             var isSame = Label(one) == Label(next);
-            for (var quality = 0; quality < ExposureTable.Qualities; quality++)
-            {
-                var change = Model.NewIntVar(0, Steps, $"change{next}q{quality}");
-                Model.Add(change >= Level(one, quality) - Level(next, quality));
-                Model.Add(change >= Level(next, quality) - Level(one, quality));
-                value.AddTerm(change, -(isSame ? Worth.ChangeInPhase : Worth.ChangeOfPhase));
-            }
+            for (var quality = 0; quality < ExposureTable.Qualities; quality++) Change(LevelOf(one, quality), LevelOf(next, quality), isSame);
         }
+        // Where a block is under way its levels go on.
+        foreach (var block in trained.Where(block => IsOpen(block) && Facts(block).Any()))
+            for (var quality = 0; quality < ExposureTable.Qualities; quality++) Change(FactOf(block, quality), Level(block, quality), isSame: true);
+
+        void Change(LinearExpr one, LinearExpr next, bool isSame)
+        {
+            var change = Model.NewIntVar(0, Steps, "change");
+            Model.Add(change >= one - next);
+            Model.Add(change >= next - one);
+            value.AddTerm(change, -(isSame ? Worth.ChangeInPhase : Worth.ChangeOfPhase));
+        }
+
+        IEnumerable<StructureWeek> Facts(int block) => weeks.Skip(blocks[block].First).Take(blocks[block].Last - blocks[block].First + 1).Where(IsFact);
+
+        bool IsOpen(int block) => Enumerable.Range(0, ExposureTable.Qualities).Any(quality => step[block, quality, 0] is not null);
+
+        LinearExpr FactOf(int block, int quality) => LinearExpr.Constant(Facts(block).Max(week => Given(week, quality)));
+
+        LinearExpr LevelOf(int block, int quality) => IsOpen(block) || !Facts(block).Any() ? Level(block, quality) : FactOf(block, quality);
 
         PhaseKind Label(int block) => weeks[blocks[block].First].Phase;
     }
@@ -228,7 +252,7 @@ internal sealed class EmphasisModel
                     if (days <= 0) continue;
                     var left = (long)Math.Round(1000 * Fine * Math.Exp(-(double)days / GoalValue.Lasting[quality]) / GoalValue.Full(quality), MidpointRounding.AwayFromZero);
                     foreach (var one in Within(week, quality)) sum.AddTerm(one, left);
-                    sum.Add(Bonus(week, quality) * left);
+                    sum.Add(Given(week, quality) * left);
                 }
                 Model.Add(stock <= sum);
                 value.AddTerm(stock, Math.Max(1, Worth.Stock * goal.Weight / 100 / aims.Count / Fine));
