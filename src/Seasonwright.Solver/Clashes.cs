@@ -7,15 +7,18 @@ public static class Clashes
 {
     /// <summary>What collides; null for a season that has a plan, or no weeks.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Clash? Of(Problem problem, CancellationToken cancel = default)
+    public static Clash? Of(Problem problem, CancellationToken cancel = default) =>
+        problem.Weeks.Count == 0 || Structures.Best(problem, cancel: cancel) is not null ? null : Explained(problem, cancel);
+
+    /// <summary>What collides in a season with weeks that is known to have no plan.</summary>
+    internal static Clash Explained(Problem problem, CancellationToken cancel)
     {
-        if (problem.Weeks.Count == 0 || Structures.Best(problem, cancel: cancel) is not null) return null;
         // A deletion filter: what can be left out while there still is no plan does not belong to it. Preferences are left out first, then
         // rules, and locks last, so that what is named is what the coach said wherever it can be.
         var colliding = new List<Colliding>();
         var relaxed = problem.LeftOut;
         Reduce([.. Candidates(problem)]);
-        return new([.. colliding], Structures.LeastBroken(problem, cancel)!);
+        return new([.. colliding], Structures.Broken(problem, cancel)!);
 
         void Reduce(Colliding[] candidates)
         {

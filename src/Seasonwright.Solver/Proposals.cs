@@ -24,7 +24,7 @@ public static class Proposals
         var structures = count > 1 ? Structures.Several(problem, count, WeeksApart, cancel) : Structures.Best(problem, cancel: cancel) is { } best ? [best] : [];
         if (structures.Count > 0) return structures.TakeWhile((_, at) => at == 0 || !watch.Enough.IsCancellationRequested).Select(structure => Found(structure, null)).ToValueList();
         if (wishes.Wider() is { } wider) return Of(season, setup, wider, count, id, watch, cancel);
-        var clash = Clashes.Of(problem, cancel)!;
+        var clash = Clashes.Explained(problem, cancel);
         return [Found(clash.LeastBroken, clash)];
 
         Proposal Found(Structure structure, Clash? clash)

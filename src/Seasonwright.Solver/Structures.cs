@@ -25,9 +25,12 @@ public static class Structures
 
     /// <summary>The structure that breaks least, each condition at its price: nothing where nothing must be broken. There is one for every season with weeks.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Structure? LeastBroken(Problem problem, CancellationToken cancel = default)
+    public static Structure? LeastBroken(Problem problem, CancellationToken cancel = default) => Best(problem, problem.LeftOut, cancel) ?? Broken(problem, cancel);
+
+    /// <summary>The same where it is known that something must be broken.</summary>
+    internal static Structure? Broken(Problem problem, CancellationToken cancel)
     {
-        var structure = Best(problem, problem.LeftOut, cancel);
+        Structure? structure = null;
         foreach (var budget in Budgets) structure ??= Solve(problem, problem.LeftOut, budget, cancel);
         return structure;
     }
