@@ -18,14 +18,12 @@ internal static class ProposedEdits
         var (weeks, all) = (structure.Weeks, Enumerable.Range(0, problem.Weeks.Count).ToList());
         IEnumerable<(SeasonWeek First, SeasonWeek Last, int At)> Runs<T>(Func<int, T> what) => Open(season, all, IsOpen, what);
 
-        foreach (var (first, last, at) in Runs(week => weeks[week].Phase))
-            if (!Stands(season.Phases.Where(run => run.Phase.Kind == weeks[at].Phase).Select(run => (run.First, run.Last)), first, last)) edits.Add(new PaintPhase(first.Id, last.Id, new(id("phase", first.Id.Text)), weeks[at].Phase, new(id("phase-rest", first.Id.Text))));
-        foreach (var (first, last, at) in Runs(week => weeks[week].Kind == WeekKind.Break ? -1 : weeks[week].Block))
-        {
-            if (weeks[at].Kind == WeekKind.Break) continue;
-            var kind = KindOf(weeks.Where(week => week.Block == weeks[at].Block).ToList());
-            if (!Stands(season.Blocks.Where(run => run.Block.Kind == kind).Select(run => (run.First, run.Last)), first, last)) edits.Add(new PaintBlock(first.Id, last.Id, new(id("block", first.Id.Text)), kind, new(id("block-rest", first.Id.Text))));
-        }
+        edits.AddRange(Painting.Of(season, Painted(week => weeks[week].Phase, at => weeks[at].Phase),
+            now => now.Phases.Select(run => new Painting.Laid<PhaseId, PhaseKind>(run.Id, run.Phase.Kind, run.Phase.Name, run.First, run.Last)),
+            (run, own) => new PaintPhase(run.First.Id, run.Last.Id, own?.Id ?? new(id("phase", run.First.Id.Text)), run.Kind, new(id("phase-rest", run.First.Id.Text)), own?.Name)));
+        edits.AddRange(Painting.Of(season, Painted(week => weeks[week].Kind == WeekKind.Break ? -1 : weeks[week].Block, at => KindOf(weeks.Where(week => week.Block == weeks[at].Block).ToList())).Where(run => weeks[run.First.Number - 1].Kind != WeekKind.Break),
+            now => now.Blocks.Select(run => new Painting.Laid<BlockId, BlockKind>(run.Id, run.Block.Kind, run.Block.Name, run.First, run.Last)),
+            (run, own) => new PaintBlock(run.First.Id, run.Last.Id, own?.Id ?? new(id("block", run.First.Id.Text)), run.Kind, new(id("block-rest", run.First.Id.Text)), own?.Name)));
         foreach (var (first, last, at) in Runs(week => weeks[week].Kind))
             if (Between(season, first, last).Any(week => season.KindOf(week.Id) != weeks[at].Kind)) edits.Add(new SetWeekKind(first.Id, last.Id, weeks[at].Kind));
         foreach (var (first, last, at) in Runs(week => loads.Points[week]))
@@ -39,9 +37,9 @@ internal static class ProposedEdits
         foreach (var day in emphasis.Tests.Where(day => problem.Weeks.Any(week => IsOpen(week.Index) && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) edits.Add(new SetTestDay(new TestDay(new(id("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
         return edits.ToValueList();
 
-        // A run that began in a week that is closed goes on, and so does one that ends in such a week.
-        bool Stands(IEnumerable<(SeasonWeek First, SeasonWeek Last)> runs, SeasonWeek first, SeasonWeek last) =>
-            runs.Any(run => (run.First == first || run.First.Number < first.Number && !IsOpen(first.Number - 2)) && (run.Last == last || run.Last.Number > last.Number && !IsOpen(last.Number)));
+        IEnumerable<Painting.Run<TKind>> Painted<T, TKind>(Func<int, T> what, Func<int, TKind> kind) => Runs(what).Select(run => new Painting.Run<TKind>(run.First, run.Last, kind(run.At), Beside(what, run.At, run.At - 1), Beside(what, run.Last.Number - 1, run.Last.Number)));
+
+        Painting.Edge Beside<T>(Func<int, T> what, int week, int next) => next < 0 || next >= weeks.Count || IsOpen(next) ? Painting.Edge.Free : EqualityComparer<T>.Default.Equals(what(week), what(next)) ? Painting.Edge.Same : Painting.Edge.Other;
 
         // Prevention has its place in every training week.
         Emphasis LevelOf(QualityKind kind, int week) => kind != QualityKind.Prevention ? (Emphasis)emphasis.Levels[week][(int)kind]

@@ -14,6 +14,8 @@ internal static class Moves
         if (facts.Week.Index < problem.FirstOpen && facts.Week.Lock?.Phase is { } past) Kinds(past);
         else if (facts.Cycle is null) Kinds(PhaseKind.Transition);
         else if (facts.IsCompetition) Kinds(PhaseKind.Competition);
+        // Weeks off between two competition periods are no preparation yet.
+        else if (facts is { IsCycleStart: true, Week: { IsBreak: true, Lock: null or { Phase: null or PhaseKind.Transition } } }) Kinds(PhaseKind.Transition);
         else
         {
             var order = facts.IsCycleStart ? -1 : Demands.Order(from.Phase);
