@@ -6,6 +6,7 @@ using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Desk;
+using Seasonwright.Desk.Proposing;
 using Seasonwright.Solver;
 
 namespace Seasonwright.Cli;
@@ -29,7 +30,7 @@ internal static class ReplanCommand
     private static Exit Run(string file, DateOnly from, string[] moves, string[] cancels, string[] lost, string target, Terminal terminal)
     {
         if (SeasonFiles.OpenStarted(file, terminal) is not var (season, setup)) return Exit.BadInput;
-        var before = season;
+        var stands = season;
         var ids = new NaturalIds(season.Id);
         List<SeasonEdit> happened = [];
         foreach (var move in moves)
@@ -44,7 +45,7 @@ internal static class ReplanCommand
         if (!Edits.DoAll(ref season, ref setup, happened, terminal)) return Exit.Refused;
 
         // What stands is what was planned before anything happened.
-        var wishes = Wishes.Of(before).Repairing(before, season, from);
+        var wishes = Wishes.Of(stands).Repairing(stands, season, from);
         var repaired = Proposals.Of(season, setup, wishes, 1, (kind, key) => ids.Of(kind, key))[0];
         if (repaired.Clash is not null)
         {
@@ -52,10 +53,15 @@ internal static class ReplanCommand
             terminal.Complain("nothing-written");
             return Exit.Refused;
         }
+        var now = season;
         if (!Edits.DoAll(ref season, ref setup, repaired.Edits, terminal)) return Exit.Refused;
         if (!SeasonFiles.Save(target, season, setup, terminal)) return Exit.BadInput;
-        var changes = WhatChanged.Between(before, season);
-        foreach (var line in changes) terminal.Out.WriteLine(line);
+        var changes = RepairChanges.Of(stands, now, season, setup, repaired);
+        foreach (var (cause, lines) in changes)
+        {
+            terminal.Out.WriteLine(Texts.Say($"replan.cause.{cause}"));
+            foreach (var line in lines) terminal.Out.WriteLine($"  {line}");
+        }
         terminal.Tell(changes.Count == 0 ? "replan.same" : "replan.done", target, from);
         return Exit.Done;
     }

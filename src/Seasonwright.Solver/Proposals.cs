@@ -22,7 +22,13 @@ public static class Proposals
         var problem = Problem.Of(season, setup, wishes);
         if (problem.Weeks.Count == 0) return [];
         var structures = count > 1 ? Structures.Several(problem, count, WeeksApart, cancel) : Structures.Best(problem, cancel: cancel) is { } best ? [best] : [];
-        if (structures.Count > 0) return structures.TakeWhile((_, at) => at == 0 || !watch.Enough.IsCancellationRequested).Select(structure => Found(structure, null)).ToValueList();
+        if (structures.Count > 0)
+        {
+            var found = structures.TakeWhile((_, at) => at == 0 || !watch.Enough.IsCancellationRequested).Select(structure => Found(structure, null)).ToValueList();
+            if (wishes.Kept.Count == 0) return found;
+            var unavoidable = Unavoidable(season, setup, wishes, cancel);
+            return found.Select(proposal => proposal with { Unavoidable = unavoidable }).ToValueList();
+        }
         if (wishes.Wider() is { } wider) return Of(season, setup, wider, count, id, watch, cancel);
         var clash = Clashes.Explained(problem, cancel);
         return [Found(clash.LeastBroken, clash)];
@@ -38,9 +44,21 @@ public static class Proposals
 
         Proposal Made(Structure structure, LoadPlan loads, EmphasisPlan emphasis, Clash? clash)
         {
-            var proposal = new Proposal(wishes, structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, _ => true, id));
+            var proposal = new Proposal(wishes, structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, _ => true, id));
             return proposal with { Reasons = Reasons.Of(problem, proposal) };
         }
+    }
+
+    /// <summary>The weeks that do not stay as they stand even where leaving them is three times as dear.</summary>
+    private static ValueList<int> Unavoidable(Season season, Setup setup, Wishes wishes, CancellationToken cancel)
+    {
+        var problem = Problem.Of(season, setup, wishes with { KeepWeight = Math.Min(10_000, 3 * Math.Max(1000, wishes.KeepWeight)) });
+        if (Structures.Best(problem, cancel: cancel) is not { } structure) return [];
+        var loads = LoadPlans.Best(problem, structure, cancel: cancel);
+        return problem.Weeks.Where(week => !week.IsSettled && week.Kept is { } kept && (Other(kept.Phase, structure.Weeks[week.Index].Phase) || Other(kept.Kind, structure.Weeks[week.Index].Kind) || Other(kept.Points, loads.Points[week.Index]))).Select(week => week.Index).ToValueList();
+
+        // Peak is a label of the engine.
+        static bool Other<T>(T? kept, T now) where T : struct => kept is { } stands && !stands.Equals(now is PhaseKind.Peak ? PhaseKind.Competition : now);
     }
 
     /// <summary>The edits that bring some weeks of a proposal into the season it was made for, and only some of its tracks.</summary>

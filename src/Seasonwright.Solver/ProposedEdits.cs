@@ -29,7 +29,8 @@ internal static class ProposedEdits
         foreach (var (first, last, at) in Runs(week => loads.Points[week]))
         {
             var load = problem.Points.ToLoad(loads.Points[at]);
-            if (Between(season, first, last).Any(week => season.TargetOf(week.Id) != load)) edits.Add(new SetWeekLoad(first.Id, last.Id, load));
+            // Nothing is moved by less than a point.
+            if (Between(season, first, last).Any(week => season.TargetOf(week.Id) is not { } stands || problem.Points.Of(stands) != loads.Points[at])) edits.Add(new SetWeekLoad(first.Id, last.Id, load));
         }
         foreach (var quality in Planned(setup))
             foreach (var (first, last, at) in Runs(week => LevelOf(quality.Kind, week)))

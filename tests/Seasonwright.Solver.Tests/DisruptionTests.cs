@@ -53,6 +53,9 @@ public class DisruptionTests
         var changed = repaired.Weeks.Where(week => repaired.KindOf(week.Id) != now.KindOf(week.Id) || repaired.TargetOf(week.Id) != now.TargetOf(week.Id)).Select(week => week.Number).ToList();
         Assert.NotEmpty(changed);
         Assert.All(changed, week => Assert.InRange(week, WeekOf(Match.Day.Value) - reach, WeekOf(Match.Day.Value) + 2 + reach));
+        // The week that the match comes to cannot stay, and no week is named that stays.
+        Assert.Contains(WeekOf(Match.Day.Value) + 1, proposal.Unavoidable);
+        Assert.All(proposal.Unavoidable, week => Assert.Contains(week + 1, changed));
         Assert.Empty(Proposals.Of(planned, Seasons.Team, new Wishes().Repairing(planned, planned, Season.Weeks[0].Days.First, keep), 1, Id)[0].Edits);
     }
 

@@ -1,13 +1,19 @@
+using System.Globalization;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
 /// <summary>What differs between two states of a season, in dates and names a head coach can read.</summary>
 public static class WhatChanged
 {
-    /// <summary>One line per match, event, test day or note; weeks of one kind of change are joined into runs. Empty when nothing differs.</summary>
-    public static IReadOnlyList<string> Between(Season before, Season after)
+    /// <summary>All of it. Empty when nothing differs.</summary>
+    /// <param name="setup">Loads are told in per cent of its normal hard week.</param>
+    public static IReadOnlyList<string> Between(Season before, Season after, Setup setup) => [.. Calendar(before, after), .. Shape(before, after), .. Weeks(before, after, setup, _ => true)];
+
+    /// <summary>The season's frame, then one line per match, event, test day, note or goal.</summary>
+    public static IReadOnlyList<string> Calendar(Season before, Season after)
     {
         var lines = new List<string>();
         var keys = Step.Between(before.Facts, after.Facts).Changes;
@@ -26,15 +32,47 @@ public static class WhatChanged
             }
         }
 
-        lines.AddRange(Weeks(before, after, "changed.phase", (season, week) => season.PhaseOf(week) is { } run ? RunWords.Of(run.Phase) : null));
-        lines.AddRange(Weeks(before, after, "changed.block", (season, week) => season.BlockOf(week) is { } run ? RunWords.Of(run.Block) : null));
-        lines.AddRange(Weeks(before, after, "changed.kind", (season, week) => season.KindOf(week.Id) is { } kind ? Sentences.Say($"kind.{kind}") : null));
-        lines.AddRange(Weeks(before, after, "changed.practices", (season, week) => season.PracticesOf(week.Id) is { } p ? string.Join(", ", new object?[] { p.Count, p.Minutes, p.Rpe }.OfType<object>()) : null));
-        lines.AddRange(Weeks(before, after, "changed.wish", (season, week) => season.PracticeWishOf(week.Id)));
-        lines.AddRange(Marks(keys, after, SeasonFacets.WeekLoad.Name, "changed.load", key => WeekId.Parse(key)));
-        lines.AddRange(Marks(keys, after, SeasonFacets.WeekEmphasis.Name, "changed.emphasis", key => Pair<WeekId, QualityId>.Parse(key).First));
         return lines;
     }
+
+    /// <summary>Phases and blocks, a line for each run of weeks that lies in another one now.</summary>
+    public static IReadOnlyList<string> Shape(Season before, Season after) =>
+    [
+        .. Runs(before, after, "changed.phase", (season, week) => season.PhaseOf(week) is { } run ? RunWords.Of(run.Phase) : null),
+        .. Runs(before, after, "changed.block", (season, week) => season.BlockOf(week) is { } run ? RunWords.Of(run.Block) : null),
+    ];
+
+    /// <summary>What a week itself holds: its kind, load, practices, what is wished of them, and emphasis. A line for each week; weeks side by side that change alike share one.</summary>
+    /// <param name="which">Which weeks, of the season as it is after.</param>
+    public static IReadOnlyList<string> Weeks(Season before, Season after, Setup setup, Func<SeasonWeek, bool> which)
+    {
+        var differing = after.Weeks.Where(which).Select(week => (Week: week, Words: string.Join("; ", Parts(before, after, setup, week)))).Where(week => week.Words.Length > 0);
+        return
+        [
+            .. Joined(differing, (a, b) => a.Week.Number + 1 == b.Week.Number && a.Words == b.Words).Select(run => run is [var (week, words)]
+                ? Sentences.Say("changed.week", week.Number, Day(week.Days.First), Day(week.Days.Last), words)
+                : Sentences.Say("changed.weeks", run[0].Week.Number, run[^1].Week.Number, Day(run[0].Week.Days.First), Day(run[^1].Week.Days.Last), run[0].Words)),
+        ];
+    }
+
+    private static IEnumerable<string> Parts(Season before, Season after, Setup setup, SeasonWeek week)
+    {
+        var (id, known) = (week.Id, before.Week(week.Id) is not null);
+        if (Part("kind", known ? Kind(before) : null, Kind(after)) is { } kind) yield return kind;
+        if (before.TargetOf(id) != after.TargetOf(id)) yield return Part("load", Load(before), Load(after)) ?? Sentences.Say("changed.part.load-little");
+        if (Part("practices", known ? Practised(before) : null, Practised(after)) is { } practices) yield return practices;
+        if (Part("wish", known ? before.PracticeWishOf(id) : null, after.PracticeWishOf(id)) is { } wish) yield return wish;
+        var levels = before.Facts.All(SeasonFacets.WeekEmphasis).Concat(after.Facts.All(SeasonFacets.WeekEmphasis)).Where(fact => fact.Subject.First == id).Select(fact => fact.Subject.Second).Distinct()
+            .Select(quality => (Name: setup.Qualities.FirstOrDefault(other => other.Id == quality)?.Name ?? quality.Text, By: after.EmphasisOf(id, quality) - before.EmphasisOf(id, quality))).OrderBy(level => level.Name, StringComparer.Ordinal).ToList();
+        if (levels.Where(level => level.By > 0).Select(level => level.Name).ToList() is { Count: > 0 } more) yield return Sentences.Say("changed.part.more", string.Join(", ", more));
+        if (levels.Where(level => level.By < 0).Select(level => level.Name).ToList() is { Count: > 0 } less) yield return Sentences.Say("changed.part.less", string.Join(", ", less));
+
+        string? Kind(Season season) => season.KindOf(id) is { } kind ? Sentences.Say($"kind.{kind}") : null;
+        string? Load(Season season) => season.TargetOf(id) is { } load ? string.Create(CultureInfo.InvariantCulture, $"{(200L * load.Au + setup.ReferenceWeek.Au) / (2L * setup.ReferenceWeek.Au)} %") : null;
+        string? Practised(Season season) => season.PracticesOf(id) is { } p ? string.Join(", ", new object?[] { p.Count, p.Minutes, p.Rpe }.OfType<object>()) : null;
+    }
+
+    private static string? Part(string what, string? was, string? now) => was == now ? null : Sentences.Say($"changed.part.{what}", now ?? Sentences.Say("changed.nothing"), was ?? Sentences.Say("changed.nothing"));
 
     private static string Thing<T>(Change change, Func<T, string> words) => (change.Before, change.After) switch
     {
@@ -48,22 +86,13 @@ public static class WhatChanged
     };
 
     /// <summary>Runs of weeks whose word differs, in dates.</summary>
-    private static IEnumerable<string> Weeks(Season before, Season after, string sentence, Func<Season, SeasonWeek, string?> word)
+    private static IEnumerable<string> Runs(Season before, Season after, string sentence, Func<Season, SeasonWeek, string?> word)
     {
         var differing = after.Weeks
             .Select(week => (Week: week, Was: before.Week(week.Id) is { } old ? word(before, old) : null, Is: word(after, week)))
             .Where(week => week.Was != week.Is);
         foreach (var run in Joined(differing, (a, b) => a.Week.Number + 1 == b.Week.Number && a.Was == b.Was && a.Is == b.Is))
             yield return Sentences.Say(sentence, Day(run[0].Week.Days.First), Day(run[^1].Week.Days.Last), run[0].Was ?? Sentences.Say("changed.nothing"), run[0].Is ?? Sentences.Say("changed.nothing"));
-    }
-
-    /// <summary>Runs of weeks in which something of a family changed, in dates, without the figures (AU is not the head coach's language).</summary>
-    private static IEnumerable<string> Marks(IEnumerable<Change> changes, Season after, string facet, string sentence, Func<string, WeekId> weekOf)
-    {
-        var weeks = changes.Where(change => change.Key.Facet == facet).Select(change => after.Week(weekOf(change.Key.Subject)))
-            .OfType<SeasonWeek>().Distinct().OrderBy(week => week.Number);
-        foreach (var run in Joined(weeks, (a, b) => a.Number + 1 == b.Number))
-            yield return Sentences.Say(sentence, Day(run[0].Days.First), Day(run[^1].Days.Last));
     }
 
     private static IEnumerable<List<T>> Joined<T>(IEnumerable<T> items, Func<T, T, bool> follows)

@@ -63,8 +63,8 @@ public sealed class OpenSeason
     }
 
     /// <summary>What differs from the published version, in dates and names; from nothing when none is published.</summary>
-    public static IReadOnlyList<string> Draft(Season now, PublishedSeason? published) =>
-        published is null ? [] : WhatChanged.Between(published.Season, now);
+    public static IReadOnlyList<string> Draft(Season now, Setup setup, PublishedSeason? published) =>
+        published is null ? [] : WhatChanged.Between(published.Season, now, setup);
 }
 
 /// <summary>What the rulebook said, and to which season by which figures.</summary>

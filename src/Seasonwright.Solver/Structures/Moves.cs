@@ -13,7 +13,12 @@ internal static class Moves
         moves.Clear();
         if (facts.Week.Index < problem.FirstOpen && facts.Week.Lock?.Phase is { } past) Kinds(past);
         else if (facts.Cycle is null) Kinds(PhaseKind.Transition);
-        else if (facts.IsCompetition) Kinds(PhaseKind.Competition);
+        else if (facts.IsCompetition)
+        {
+            Kinds(PhaseKind.Competition);
+            // A pause too short to part two periods may still be called one.
+            if (facts.Week is { IsBreak: true, Kept.Phase: PhaseKind.Transition }) Kinds(PhaseKind.Transition);
+        }
         // Weeks off between two competition periods are no preparation yet.
         else if (facts is { IsCycleStart: true, Week: { IsBreak: true, Lock: null or { Phase: null or PhaseKind.Transition } } }) Kinds(PhaseKind.Transition);
         else

@@ -251,7 +251,7 @@ public sealed partial class YearPage : IAsyncDisposable
         rows = [.. drawing.Tracks.Stacked()];
         trackIds = [.. drawing.Tracks.Select(track => track.Id)];
         height = drawing.Height;
-        drafts = OpenSeason.Draft(season, published);
+        drafts = OpenSeason.Draft(season, setup, published);
         weeks = Template.Of(season.Weeks.Select(week => new { id = week.Id.Text, first = week.Days.First, last = week.Days.Last }));
         entries = Entries.Of(season, setup);
         items = Graspable.Of(season);

@@ -4,6 +4,7 @@ using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 using Seasonwright.Core.Tests.Drawn;
 
 namespace Seasonwright.Core.Tests.Edits;
@@ -40,14 +41,19 @@ public class WhatChangedLaws
         Gen.Select(AnySeason.Season, AnyEdit.SeasonEdit.Array[0, 4]).Sample((before, edits) =>
         {
             var after = edits.Aggregate(before, (season, edit) => Decider.Decide(season, edit) is Accepted accepted ? season.With(accepted.Step) : season);
-            var lines = WhatChanged.Between(before, after);
+            var lines = WhatChanged.Between(before, after, TeamSetup);
             Assert.Equal(Spoken(before, after).Equals(Spoken(after, after)), lines.Count == 0);
             Assert.All(lines, line => Assert.False(string.IsNullOrWhiteSpace(line)));
             Interlocked.Increment(ref lines.Count == 0 ? ref silent : ref spoke);
-            Assert.Empty(WhatChanged.Between(after, after));
+            Assert.Empty(WhatChanged.Between(after, after, TeamSetup));
         }, iter: 400);
         Assert.True(silent > 0 && spoke > 0);
     }
+
+    // 2,000 AU are 80 % of it.
+    private static readonly Setup TeamSetup = Done(Done(Setup.Empty(new("team")), new SetReferenceWeek(new Load(2500))), new SetQuality(new Quality(new("power"), "Power", QualityKind.Power, 0)));
+
+    private static Setup Done(Setup setup, SetupEdit edit) => setup.With(Assert.IsType<Accepted>(Decider.Decide(setup, edit)).Step);
 
     private static readonly Season Season = History.After(
         new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, Enumerable.Range(1, 20).Select(n => new WeekId($"w{n}")).ToValueList(), new("Harbour Vale")),
@@ -74,13 +80,13 @@ public class WhatChangedLaws
         { new SetGoal(new Goal(new("g"), 1, "Countermovement jump, cm")), ["New: Countermovement jump, cm"] },
         { new PaintPhase(new("w8"), new("w10"), new("q"), PhaseKind.Competition, new("x"), "League"), ["Phase from Mon 23 Aug 2027 to Sun 29 Aug 2027: League (was General preparation)", "Phase from Mon 30 Aug 2027 to Sun 12 Sep 2027: League (was nothing)"] },
         { new PaintBlock(new("w1"), new("w1"), new("b"), BlockKind.ReEntry, new("x")), ["Block from Mon 5 Jul 2027 to Sun 11 Jul 2027: Re-entry (was nothing)"] },
-        { new SetWeekKind(new("w2"), new("w3"), WeekKind.Building), ["Weeks from Mon 12 Jul 2027 to Sun 25 Jul 2027: building (was nothing)"] },
-        { new SetWeekLoad(new("w2"), new("w3"), new Load(2000)), ["Load changed from Mon 12 Jul 2027 to Sun 25 Jul 2027"] },
-        { new SetEmphasis(new("w2"), new("w2"), new("power"), Emphasis.Focus), ["Emphasis changed from Mon 12 Jul 2027 to Sun 18 Jul 2027"] },
-        { new SetPractices(new("w2"), new("w2"), new Practices(3)), ["Practices a week from Mon 12 Jul 2027 to Sun 18 Jul 2027: 3 (was nothing)"] },
-        { new SetPractices(new("w2"), new("w2"), new Practices(3, new Minutes(90), new Rpe(5.5m))), ["Practices a week from Mon 12 Jul 2027 to Sun 18 Jul 2027: 3, 90 min, RPE 5.5 (was nothing)"] },
+        { new SetWeekKind(new("w2"), new("w3"), WeekKind.Building), ["Weeks 2 to 3, Mon 12 Jul 2027 to Sun 25 Jul 2027: building (was nothing)"] },
+        { new SetWeekLoad(new("w2"), new("w3"), new Load(2000)), ["Weeks 2 to 3, Mon 12 Jul 2027 to Sun 25 Jul 2027: load 80 % (was nothing)"] },
+        { new SetEmphasis(new("w2"), new("w2"), new("power"), Emphasis.Focus), ["Week 2, Mon 12 Jul 2027 to Sun 18 Jul 2027: more Power"] },
+        { new SetPractices(new("w2"), new("w2"), new Practices(3)), ["Week 2, Mon 12 Jul 2027 to Sun 18 Jul 2027: practices 3 (was nothing)"] },
+        { new SetPractices(new("w2"), new("w2"), new Practices(3, new Minutes(90), new Rpe(5.5m))), ["Week 2, Mon 12 Jul 2027 to Sun 18 Jul 2027: practices 3, 90 min, RPE 5.5 (was nothing)"] },
         { new Resize(10, ValueList<WeekId>.Empty), ["The season runs Mon 5 Jul 2027 to Sun 12 Sep 2027 (was Mon 5 Jul 2027 to Sun 21 Nov 2027)"] },
-        { new SetPracticeWish(new("w2"), "Keep Thursday short"), ["Wished of practice from Mon 12 Jul 2027 to Sun 18 Jul 2027: Keep Thursday short (was nothing)"] },
+        { new SetPracticeWish(new("w2"), "Keep Thursday short"), ["Week 2, Mon 12 Jul 2027 to Sun 18 Jul 2027: wished of practice: Keep Thursday short (was nothing)"] },
         { new SetWeekNote(new("w1"), "for myself"), [] },
         { new LockWeeks(new("w1"), new("w2"), true), [] },
     };
@@ -88,5 +94,5 @@ public class WhatChangedLaws
     [Theory]
     [MemberData(nameof(Examples))]
     public void In_dates_and_names(SeasonEdit edit, string[] lines) =>
-        Assert.Equal(lines, WhatChanged.Between(Season, History.After(Season, edit)), StringComparer.Ordinal);
+        Assert.Equal(lines, WhatChanged.Between(Season, History.After(Season, edit), TeamSetup), StringComparer.Ordinal);
 }

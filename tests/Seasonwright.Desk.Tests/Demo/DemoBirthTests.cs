@@ -75,6 +75,6 @@ public class DemoBirthTests
         var open = await desk.SeasonAsync(id!.Value);
         var published = await open.PublishedAsync();
         Assert.Equal(2, published!.Publication.Number);
-        Assert.Equal(2, OpenSeason.Draft(open.Season, published).Count);
+        Assert.Equal(2, OpenSeason.Draft(open.Season, open.Setup, published).Count);
     }
 }

@@ -32,7 +32,7 @@ public class OpenSeasonTests
         await using var desk = await Desk.OpenAsync();
         var open = await desk.SeasonAsync(await desk.StartAsync());
         Assert.Null(await open.PublishedAsync());
-        Assert.Empty(OpenSeason.Draft(open.Season, null));
+        Assert.Empty(OpenSeason.Draft(open.Season, open.Setup, null));
         await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, new SetMatch(new Match(new("m1"), new(2027, 8, 7), Opponent: "Turnes", Venue: Venue.Home))));
         var then = desk.Clock.GetUtcNow();
         // One gesture that publishes and goes on: what follows is draft.
@@ -45,7 +45,7 @@ public class OpenSeasonTests
         var published = await open.PublishedAsync();
         Assert.Equal((new Publication(1, "Pre-season"), then), (published!.Publication, published.Instant));
         Assert.Equal(new DateOnly(2027, 8, 7), published.Season.Match(new("m1"))!.Day);
-        var draft = OpenSeason.Draft(open.Season, published);
+        var draft = OpenSeason.Draft(open.Season, open.Setup, published);
         Assert.Equal(2, draft.Count);
         Assert.Contains(draft, line => line.Contains("Sat 7 Aug 2027", StringComparison.Ordinal) && line.Contains("Sun 8 Aug 2027", StringComparison.Ordinal));
     }
@@ -62,11 +62,11 @@ public class OpenSeasonTests
         var published = await open.PublishedAsync();
         Assert.Equal(new Publication(2, "Two"), published!.Publication);
         Assert.Equal((null, 2000), (Desk.Au(open, 3), published.Season.TargetOf(Desk.Weeks[2])?.Au));
-        Assert.Single(OpenSeason.Draft(open.Season, published));
+        Assert.Single(OpenSeason.Draft(open.Season, open.Setup, published));
         await open.Stream.ApplyAsync(desk.Runa, Desk.Gesture(open, Desk.Load(3, 2100), new Publish("Mended")));
         published = await open.PublishedAsync();
         Assert.Equal(new Publication(3, "Mended"), published!.Publication);
         Assert.Equal(2100, published.Season.TargetOf(Desk.Weeks[2])!.Value.Au);
-        Assert.Empty(OpenSeason.Draft(open.Season, published));
+        Assert.Empty(OpenSeason.Draft(open.Season, open.Setup, published));
     }
 }
