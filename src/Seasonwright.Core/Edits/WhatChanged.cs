@@ -58,10 +58,10 @@ public static class WhatChanged
     private static IEnumerable<string> Parts(Season before, Season after, Setup setup, SeasonWeek week)
     {
         var (id, known) = (week.Id, before.Week(week.Id) is not null);
-        if (Part("kind", known ? Kind(before) : null, Kind(after)) is { } kind) yield return kind;
-        if (before.TargetOf(id) != after.TargetOf(id)) yield return Part("load", Load(before), Load(after)) ?? Sentences.Say("changed.part.load-little");
-        if (Part("practices", known ? Practised(before) : null, Practised(after)) is { } practices) yield return practices;
-        if (Part("wish", known ? before.PracticeWishOf(id) : null, after.PracticeWishOf(id)) is { } wish) yield return wish;
+        if (Part("changed.part.kind", known ? Kind(before) : null, Kind(after)) is { } kind) yield return kind;
+        if (before.TargetOf(id) != after.TargetOf(id)) yield return Part("changed.part.load", Load(before), Load(after)) ?? Sentences.Say("changed.part.load-little");
+        if (Part("changed.part.practices", known ? Practised(before) : null, Practised(after)) is { } practices) yield return practices;
+        if (Part("changed.part.wish", known ? before.PracticeWishOf(id) : null, after.PracticeWishOf(id)) is { } wish) yield return wish;
         var levels = before.Facts.All(SeasonFacets.WeekEmphasis).Concat(after.Facts.All(SeasonFacets.WeekEmphasis)).Where(fact => fact.Subject.First == id).Select(fact => fact.Subject.Second).Distinct()
             .Select(quality => (Name: setup.Qualities.FirstOrDefault(other => other.Id == quality)?.Name ?? quality.Text, By: after.EmphasisOf(id, quality) - before.EmphasisOf(id, quality))).OrderBy(level => level.Name, StringComparer.Ordinal).ToList();
         if (levels.Where(level => level.By > 0).Select(level => level.Name).ToList() is { Count: > 0 } more) yield return Sentences.Say("changed.part.more", string.Join(", ", more));
@@ -72,7 +72,7 @@ public static class WhatChanged
         string? Practised(Season season) => season.PracticesOf(id) is { } p ? string.Join(", ", new object?[] { p.Count, p.Minutes, p.Rpe }.OfType<object>()) : null;
     }
 
-    private static string? Part(string what, string? was, string? now) => was == now ? null : Sentences.Say($"changed.part.{what}", now ?? Sentences.Say("changed.nothing"), was ?? Sentences.Say("changed.nothing"));
+    private static string? Part(string sentence, string? was, string? now) => was == now ? null : Sentences.Say(sentence, now ?? Sentences.Say("changed.nothing"), was ?? Sentences.Say("changed.nothing"));
 
     private static string Thing<T>(Change change, Func<T, string> words) => (change.Before, change.After) switch
     {

@@ -1,5 +1,3 @@
-using Seasonwright.Core.Edits;
-using Seasonwright.Core.Facts;
 using Seasonwright.Core.Loads;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
@@ -16,7 +14,6 @@ internal sealed record ComparedWeek(SeasonWeek Week, string Matches, string Now,
 {
     public static IReadOnlyList<ComparedWeek> Of(Season now, Season then, Setup setup, Proposal proposal)
     {
-        var changed = Step.Between(now.Facts, then.Facts).Changes.Select(change => change.Key.Subject.Split(':')[0]).ToHashSet(StringComparer.Ordinal);
         var tests = then.TestDays.Where(test => now.TestDays.All(old => old.Id != test.Id)).Select(test => test.Day).ToList();
         return
         [
@@ -27,9 +24,16 @@ internal sealed record ComparedWeek(SeasonWeek Week, string Matches, string Now,
                 Words(then, week, setup),
                 string.Join(", ", setup.Qualities.Where(quality => then.EmphasisOf(week.Id, quality.Id) >= Emphasis.Develop).Select(quality => then.EmphasisOf(week.Id, quality.Id) == Emphasis.Focus ? Web.Words.Say("propose.focus", quality.Name) : quality.Name)),
                 string.Join(", ", then.TestDays.Where(test => week.Days.Contains(test.Day)).Select(test => test.Day.Short(setup.Locale))),
-                changed.Contains(week.Id.Text) || tests.Exists(week.Days.Contains),
+                !Looks(now, now.Week(week.Id)!, setup).SequenceEqual(Looks(then, week, setup)) || tests.Exists(week.Days.Contains),
                 proposal.Reasons[week.Number - 1])),
         ];
+    }
+
+    /// <summary>All that can be seen of a week's plan; under which id a run lies cannot.</summary>
+    private static IEnumerable<object?> Looks(Season season, SeasonWeek week, Setup setup)
+    {
+        var (phase, block) = (season.PhaseOf(week), season.BlockOf(week));
+        return [phase?.Phase, phase?.First == week, block?.Block, block?.First == week, season.KindOf(week.Id), season.TargetOf(week.Id), .. setup.Qualities.Select(quality => (object?)season.EmphasisOf(week.Id, quality.Id))];
     }
 
     private static string MatchText(Match match, Setup setup) => $"{match.Day!.Value.Short(setup.Locale)} {match.Opponent}{(match.Importance == Importance.Key ? $" ({Web.Words.Say("propose.key")})" : "")}".Trim();

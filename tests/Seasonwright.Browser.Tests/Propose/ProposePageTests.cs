@@ -137,6 +137,21 @@ public sealed class ProposePageTests(BrowserFixture browser)
         Assert.Empty(window.Complaints);
     }
 
+    [Fact]
+    public async Task Both_ways_on_from_a_cup_match_stand_beside_each_other()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await OpenAsync(workspace, "Propose", 768);
+        var page = window.Page;
+        await page.GetByRole(AriaRole.Link, new() { Name = "Both ways on" }).ClickAsync();
+        await page.Locator(".ways-of a").First.ClickAsync();
+        await Assertions.Expect(page.Locator(".ways-side tbody tr")).ToHaveCountAsync(8);
+        await Assertions.Expect(page.Locator(".ways-side tr.differs").First).ToContainTextAsync("congested");
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync(".sheet");
+        Assert.Empty(window.Complaints);
+    }
+
     private static async Task FindAsync(IPage page)
     {
         await page.Locator(".brief .main-act").ClickAsync();

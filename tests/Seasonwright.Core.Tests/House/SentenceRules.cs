@@ -59,7 +59,7 @@ public partial class SentenceRules
     {
         foreach (var (id, text) in Sentences)
         {
-            var said = Seasonwright.Core.Sentences.Say(id, [.. Enumerable.Range(1, 4).Select(n => (object)new DateOnly(2027, 7, n))]);
+            var said = Seasonwright.Core.Sentences.Say(id, [.. Enumerable.Range(1, 5).Select(n => (object)new DateOnly(2027, 7, n))]);
             Assert.DoesNotMatch(Holes(), said);
             Assert.False(string.IsNullOrWhiteSpace(text), id);
         }

@@ -1,0 +1,30 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Rules;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Solver;
+
+namespace Seasonwright.Desk.Proposing;
+
+/// <summary>Both ways on from a match that may not be played, out of the plan that stands where there is one.</summary>
+public static class Ways
+{
+    /// <summary>Nobody says how likely it is.</summary>
+    private const int EvenChance = 50;
+
+    /// <param name="match">The match; its week and those around it are open, the others stay as they are planned.</param>
+    /// <returns>Null for a match that is not conditional or has no day in the season.</returns>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static Branches? Of(Season season, Setup setup, DateOnly today, MatchId match, CancellationToken cancel)
+    {
+        if (season.Match(match)?.Days is not { } days) return null;
+        var (wishes, ids) = (Wishes.Of(season), new NaturalIds(season.Id));
+        DateOnly? from = season.Days?.Contains(today) == true ? today : null;
+        var ahead = season.Weeks.Where(week => from is not { } day || week.Days.First > day).ToList();
+        wishes = ahead.TrueForAll(week => season.TargetOf(week.Id) is not null)
+            ? wishes.Repairing(season, season, from ?? season.Weeks[0].Days.First) with { Disrupted = season.Weeks.Where(week => week.Days.Overlaps(days)).Select(week => week.Id).ToValueList() }
+            : wishes with { From = from };
+        return Branches.Of(season, setup, wishes, match, EvenChance, planned => Rulebook.Check(planned, setup).Findings.Count(finding => !finding.IsForced), (kind, key) => ids.Of(kind, match.Text, key), cancel);
+    }
+}
