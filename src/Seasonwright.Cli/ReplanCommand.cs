@@ -30,12 +30,20 @@ internal static class ReplanCommand
     private static Exit Run(string file, DateOnly from, string[] moves, string[] cancels, string[] lost, string target, Terminal terminal)
     {
         if (SeasonFiles.OpenStarted(file, terminal) is not var (season, setup)) return Exit.BadInput;
+        if (season.Days is { } days && !days.Contains(from))
+        {
+            terminal.Complain("replan.outside", from, days.First, days.Last);
+            return Exit.BadInput;
+        }
         var stands = season;
         var ids = new NaturalIds(season.Id);
         List<SeasonEdit> happened = [];
         foreach (var move in moves)
             if (Moved(move, terminal) is { } edit) happened.Add(edit);
             else return Exit.BadInput;
+        // A match that moves and is called off is called off on its new day.
+        if (!Edits.DoAll(ref season, ref setup, happened, terminal)) return Exit.Refused;
+        happened.Clear();
         foreach (var cancel in cancels)
             if (CalledOff(season, cancel, terminal) is { } edit) happened.Add(edit);
             else return Exit.BadInput;
@@ -56,7 +64,7 @@ internal static class ReplanCommand
         var now = season;
         if (!Edits.DoAll(ref season, ref setup, repaired.Edits, terminal)) return Exit.Refused;
         if (!SeasonFiles.Save(target, season, setup, terminal)) return Exit.BadInput;
-        var changes = RepairChanges.Of(stands, now, season, setup, repaired);
+        var changes = RepairChanges.Of(stands, now, season, setup, Proposals.Unavoidable(now, setup, repaired));
         foreach (var (cause, lines) in changes)
         {
             terminal.Out.WriteLine(Texts.Say($"replan.cause.{cause}"));

@@ -21,12 +21,13 @@ public static class EmphasisPlans
             cancel.ThrowIfCancellationRequested();
             throw new InvalidOperationException($"Emphasis that may pay for everything it breaks was not found: {status}.");
         }
-        return new EmphasisPlan(model.Levels(solver), model.Tests(solver), (long)solver.ObjectiveValue, (long)Math.Ceiling(solver.BestObjectiveBound), status == CpSolverStatus.Optimal, [.. model.Short(solver).Select(one => one with { IsForced = IsForced(problem, structure, loads, one) })]);
+        return new EmphasisPlan(model.Levels(solver), model.Tests(solver), (long)solver.ObjectiveValue, (long)Math.Ceiling(solver.BestObjectiveBound), status == CpSolverStatus.Optimal, [.. model.Short(solver).Select(one => one with { IsForced = IsForced(problem, structure, loads, one, cancel) })]);
     }
 
     /// <summary>Whether no emphasis keeps a condition, whatever it pays for the others.</summary>
-    private static bool IsForced(Problem problem, Structure structure, LoadPlan loads, Breach breach)
+    private static bool IsForced(Problem problem, Structure structure, LoadPlan loads, Breach breach, CancellationToken cancel)
     {
+        cancel.ThrowIfCancellationRequested();
         using var solver = new CpSolver { StringParameters = Parameters };
         return solver.Solve(new EmphasisModel(problem, structure, loads, breach).Model) == CpSolverStatus.Infeasible;
     }

@@ -19,7 +19,7 @@ internal static class Painting
         var (now, kept) = (season, new HashSet<TId>());
         foreach (var run in runs)
         {
-            var own = laid(now).Where(one => one.Kind.Equals(run.Kind) && !kept.Contains(one.Id) && run.MayBe(one.First, one.Last)).MaxBy(one => run.Shared(one.First, one.Last));
+            var own = laid(now).Where(one => one.Kind.Equals(run.Kind) && (!kept.Contains(one.Id) || run.GoesOn(one.First, one.Last)) && run.MayBe(one.First, one.Last)).MaxBy(one => run.Shared(one.First, one.Last));
             if (own is not null) kept.Add(own.Id);
             // What of it lies beyond this run is painted by the next, or left alone.
             if (own is not null && run.Shared(own.First, own.Last) == run.Length) continue;
@@ -51,6 +51,9 @@ internal static class Painting
         /// <summary>Whether this run may go on as a standing one: they share weeks, or it joins one that is left alone.</summary>
         public bool MayBe(SeasonWeek first, SeasonWeek last) =>
             (first.Number >= First.Number || Before != Edge.Free) && (Shared(first, last) > 0 || Before == Edge.Same && last.Number == First.Number - 1 || After == Edge.Same && first.Number == Last.Number + 1);
+
+        /// <summary>Whether a standing run lies in the week before, which is left alone and belongs with this one.</summary>
+        public bool GoesOn(SeasonWeek first, SeasonWeek last) => Before == Edge.Same && first.Number < First.Number && last.Number >= First.Number - 1;
 
         public int Length => Last.Number - First.Number + 1;
 

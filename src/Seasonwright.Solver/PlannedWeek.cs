@@ -13,6 +13,7 @@ namespace Seasonwright.Solver;
 /// <param name="DaysOff">Days without team training that end with the day before this week, breaks only.</param>
 /// <param name="Lock">What must hold.</param>
 /// <param name="Kept">What stands and is left at a price.</param>
+/// <param name="Closed">Days on which nobody trains, because of events.</param>
 /// <param name="IsSettled">Begun, or locked in the season: what is entered is a fact of the plan. What is wished beside the season is none.</param>
 public sealed record PlannedWeek(
     int Index,
@@ -25,8 +26,9 @@ public sealed record PlannedWeek(
     int? PracticePoints,
     int DaysOff,
     WeekLock? Lock,
-    WeekLock? Kept = null,
-    bool IsSettled = false)
+    WeekLock? Kept,
+    bool IsSettled,
+    ValueList<DateOnly> Closed)
 {
     /// <summary>Below this share no team training is planned. Common practice, no source.</summary>
     private const int BreakBelow = 40;

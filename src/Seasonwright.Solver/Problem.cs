@@ -68,14 +68,14 @@ public sealed record Problem(
         var weeks = WeeksOf(season, setup, wishes, points).ToValueList();
         return new Problem(
             weeks,
-            CyclesOf(weeks, Math.Clamp(wishes.WeeksBetweenCompetitions, 2, 20)).ToValueList(),
+            CyclesOf(weeks, Math.Clamp(wishes.WeeksBetweenCompetitions, Brief.LeastWeeksBetween, Brief.MostWeeksBetween)).ToValueList(),
             wishes.Start ?? StartOf(setup),
             points,
             Math.Clamp(points.Of(setup.UsualWeek.Practices.Load), 0, 200),
             points.Of(Load.Of(setup.MatchLoad.Minutes, setup.MatchLoad.Rpe)),
-            Math.Clamp(wishes.LargestWeek, 40, 200),
+            Math.Clamp(wishes.LargestWeek, Brief.LeastWeek, Brief.MostWeek),
             weeks.Count(week => week.First < wishes.From),
-            Math.Clamp(wishes.KeepWeight, 0, 10_000),
+            Math.Clamp(wishes.KeepWeight, 0, Wishes.HighestKeepWeight),
             wishes.Boldness,
             GoalsOf(season, setup),
             wishes.Tapers,
@@ -123,7 +123,7 @@ public sealed record Problem(
             var isSettled = isPast || season.IsLocked(week.Id) || wishes.Reach is { } reach && !disrupted.Exists(other => Math.Abs(other - week.Number) <= reach);
             var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, Availability(week, events), matches,
                 points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, wish, isSettled, points),
-                stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null);
+                stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null, week.Days.Days().Where(day => Left(day, events) == 0).ToValueList());
             off = planned.IsBreak ? off + planned.Days : 0;
             yield return planned;
         }
@@ -141,9 +141,12 @@ public sealed record Problem(
     private static int Availability(SeasonWeek week, List<Event> events)
     {
         var sum = 0;
-        foreach (var day in week.Days.Days()) sum += events.Where(item => item.Days.Contains(day)).Select(item => item.Training!.Value.Value).DefaultIfEmpty(100).Min();
+        foreach (var day in week.Days.Days()) sum += Left(day, events);
         return sum / week.Days.Length;
     }
+
+    /// <summary>The share of training that events leave of a day, in per cent.</summary>
+    private static int Left(DateOnly day, List<Event> events) => events.Where(item => item.Days.Contains(day)).Select(item => item.Training!.Value.Value).DefaultIfEmpty(100).Min();
 
     private static WeekLock? LockOf(Season season, SeasonWeek week, WeekWish? wish, bool isSettled, Points points)
     {

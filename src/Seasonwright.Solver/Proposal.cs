@@ -11,9 +11,8 @@ namespace Seasonwright.Solver;
 /// <param name="Clash">What cannot all hold; null for a season whose wishes can.</param>
 /// <param name="ClashInWords">The same in the coach's words, and how the plan that breaks least breaks it; empty where nothing clashes.</param>
 /// <param name="Reasons">For each week why it is as it is.</param>
-/// <param name="Unavoidable">Of a plan that is repaired: the weeks, by index, whose phase, kind or load would not be left as it stands even if that were three times as dear.</param>
 /// <param name="Edits">For the weeks that are open, only what changes; none for a plan that stands so already.</param>
-public sealed record Proposal(Wishes Wishes, Structure Structure, LoadPlan Loads, EmphasisPlan Emphasis, Clash? Clash, ValueList<string> ClashInWords, ValueList<ValueList<WeekReason>> Reasons, ValueList<int> Unavoidable, ValueList<SeasonEdit> Edits)
+public sealed record Proposal(Wishes Wishes, Structure Structure, LoadPlan Loads, EmphasisPlan Emphasis, Clash? Clash, ValueList<string> ClashInWords, ValueList<ValueList<WeekReason>> Reasons, ValueList<SeasonEdit> Edits)
 {
     /// <summary>What phases, kinds and loads are worth together, in units; comparable between proposals for one season and the same wishes.</summary>
     public long Value => Structure.Fixed + Loads.Value;

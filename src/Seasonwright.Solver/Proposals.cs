@@ -11,6 +11,9 @@ public static class Proposals
     /// <summary>Plans that stand beside each other differ in so many weeks at least: one week apart they only move an unloading week.</summary>
     private const int WeeksApart = 4;
 
+    /// <summary>How many weeks each side of what happened a repair opens, one after the other; null for all.</summary>
+    private static readonly int?[] Reaches = [0, 1, 2, 4, 8, null];
+
     /// <param name="count">How many at most, 1 and more: the best first, any two differ in the phase or kind of four weeks or more.</param>
     /// <param name="id">The id of something new, by its kind ("phase", "block", "test") and by what makes it one of its kind; the same for the same.</param>
     /// <param name="watch">Hears how far the work is; null for nobody.</param>
@@ -19,17 +22,38 @@ public static class Proposals
     public static ValueList<Proposal> Of(Season season, Setup setup, Wishes wishes, int count, Func<string, string, string> id, Watch? watch = null, CancellationToken cancel = default)
     {
         watch ??= Watch.None;
+        return wishes.Reach is { } most && wishes.Stands is { } stands ? Repaired(season, setup, wishes, stands, most, count, id, watch, cancel) : Found(season, setup, wishes, count, id, watch, cancel);
+    }
+
+    /// <summary>Opens no more weeks around what happened than it takes: the fewest with which no rule is broken that was not before, and those with the fewest breaches where there are no such.</summary>
+    private static ValueList<Proposal> Repaired(Season season, Setup setup, Wishes wishes, Season stands, int most, int count, Func<string, string, string> id, Watch watch, CancellationToken cancel)
+    {
+        var silent = watch with { Tell = (_, _) => { } };
+        var before = Found(stands, setup, wishes with { Reach = 0, Disrupted = [] }, 1, id, silent, cancel) is [var stood] ? Breaches(stood).ToHashSet() : [];
+        (ValueList<Proposal> Found, int New)? best = null;
+        foreach (var reach in Reaches)
+        {
+            // Beyond what is allowed only where there is no plan within.
+            if (best is not null && (reach is null || reach > most)) break;
+            var found = Found(season, setup, wishes with { Reach = reach }, count, id, reach is null ? watch : silent, cancel);
+            if (found.Count == 0) continue;
+            var more = Breaches(found[0]).Count(breach => !before.Contains(breach));
+            if (best is null || more < best.Value.New) best = (found, more);
+            if (more == 0) break;
+        }
+        return best?.Found ?? [];
+
+        static IEnumerable<(Condition, int)> Breaches(Proposal proposal) =>
+            proposal.Structure.Broken.Concat(proposal.Loads.Short).Concat(proposal.Emphasis.Short).Where(breach => breach.Condition.Rule.Length > 0).Select(breach => (breach.Condition, breach.Week));
+    }
+
+    private static ValueList<Proposal> Found(Season season, Setup setup, Wishes wishes, int count, Func<string, string, string> id, Watch watch, CancellationToken cancel)
+    {
         var problem = Problem.Of(season, setup, wishes);
         if (problem.Weeks.Count == 0) return [];
         var structures = count > 1 ? Structures.Several(problem, count, WeeksApart, cancel) : Structures.Best(problem, cancel: cancel) is { } best ? [best] : [];
-        if (structures.Count > 0)
-        {
-            var found = structures.TakeWhile((_, at) => at == 0 || !watch.Enough.IsCancellationRequested).Select(structure => Found(structure, null)).ToValueList();
-            if (wishes.Kept.Count == 0) return found;
-            var unavoidable = Unavoidable(season, setup, wishes, cancel);
-            return found.Select(proposal => proposal with { Unavoidable = unavoidable }).ToValueList();
-        }
-        if (wishes.Wider() is { } wider) return Of(season, setup, wider, count, id, watch, cancel);
+        if (structures.Count > 0) return structures.TakeWhile((_, at) => at == 0 || !watch.Enough.IsCancellationRequested).Select(structure => Found(structure, null)).ToValueList();
+        if (wishes.Reach is not null) return [];
         var clash = Clashes.Explained(problem, cancel);
         return [Found(clash.LeastBroken, clash)];
 
@@ -44,15 +68,16 @@ public static class Proposals
 
         Proposal Made(Structure structure, LoadPlan loads, EmphasisPlan emphasis, Clash? clash)
         {
-            var proposal = new Proposal(wishes, structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, _ => true, id));
+            var proposal = new Proposal(wishes, structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, _ => true, id));
             return proposal with { Reasons = Reasons.Of(problem, proposal) };
         }
     }
 
-    /// <summary>The weeks that do not stay as they stand even where leaving them is three times as dear.</summary>
-    private static ValueList<int> Unavoidable(Season season, Setup setup, Wishes wishes, CancellationToken cancel)
+    /// <summary>Of a repair: the weeks, by index, whose phase, kind or load do not stay as they stand even where leaving them is as dear as it gets; none for a plan made anew.</summary>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static ValueList<int> Unavoidable(Season season, Setup setup, Proposal repair, CancellationToken cancel = default)
     {
-        var problem = Problem.Of(season, setup, wishes with { KeepWeight = Math.Min(10_000, 3 * Math.Max(1000, wishes.KeepWeight)) });
+        var problem = Problem.Of(season, setup, repair.Wishes with { KeepWeight = Wishes.HighestKeepWeight });
         if (Structures.Best(problem, cancel: cancel) is not { } structure) return [];
         var loads = LoadPlans.Best(problem, structure, cancel: cancel);
         return problem.Weeks.Where(week => !week.IsSettled && week.Kept is { } kept && (Other(kept.Phase, structure.Weeks[week.Index].Phase) || Other(kept.Kind, structure.Weeks[week.Index].Kind) || Other(kept.Points, loads.Points[week.Index]))).Select(week => week.Index).ToValueList();

@@ -14,29 +14,35 @@ internal static class ProposedEdits
     public static ValueList<SeasonEdit> Of(Season season, Setup setup, Problem problem, Structure structure, LoadPlan loads, EmphasisPlan emphasis, Func<int, bool> takes, Func<string, string, string> id)
     {
         List<SeasonEdit> edits = [];
+        // A plan proposed before may have made things of the same name.
+        HashSet<string> known = new(season.Phases.Select(run => run.Id.Text).Concat(season.Blocks.Select(run => run.Id.Text)).Concat(season.AllTestDays.Select(test => test.Id.Text)), StringComparer.Ordinal);
         bool IsOpen(int week) => takes(week) && week >= problem.FirstOpen && !problem.Weeks[week].IsSettled && !season.IsLocked(problem.Weeks[week].Id);
         var (weeks, all) = (structure.Weeks, Enumerable.Range(0, problem.Weeks.Count).ToList());
         IEnumerable<(SeasonWeek First, SeasonWeek Last, int At)> Runs<T>(Func<int, T> what) => Open(season, all, IsOpen, what);
 
         edits.AddRange(Painting.Of(season, Painted(week => weeks[week].Phase, at => weeks[at].Phase),
             now => now.Phases.Select(run => new Painting.Laid<PhaseId, PhaseKind>(run.Id, run.Phase.Kind, run.Phase.Name, run.First, run.Last)),
-            (run, own) => new PaintPhase(run.First.Id, run.Last.Id, own?.Id ?? new(id("phase", run.First.Id.Text)), run.Kind, new(id("phase-rest", run.First.Id.Text)), own?.Name)));
+            (run, own) => new PaintPhase(run.First.Id, run.Last.Id, own?.Id ?? new(New("phase", run.First.Id.Text)), run.Kind, new(New("phase-rest", run.First.Id.Text)), own?.Name)));
         edits.AddRange(Painting.Of(season, Painted(week => weeks[week].Kind == WeekKind.Break ? -1 : weeks[week].Block, at => KindOf(weeks.Where(week => week.Block == weeks[at].Block).ToList())).Where(run => weeks[run.First.Number - 1].Kind != WeekKind.Break),
             now => now.Blocks.Select(run => new Painting.Laid<BlockId, BlockKind>(run.Id, run.Block.Kind, run.Block.Name, run.First, run.Last)),
-            (run, own) => new PaintBlock(run.First.Id, run.Last.Id, own?.Id ?? new(id("block", run.First.Id.Text)), run.Kind, new(id("block-rest", run.First.Id.Text)), own?.Name)));
+            (run, own) => new PaintBlock(run.First.Id, run.Last.Id, own?.Id ?? new(New("block", run.First.Id.Text)), run.Kind, new(New("block-rest", run.First.Id.Text)), own?.Name)));
         foreach (var (first, last, at) in Runs(week => weeks[week].Kind))
             if (Between(season, first, last).Any(week => season.KindOf(week.Id) != weeks[at].Kind)) edits.Add(new SetWeekKind(first.Id, last.Id, weeks[at].Kind));
-        foreach (var (first, last, at) in Runs(week => loads.Points[week]))
-        {
-            var load = problem.Points.ToLoad(loads.Points[at]);
-            // Nothing is moved by less than a point.
-            if (Between(season, first, last).Any(week => season.TargetOf(week.Id) is not { } stands || problem.Points.Of(stands) != loads.Points[at])) edits.Add(new SetWeekLoad(first.Id, last.Id, load));
-        }
+        // Nothing is moved by less than a point.
+        foreach (var (first, last, at) in Runs(week => season.TargetOf(season.Weeks[week].Id) is { } load && problem.Points.Of(load) == loads.Points[week] ? -1 : loads.Points[week]))
+            if (season.TargetOf(first.Id) is not { } load || problem.Points.Of(load) != loads.Points[at]) edits.Add(new SetWeekLoad(first.Id, last.Id, problem.Points.ToLoad(loads.Points[at])));
         foreach (var quality in Planned(setup))
             foreach (var (first, last, at) in Runs(week => LevelOf(quality.Kind, week)))
                 if (Between(season, first, last).Any(week => season.EmphasisOf(week.Id, quality.Id) != LevelOf(quality.Kind, at))) edits.Add(new SetEmphasis(first.Id, last.Id, quality.Id, LevelOf(quality.Kind, at)));
-        foreach (var day in emphasis.Tests.Where(day => problem.Weeks.Any(week => IsOpen(week.Index) && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) edits.Add(new SetTestDay(new TestDay(new(id("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
+        foreach (var day in emphasis.Tests.Where(day => problem.Weeks.Any(week => IsOpen(week.Index) && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) edits.Add(new SetTestDay(new TestDay(new(New("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
         return edits.ToValueList();
+
+        string New(string kind, string key)
+        {
+            var made = id(kind, key);
+            for (var again = 2; !known.Add(made); again++) made = id(kind, $"{key} {again}");
+            return made;
+        }
 
         IEnumerable<Painting.Run<TKind>> Painted<T, TKind>(Func<int, T> what, Func<int, TKind> kind) => Runs(what).Select(run => new Painting.Run<TKind>(run.First, run.Last, kind(run.At), Beside(what, run.At, run.At - 1), Beside(what, run.Last.Number - 1, run.Last.Number)));
 

@@ -29,6 +29,8 @@ public static class Reasons
             yield return new(PlanWords.Say(10 * points + 10 > bound.Most ? "binds.most" : "binds.least", PlanWords.Of(bound.Condition)), bound.Condition.Rule, bound.Condition);
         foreach (var one in proposal.Loads.Short.Where(one => one.Week == week.Index))
             yield return new(PlanWords.Say(one.IsForced ? "short.forced" : "short", PlanWords.Of(one.Condition), Points(one)), one.Condition.Rule, one.Condition);
+        foreach (var one in proposal.Emphasis.Short.Where(one => one.Week == week.Index))
+            yield return new(PlanWords.Say(one.IsForced ? "short.emphasis-forced" : "short.emphasis", PlanWords.Of(one.Condition), one.Beyond), one.Condition.Rule, one.Condition);
     }
 
     private static string Points(Breach breach) => (breach.Beyond / 10.0).ToString("0.#", CultureInfo.InvariantCulture);

@@ -24,7 +24,7 @@ public sealed record Wishes
         Time = season.Brief.Time ?? [],
     };
 
-    /// <summary>These wishes for a plan that is repaired from a day on: every week stands as it was planned, and only the weeks around what has happened are open.</summary>
+    /// <summary>These wishes for a plan that is repaired from a day on: every week stands as it was planned, and only as many weeks around what has happened are open as it takes.</summary>
     /// <param name="stands">The plan that is kept to, with the calendar it was made for.</param>
     /// <param name="now">The season with what has happened.</param>
     public Wishes Repairing(Season stands, Season now, DateOnly from, int keepWeight = UsualKeepWeight) => this with
@@ -32,23 +32,27 @@ public sealed record Wishes
         From = from,
         KeepWeight = keepWeight,
         Kept = stands.Weeks.Select(week => new WeekWish(week.Id, stands.PhaseOf(week)?.Phase.Kind, stands.KindOf(week.Id), stands.TargetOf(week.Id))).ToValueList(),
+        Stands = stands,
         Disrupted = Disruption.Weeks(stands, now),
         Reach = keepWeight switch { <= 0 => null, < UsualKeepWeight => 2 * UsualReach, UsualKeepWeight => UsualReach, _ => UsualReach / 2 },
     };
 
-    /// <summary>The same with more weeks open; null where all are.</summary>
-    public Wishes? Wider() => Reach switch { null => null, >= 2 * UsualReach => this with { Reach = null }, _ => this with { Reach = 2 * Reach } };
-
     /// <summary>Weeks in which something has happened since the plan was made.</summary>
     public ValueList<WeekId> Disrupted { get; init; } = ValueList<WeekId>.Empty;
 
-    /// <summary>So many weeks before and after those are open, and the others stay as they are; null for all.</summary>
+    /// <summary>The plan that is repaired, with the calendar it was made for; null for a plan that is made anew.</summary>
+    public Season? Stands { get; init; }
+
+    /// <summary>So many weeks before and after those are open at most, and the others stay as they are; null for all.</summary>
     public int? Reach { get; init; }
 
-    /// <summary>Four weeks, a block, are open around what has happened. Common practice, no source.</summary>
+    /// <summary>Four weeks, a block, may be open around what has happened. Common practice, no source.</summary>
     private const int UsualReach = 4;
 
     private const int UsualKeepWeight = 1000;
+
+    /// <summary>As dear as staying gets.</summary>
+    public const int HighestKeepWeight = 10_000;
 
     /// <summary>What is not asked for this once: to see what a condition costs, or to have a plan where all together have none.</summary>
     public Relaxed LeftOut { get; init; } = Relaxed.None;
@@ -65,7 +69,7 @@ public sealed record Wishes
     public int? Tests { get; init; }
 
     /// <summary>The most a week may hold, in points, 40 to 200. Weeks whose matches alone weigh more are a fact.</summary>
-    public int LargestWeek { get; init; } = 120;
+    public int LargestWeek { get; init; } = Brief.Default.LargestWeek.Value;
 
     public Boldness Boldness { get; init; }
 
@@ -76,5 +80,5 @@ public sealed record Wishes
     public DateOnly? From { get; init; }
 
     /// <summary>A stretch of so many whole weeks without an official match parts two competition periods, 2 to 20. Common practice, no source.</summary>
-    public int WeeksBetweenCompetitions { get; init; } = 4;
+    public int WeeksBetweenCompetitions { get; init; } = Brief.UsualWeeksBetween;
 }

@@ -1,5 +1,6 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Tests.Rules;
 
 namespace Seasonwright.Solver.Tests;
@@ -27,6 +28,16 @@ public class BadInputTests(ITestOutputHelper output)
         Assert.Null(proposal.Clash);
         Assert.Equal(proposal.Structure.Weeks.Count, proposal.Loads.Points.Count);
         Assert.Empty(proposal.Structure.Broken);
+    }
+
+    /// <summary>Four matches in a week of nearly seven times the squad's usual one.</summary>
+    [Fact]
+    public void A_tournament_far_above_the_usual_week_is_a_fact()
+    {
+        var team = Plans.Team().With(Assert.IsType<Accepted>(Decider.Decide(Plans.Team(), new SetReferenceWeek(new Load(60)))).Step);
+        var proposal = Assert.Single(Proposals.Of(Plans.Of("-x6 -/3/4/5/6! -/6x4"), team, new Wishes(), 1, (kind, key) => $"{kind}-{key}"));
+        Assert.Null(proposal.Clash);
+        Assert.True(proposal.Loads.Points[6] > 500, $"{proposal.Loads.Points[6]}");
     }
 
     /// <summary>A lock is a fact: what locked weeks alone break is told, and the other weeks are planned around them.</summary>

@@ -53,6 +53,15 @@ public class LoadPlansTests
         Assert.Throws<OperationCanceledException>(() => EmphasisPlans.Best(problem, structure, LoadPlans.Best(problem, structure), new CancellationToken(canceled: true)));
     }
 
+    /// <summary>What a listener throws must not leave through the solver, which would end the program.</summary>
+    [Fact]
+    public void A_listener_that_fails_ends_the_search_and_says_so()
+    {
+        var problem = Problem.Of(Seasons.Drawn(7), Seasons.Team, new Wishes());
+        var structure = Structures.LeastBroken(problem)!;
+        Assert.Throws<TimeZoneNotFoundException>(() => LoadPlans.Best(problem, structure, _ => throw new TimeZoneNotFoundException("nobody listens")));
+    }
+
     private static IEnumerable<int[]> Combinations(Limits.Range[] ranges)
     {
         var loads = ranges.Select(range => range.Least).ToArray();

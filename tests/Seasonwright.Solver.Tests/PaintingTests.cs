@@ -50,7 +50,7 @@ public class PaintingTests
     public void A_break_that_stands_stays_one_where_the_pause_becomes_too_short_to_part_two_periods()
     {
         var repaired = Repaired(Planned, new MoveMatch(Season.Matches.Last().Id, Monday.AddDays(7 * 18 - 2)));
-        Assert.Equal([PhaseKind.Competition, PhaseKind.Transition, PhaseKind.Transition, PhaseKind.Competition], Enumerable.Range(14, 4).Select(week => repaired.PhaseOf(repaired.Weeks[week - 1])!.Phase.Kind));
+        Assert.Equal([PhaseKind.Competition, PhaseKind.Transition, PhaseKind.Transition], Enumerable.Range(14, 3).Select(week => repaired.PhaseOf(repaired.Weeks[week - 1])!.Phase.Kind));
     }
 
     /// <summary>A run that begins in weeks that are over goes on as the same run.</summary>
@@ -62,6 +62,17 @@ public class PaintingTests
         var again = Plans.After(cut, Proposals.Of(cut, Seasons.Team, new Wishes { From = Planned.Weeks[9].Days.First }, 1, Id)[0].Edits);
         var run = again.PhaseOf(again.Weeks[8])!;
         Assert.Equal((competition.Id, "First half", competition.First.Number, competition.Last.Number), (run.Id, run.Phase.Name, run.First.Number, run.Last.Number));
+    }
+
+    /// <summary>Locked weeks part no run: what stands on both sides of them is one.</summary>
+    [Fact]
+    public void A_locked_week_in_the_middle_parts_no_run()
+    {
+        var locked = Plans.After(Planned, [new LockWeeks(Planned.Weeks[9].Id, Planned.Weeks[9].Id, Locked: true), new LockWeeks(Planned.Weeks[11].Id, Planned.Weeks[11].Id, Locked: true)]);
+        var again = Plans.After(locked, Proposals.Of(locked, Seasons.Team, new Wishes(), 1, Id)[0].Edits);
+        var competition = locked.PhaseOf(locked.Weeks[9])!;
+        Assert.Equal(competition, again.PhaseOf(again.Weeks[9]));
+        Assert.Equal(locked.Phases.Length, again.Phases.Length);
     }
 
     private static Season Repaired(Season stands, SeasonEdit happened)

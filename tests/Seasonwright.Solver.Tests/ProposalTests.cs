@@ -81,6 +81,7 @@ public class ProposalTests(ITestOutputHelper output)
         if (Seasons.Given("MEASURE", 0) == 1) Measures.Of(output, name, season, team, wishes, problem, structure, loads, planned);
         foreach (var finding in findings) output.WriteLine($"   {finding.Severity} {finding.Rule.Id} {finding.Place.Weeks}: {finding.Sentence}");
         Assert.Empty(structure.Broken);
+        Assert.All(emphasis.Tests, day => Assert.False(season.Matches.Any(match => match.Day == day) || season.Events.Any(item => item is { Training.Value: 0, For: null, Part: null } && item.Days.Contains(day)), $"A test on {day}, a match day or a day off"));
         var isEntered = problem.Weeks.Any(week => week.PracticePoints is not null);
         // Practices that are entered are a fact and may alone go beyond a limit of loads: then the engine says so itself.
         if (isEntered) findings.RemoveAll(finding => loads.Short.Any(one => one.Condition.Rule == finding.Rule.Id && one.Week + 1 >= finding.Place.First && one.Week < finding.Place.Last));

@@ -37,7 +37,10 @@ public sealed class ProposalRun : IDisposable
     /// <summary>The plan with all that was asked for, where this run leaves something out to see what it costs.</summary>
     public Proposal? BeforeLeavingOut { get; }
 
-    public RunState State { get; private set; } = new(RunStatus.AtWork, Stage.Structure, []);
+    public RunState State { get; private set; } = new(RunStatus.AtWork, Stage.Structure, [], []);
+
+    /// <summary>The gesture by which a plan of this run was taken: the same press once more is no second one.</summary>
+    public Guid? TakenBy { get; set; }
 
     /// <summary>How long the work took, or has taken so far.</summary>
     public TimeSpan Took { get; private set; }
@@ -92,7 +95,10 @@ public sealed class ProposalRun : IDisposable
         try
         {
             var found = Proposals.Of(Asked.Season, Asked.Setup, Asked.Wishes, Asked.Plans, IdOf, new Watch((stage, best) => Tell(RunStatus.AtWork, stage, With(best)), enough.Token), stop.Token);
-            Tell(enough.IsCancellationRequested ? RunStatus.Kept : RunStatus.Done, Stage.Emphasis, found);
+            var unavoidable = Asked.IsRepair && found is [{ Clash: null } repair, ..] && !enough.IsCancellationRequested ? Proposals.Unavoidable(Asked.Season, Asked.Setup, repair, stop.Token) : [];
+            // Stopped late, what was found is half searched.
+            stop.Token.ThrowIfCancellationRequested();
+            Tell(enough.IsCancellationRequested ? RunStatus.Kept : RunStatus.Done, Stage.Emphasis, found, unavoidable);
         }
         catch (OperationCanceledException)
         {
@@ -106,11 +112,11 @@ public sealed class ProposalRun : IDisposable
         }
     }
 
-    private void Tell(RunStatus status, Stage stage, ValueList<Proposal> found)
+    private void Tell(RunStatus status, Stage stage, ValueList<Proposal> found, ValueList<int>? unavoidable = null)
     {
         if (status == RunStatus.AtWork && stop.IsCancellationRequested) throw new OperationCanceledException(stop.Token);
         Took = clock.GetElapsedTime(began);
-        State = new(status, stage, found);
+        State = new(status, stage, found, unavoidable ?? []);
         Changed?.Invoke();
     }
 
@@ -137,7 +143,8 @@ public sealed class ProposalRun : IDisposable
 /// <summary>What a run has come to.</summary>
 /// <param name="Stage">The stage that is or was at work.</param>
 /// <param name="Plans">Whole plans once it is done; until then the best so far, or none.</param>
-public sealed record RunState(RunStatus Status, Stage Stage, ValueList<Proposal> Plans);
+/// <param name="Unavoidable">Of a repair: <see cref="Proposals.Unavoidable"/>; none where the run was told that it is enough.</param>
+public sealed record RunState(RunStatus Status, Stage Stage, ValueList<Proposal> Plans, ValueList<int> Unavoidable);
 
 /// <summary>How a run stands.</summary>
 public enum RunStatus

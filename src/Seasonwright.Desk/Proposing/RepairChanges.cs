@@ -12,7 +12,7 @@ public enum ChangeCause
     /// <summary>The calendar: a match moved, a week lost.</summary>
     Happened,
 
-    /// <summary>A week that would not stay even where leaving it is three times as dear.</summary>
+    /// <summary>A week that would not stay even where leaving it is as dear as it gets.</summary>
     Unavoidable,
 
     /// <summary>A week that could stay at some cost.</summary>
@@ -32,16 +32,18 @@ public static class RepairChanges
     /// <param name="stands">What the plan was: as published.</param>
     /// <param name="now">The season with what has happened.</param>
     /// <param name="then">The same with the repair in it.</param>
-    public static IReadOnlyList<(ChangeCause Cause, IReadOnlyList<string> Lines)> Of(Season stands, Season now, Season then, Setup setup, Proposal proposal)
+    /// <param name="unavoidable">Of the repair: <see cref="Proposals.Unavoidable"/>.</param>
+    public static IReadOnlyList<(ChangeCause Cause, IReadOnlyList<string> Lines)> Of(Season stands, Season now, Season then, Setup setup, IReadOnlyCollection<int> unavoidable)
     {
         var repaired = Step.Between(now.Facts, then.Facts).Changes.Select(change => change.Key.Subject.Split(':')[0]).ToHashSet(StringComparer.Ordinal);
-        var unavoidable = proposal.Unavoidable.ToHashSet();
         return [.. Enum.GetValues<ChangeCause>().Select(cause => (cause, Lines(cause))).Where(group => group.Item2.Count > 0)];
 
         IReadOnlyList<string> Lines(ChangeCause cause) => cause switch
         {
-            ChangeCause.Happened => WhatChanged.Calendar(stands, then),
+            ChangeCause.Happened => WhatChanged.Calendar(stands, now),
             ChangeCause.Shape => WhatChanged.Shape(stands, then),
+            // Test days that the repair adds.
+            ChangeCause.Better => [.. WhatChanged.Calendar(now, then), .. WhatChanged.Weeks(stands, then, setup, week => CauseOf(week) == cause)],
             _ => WhatChanged.Weeks(stands, then, setup, week => CauseOf(week) == cause),
         };
 

@@ -44,6 +44,7 @@ internal sealed class TestDays(Problem problem, Structure structure, LoadPlan lo
 
     private bool IsDay(int week, DateOnly day)
     {
+        if (problem.Weeks[week] is var planned && (planned.Closed.Contains(day) || planned.Matches.Any(match => match.Date == day))) return false;
         var (hoursBefore, hoursAfter, toKey) = problem.Limits.TestDistance;
         var official = problem.Weeks.SelectMany(other => other.Matches).Where(match => match.IsOfficial).ToList();
         if (official.Exists(match => match.Date >= day && 24 * (match.Date.DayNumber - day.DayNumber) < hoursBefore || match.Date < day && 24 * (day.DayNumber - match.Date.DayNumber) < hoursAfter)) return false;

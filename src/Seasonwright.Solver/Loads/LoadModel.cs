@@ -13,14 +13,15 @@ internal sealed class LoadModel
     /// <summary>Share of a per mille in which preparedness is counted here: the numbers stay far from the ends of 64 bits.</summary>
     private const long Fine = 1000;
 
-    /// <summary>No week holds more, matches on every day aside.</summary>
-    private const long MostPoints = 400;
+    /// <summary>No week holds more, unless its matches, practices or what is locked in it do.</summary>
+    private const long UsualMost = 400;
 
     private readonly Problem problem;
     private readonly Condition? kept;
     private readonly Comparison comparison;
     private readonly ValueList<StructureWeek> weeks;
     private readonly IntVar[] load;
+    private readonly long largest;
     private readonly LinearExprBuilder value = LinearExpr.NewBuilder();
     private readonly List<(Condition Condition, int Week, IntVar Beyond)> paid = [];
 
@@ -28,6 +29,7 @@ internal sealed class LoadModel
     {
         (this.problem, weeks, comparison) = (problem, structure.Weeks, new Comparison(problem, structure));
         load = [.. weeks.Select(week => Model.NewIntVar(RangeOf(week).Least, RangeOf(week).Most, $"load{week.Index}"))];
+        largest = weeks.Select(week => (long)Math.Max(RangeOf(week).Most, problem.Weeks[week.Index].Kept?.Points ?? 0)).Append(UsualMost).Max();
         foreach (var week in weeks)
         {
             FromGuide(week);
@@ -44,6 +46,7 @@ internal sealed class LoadModel
     {
         (this.problem, this.kept, weeks, comparison) = (problem, kept.Condition, structure.Weeks, new Comparison(problem, structure));
         load = [.. weeks.Select(week => Model.NewIntVar(RangeOf(week).Least, RangeOf(week).Most, $"load{week.Index}"))];
+        largest = weeks.Select(week => (long)Math.Max(RangeOf(week).Most, problem.Weeks[week.Index].Kept?.Points ?? 0)).Append(UsualMost).Max();
         Conditions(weeks[kept.Week]);
     }
 
@@ -67,8 +70,8 @@ internal sealed class LoadModel
     }
 
     private int MostOf(StructureWeek week) => (int)Math.Min(
-        problem.LeftOut.Has(Condition.LargestWeek, week.Index) ? MostPoints : problem.LargestWeek,
-        problem.LeftOut.Has(Condition.TrainingTime, week.Index) ? MostPoints : problem.Weeks[week.Index].MatchPoints + (long)problem.MostTraining(week.Phase));
+        problem.LeftOut.Has(Condition.LargestWeek, week.Index) ? UsualMost : problem.LargestWeek,
+        problem.LeftOut.Has(Condition.TrainingTime, week.Index) ? UsualMost : problem.Weeks[week.Index].MatchPoints + (long)problem.MostTraining(week.Phase));
 
     private void Conditions(StructureWeek week)
     {
@@ -153,7 +156,7 @@ internal sealed class LoadModel
         var most = ceiling.Share * LinearExpr.Sum(ceiling.Before.Select(other => load[other]));
         if (matches > 0)
         {
-            var larger = Model.NewIntVar(scale * (long)match, scale * Math.Max(match, MostPoints), $"back{week.Index}");
+            var larger = Model.NewIntVar(scale * (long)match, scale * Math.Max(match, largest), $"back{week.Index}");
             Model.AddMaxEquality(larger, [most, LinearExpr.Constant(scale * (long)match)]);
             most = larger;
         }
@@ -169,7 +172,7 @@ internal sealed class LoadModel
 
     private void FromGuide(StructureWeek week)
     {
-        var cost = Model.NewIntVar(0, Worth.FromGuide(10 * (int)MostPoints), $"guide{week.Index}");
+        var cost = Model.NewIntVar(0, Worth.FromGuide(10 * (int)largest), $"guide{week.Index}");
         foreach (var (slope, less) in Worth.GuideSlopes)
         {
             Model.Add(cost >= slope * (10 * load[week.Index] - week.Guide) - less);
@@ -177,7 +180,7 @@ internal sealed class LoadModel
         }
         value.AddTerm(cost, -1);
         if (week.Kind != WeekKind.Competition || week.Index == 0 || weeks[week.Index - 1].Kind != WeekKind.Competition) return;
-        var change = Model.NewIntVar(0, MostPoints, $"change{week.Index}");
+        var change = Model.NewIntVar(0, largest, $"change{week.Index}");
         Model.Add(change >= load[week.Index] - load[week.Index - 1]);
         Model.Add(change >= load[week.Index - 1] - load[week.Index]);
         value.AddTerm(change, -Worth.Change);
@@ -187,10 +190,10 @@ internal sealed class LoadModel
     private void Keep(StructureWeek week)
     {
         if (problem.KeepWeight == 0 || IsFact(week) || problem.Weeks[week.Index].Kept?.Points is not { } kept) return;
-        var (moved, isFar) = (Model.NewIntVar(0, MostPoints, $"moved{week.Index}"), Model.NewBoolVar($"far{week.Index}"));
+        var (moved, isFar) = (Model.NewIntVar(0, largest, $"moved{week.Index}"), Model.NewBoolVar($"far{week.Index}"));
         Model.Add(moved >= load[week.Index] - kept);
         Model.Add(moved >= kept - load[week.Index]);
-        Model.Add(moved <= Worth.FewPoints + MostPoints * isFar);
+        Model.Add(moved <= Worth.FewPoints + largest * isFar);
         value.AddTerm(moved, -Worth.EveryPoint * problem.KeepWeight / 1000);
         value.AddTerm(isFar, -Worth.MoreThanFew * problem.KeepWeight / 1000);
     }
@@ -233,7 +236,7 @@ internal sealed class LoadModel
     {
         var planned = problem.Weeks[week.Index];
         var byFacts = planned.Matches.Count > 2 || planned.PracticePoints is { } practice && week.Range.Least == planned.MatchPoints + practice && week.Bounds.Any(bound => bound.IsForced);
-        var beyond = Model.NewIntVar(0, condition == kept ? 0 : 8 * MostPoints, $"{condition.Name}{week.Index}");
+        var beyond = Model.NewIntVar(0, condition == kept ? 0 : 20 * largest, $"{condition.Name}{week.Index}");
         if (problem.LeftOut.Has(condition, week.Index)) return beyond;
         value.AddTerm(beyond, -(byFacts ? Worth.BeyondByFacts : price));
         paid.Add((condition, week.Index, beyond));

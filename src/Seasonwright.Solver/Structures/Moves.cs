@@ -20,7 +20,7 @@ internal static class Moves
             if (facts.Week is { IsBreak: true, Kept.Phase: PhaseKind.Transition }) Kinds(PhaseKind.Transition);
         }
         // Weeks off between two competition periods are no preparation yet.
-        else if (facts is { IsCycleStart: true, Week: { IsBreak: true, Lock: null or { Phase: null or PhaseKind.Transition } } }) Kinds(PhaseKind.Transition);
+        else if (facts is { IsCycleStart: true, Before: not null, Week: { IsBreak: true, Lock: null or { Phase: null or PhaseKind.Transition } } }) Kinds(PhaseKind.Transition);
         else
         {
             var order = facts.IsCycleStart ? -1 : Demands.Order(from.Phase);

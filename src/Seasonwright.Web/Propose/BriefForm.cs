@@ -26,12 +26,12 @@ public sealed record BriefForm(Brief? Brief, ImmutableSortedDictionary<string, s
         var tests = Number(Tests, 0, Core.Seasons.Brief.MostTests);
         var time = Phases.Select(phase => new PhaseTime(phase, Number($"{Days}{phase}", PhaseTime.LeastDays, PhaseTime.MostDays), Number($"{Hours}{phase}", PhaseTime.LeastHours, PhaseTime.MostHours)))
             .Where(time => time is not { Days: null, Hours: null }).ToValueList();
-        var said = form.Starting(Taper).ToList();
+        var said = form.Starting(Taper).Where(field => IdText.IsId(field.Name)).ToList();
         // What was said of matches that the sheet does not show stays.
         var tapers = said.Select(field => (Match: new MatchId(field.Name), Style: Word<TaperStyle>(field.Value))).Where(field => field.Style is not null).Select(field => new MatchTaper(field.Match, field.Style!.Value))
             .Concat((before.Tapers ?? []).Where(taper => !said.Exists(field => field.Name == taper.Match.Text))).ToValueList();
         var brief = new Brief(
-            new Percent(Math.Clamp(largest, 0, Percent.Most)),
+            new Percent(largest),
             Word<Boldness>(form[Pace]) ?? Boldness.Usual,
             Word<StartLevel>(form[Start]),
             between,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Desk;
 using Seasonwright.Desk.Proposing;
@@ -20,31 +21,51 @@ internal static class ProposeEndpoints
 
     private static async Task<IResult> TakeAsync(string season, HttpContext http, Workspace workspace)
     {
+        if (!http.Request.HasFormContentType) return Results.BadRequest();
         if (await SeasonAt.FindAsync(workspace, season) is not { } open) return Results.NotFound();
         var form = await http.Request.ReadFormAsync();
         var posted = new Posted(form);
         var run = workspace.Runs.Of(open.Season.Id);
         if (run?.Id.ToString() != posted["run"] || run.State.Plans.ElementAtOrDefault(Number(posted["plan"]) ?? -1) is not { } plan) return Results.Redirect(PageOf(season, run, "gone"));
+        if (run.TakenBy == posted.Gesture) return Results.Redirect($"/season/{season}");
+        // Read before the check: an edit that comes in between is met by the stream.
+        var basedOn = open.Stream.State.Number;
         if (!run.Asked.IsOf(open.Season, open.Setup)) return Results.Redirect(PageOf(season, run, "changed"));
         var weeks = form["week"].Select(week => Number(week) ?? -1).ToHashSet();
         var tracks = form["track"].Select(track => Enum.TryParse<ProposedTrack>(track, out var known) ? known : (ProposedTrack?)null).OfType<ProposedTrack>().ToHashSet();
         var edits = posted["all"] == "yes" ? plan.Edits : run.Part(plan, weeks.Contains, tracks.Contains);
         if (edits.Count == 0) return Results.Redirect(PageOf(season, run, "nothing"));
-        return await open.Stream.ApplyAsync(workspace.LocalActor, new Gesture(posted.Gesture, open.Stream.State.Number, edits)) switch
+        switch (await open.Stream.ApplyAsync(workspace.LocalActor, new Gesture(posted.Gesture, basedOn, edits)))
         {
-            Kept => Results.Redirect($"/season/{season}"),
-            NotDone => Results.Redirect(PageOf(season, run, "changed")),
-            _ => Results.StatusCode(StatusCodes.Status503ServiceUnavailable),
-        };
+            case Kept:
+                run.TakenBy = posted.Gesture;
+                return Results.Redirect($"/season/{season}");
+            case NotDone:
+                return Results.Redirect(PageOf(season, run, "changed"));
+            default:
+                return Results.StatusCode(StatusCodes.Status503ServiceUnavailable);
+        }
     }
 
     private static async Task<IResult> WithoutAsync(string season, HttpContext http, Workspace workspace)
     {
+        if (!http.Request.HasFormContentType) return Results.BadRequest();
         if (await SeasonAt.FindAsync(workspace, season) is not { } open) return Results.NotFound();
         var posted = new Posted(await http.Request.ReadFormAsync());
         var run = workspace.Runs.Of(open.Season.Id);
         if (run is null || run.Id.ToString() != posted["run"] || Solver.Condition.Find(posted["condition"]) is not { } condition) return Results.Redirect(PageOf(season, run, "gone"));
-        workspace.Runs.Begin(run.Asked.Without(condition, Number(posted["week"])), run);
+        var basedOn = open.Stream.State.Number;
+        if (!run.Asked.IsOf(open.Season, open.Setup)) return Results.Redirect(PageOf(season, run, "changed"));
+        if (condition.IsLock && open.Season.Weeks.ElementAtOrDefault(Number(posted["week"]) ?? -1) is { } week)
+        {
+            // A locked week takes no plan: it is unlocked, and planned with the others.
+            if (await open.Stream.ApplyAsync(workspace.LocalActor, new Gesture(posted.Gesture, basedOn, [new LockWeeks(week.Id, week.Id, false)])) is not Kept) return Results.Redirect(PageOf(season, run, "changed"));
+            workspace.Runs.Begin(run.Asked with { Season = open.Season });
+        }
+        else
+        {
+            workspace.Runs.Begin(run.Asked.Without(condition, Number(posted["week"])), run);
+        }
         return Results.Redirect(PageOf(season, run, null) + "#found");
     }
 
@@ -52,6 +73,7 @@ internal static class ProposeEndpoints
     {
         if (await SeasonAt.FindAsync(workspace, season) is not { } open) return Results.NotFound();
         var run = workspace.Runs.Of(open.Season.Id);
+        if (run is not null && !run.Asked.IsOf(open.Season, open.Setup)) return Results.Redirect(PageOf(season, run, "changed"));
         if (run is not null) workspace.Runs.Begin(run.Asked with { Wishes = run.Asked.Wishes with { LeftOut = Relaxed.None } });
         return Results.Redirect(PageOf(season, run, null) + "#found");
     }

@@ -71,8 +71,12 @@ public class ProposalRunTests
     {
         await using var desk = await Desk.OpenAsync();
         var asked = await AskedAsync(desk, 3);
+        using var go = new ManualResetEventSlim();
         var first = desk.Workspace.Runs.Begin(asked);
+        // At work until the second has begun.
+        first.Changed += go.Wait;
         var second = desk.Workspace.Runs.Begin(asked);
+        go.Set();
         await Task.WhenAll(first.Ended, second.Ended);
         Assert.Equal(RunStatus.Stopped, first.State.Status);
         Assert.Equal(RunStatus.Done, second.State.Status);
