@@ -40,13 +40,15 @@ internal static class ProposeCommand
             terminal.Complain("nothing-written");
             return Exit.Refused;
         }
+        List<Season> all = [];
         for (var i = 0; i < proposals.Count; i++)
         {
             var (planned, same) = (season, setup);
             if (!Edits.DoAll(ref planned, ref same, proposals[i].Edits, terminal)) return Exit.Refused;
             if (!SeasonFiles.Save(PathOf(target, i), planned, setup, terminal)) return Exit.BadInput;
-            if (i == 0) Tell(planned);
+            all.Add(planned);
         }
+        Tell(all[0]);
         return Exit.Done;
 
         void Tell(Season planned)

@@ -13,6 +13,9 @@ public static class Ways
     /// <summary>Nobody says how likely it is.</summary>
     private const int EvenChance = 50;
 
+    /// <summary>What differs further from the match than that is not for its sake. Common practice, no source.</summary>
+    private const int WeeksBeside = 2;
+
     /// <param name="match">The match; its week and those around it are open, the others stay as they are planned.</param>
     /// <returns>Null for a match that is not conditional or has no day in the season.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
@@ -23,7 +26,7 @@ public static class Ways
         DateOnly? from = season.Days?.Contains(today) == true ? today : null;
         var ahead = season.Weeks.Where(week => from is not { } day || week.Days.First > day).ToList();
         wishes = ahead.TrueForAll(week => season.TargetOf(week.Id) is not null)
-            ? wishes.Repairing(season, season, from ?? season.Weeks[0].Days.First) with { Disrupted = season.Weeks.Where(week => week.Days.Overlaps(days)).Select(week => week.Id).ToValueList() }
+            ? wishes.Repairing(season, season, from ?? season.Weeks[0].Days.First) with { Reach = WeeksBeside, Disrupted = season.Weeks.Where(week => week.Days.Overlaps(days)).Select(week => week.Id).ToValueList() }
             : wishes with { From = from };
         return Branches.Of(season, setup, wishes, match, EvenChance, planned => Rulebook.Check(planned, setup).Findings.Count(finding => !finding.IsForced), (kind, key) => ids.Of(kind, match.Text, key), cancel);
     }

@@ -146,10 +146,40 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await page.GetByRole(AriaRole.Link, new() { Name = "Both ways on" }).ClickAsync();
         await page.Locator(".ways-of a").First.ClickAsync();
         await Assertions.Expect(page.Locator(".ways-side tbody tr")).ToHaveCountAsync(8);
-        await Assertions.Expect(page.Locator(".ways-side tr.differs").First).ToContainTextAsync("congested");
+        await Assertions.Expect(page.Locator(".ways-side tr.differs", new() { HasText = "congested" })).ToHaveCountAsync(1);
         await window.AssertFitsAsync();
         await window.AssertAccessibleAsync(".sheet");
         Assert.Empty(window.Complaints);
+    }
+
+    /// <summary>What comes late, twice or made up: said, or done once; never an error, never a second change.</summary>
+    [Fact]
+    public async Task Posts_that_are_late_sent_twice_or_made_up_change_nothing_more()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await OpenAsync(workspace, "Propose");
+        var page = window.Page;
+        await page.SelectOptionAsync("#f-plans", "1");
+        await FindAsync(page);
+        var season = new Uri(page.Url).AbsolutePath.Replace("/propose", "", StringComparison.Ordinal);
+        var run = await page.Locator(".take [name=run]").GetAttributeAsync("value");
+        var gesture = await page.Locator(".take [name=gesture]").GetAttributeAsync("value");
+        async Task<string> PostAsync(string path, string body, string type = "application/x-www-form-urlencoded") => await page.EvaluateAsync<string>(
+            "async ([path, body, type]) => { const answer = await fetch(path, { method: 'POST', body, headers: { 'content-type': type } }); return answer.status + ' ' + new URL(answer.url).pathname + new URL(answer.url).search }", new[] { path, body, type });
+
+        Assert.Equal($"200 {season}/propose?why=gone", await PostAsync($"{season}/propose/take", $"run=nobody&plan=0&all=yes&gesture={gesture}"));
+        Assert.Equal($"200 {season}/propose?why=gone", await PostAsync($"{season}/propose/take", $"run={run}&plan=7&all=yes&gesture={gesture}"));
+        Assert.Equal($"200 {season}/propose?why=nothing", await PostAsync($"{season}/propose/take", $"run={run}&plan=0&week=-3&week=x&track=Nothing&gesture={gesture}"));
+        Assert.StartsWith("400", await PostAsync($"{season}/propose/take", "{}", "application/json"), StringComparison.Ordinal);
+        Assert.Equal($"200 {season}/propose?why=gone", await PostAsync($"{season}/propose/without", $"run={run}&condition=nothing&week="));
+        Assert.Equal($"200 {season}", await PostAsync($"{season}/propose/take", $"run={run}&plan=0&all=yes&gesture={gesture}"));
+        // The same press once more, then another one on what is no longer the plan.
+        Assert.Equal($"200 {season}", await PostAsync($"{season}/propose/take", $"run={run}&plan=0&all=yes&gesture={gesture}"));
+        Assert.Equal($"200 {season}/propose?why=changed", await PostAsync($"{season}/propose/take", $"run={run}&plan=0&all=yes&gesture={Guid.NewGuid()}"));
+        Assert.Equal($"200 {season}/propose?why=changed", await PostAsync($"{season}/propose/without", $"run={run}&condition=ramp&week="));
+        await page.GotoAsync("/year");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeDisabledAsync();
     }
 
     private static async Task FindAsync(IPage page)
