@@ -49,6 +49,9 @@ public sealed record PlannedWeek(
 
     public int OfficialMatches => Matches.Count(match => match.IsOfficial);
 
+    /// <summary>Whether another week asks the same of a plan: as many matches, as important, and as much training possible.</summary>
+    public bool IsLike(PlannedWeek other) => (Id, Matches.Count, OfficialMatches, HasKeyMatch, Availability, PracticePoints) == (other.Id, other.Matches.Count, other.OfficialMatches, other.HasKeyMatch, other.Availability, other.PracticePoints);
+
     public bool HasKeyMatch => Matches.Any(match => match.IsKey);
 
     /// <summary>The share of a whole week's training that its days leave, in per cent: 100 but for a short first week.</summary>

@@ -25,26 +25,36 @@ public static class Proposals
         return wishes.Reach is { } most && wishes.Stands is { } stands ? Repaired(season, setup, wishes, stands, most, count, id, watch, cancel) : Found(season, setup, wishes, count, id, watch, cancel);
     }
 
-    /// <summary>Opens no more weeks around what happened than it takes: the fewest with which no rule is broken that was not before, and those with the fewest breaches where there are no such.</summary>
+    /// <summary>
+    /// Opens no more weeks around what happened than it takes: the fewest with which no rule is broken, and those with the fewest breaches
+    /// where there are no such. What the plan that stands did not keep before is not asked of the weeks that have stayed as they were.
+    /// </summary>
     private static ValueList<Proposal> Repaired(Season season, Setup setup, Wishes wishes, Season stands, int most, int count, Func<string, string, string> id, Watch watch, CancellationToken cancel)
     {
         var silent = watch with { Tell = (_, _) => { } };
-        var before = Found(stands, setup, wishes with { Reach = 0, Disrupted = [] }, 1, id, silent, cancel) is [var stood] ? Breaches(stood).ToHashSet() : [];
-        (ValueList<Proposal> Found, int New)? best = null;
+        wishes = wishes with { LeftOut = Before().Aggregate(wishes.LeftOut, (all, one) => all.With(one.Condition, one.Week)) };
+        (ValueList<Proposal> Found, int Breaches)? best = null;
         foreach (var reach in Reaches)
         {
             // Beyond what is allowed only where there is no plan within.
             if (best is not null && (reach is null || reach > most)) break;
             var found = Found(season, setup, wishes with { Reach = reach }, count, id, reach is null ? watch : silent, cancel);
             if (found.Count == 0) continue;
-            var more = Breaches(found[0]).Count(breach => !before.Contains(breach));
-            if (best is null || more < best.Value.New) best = (found, more);
-            if (more == 0) break;
+            var breaches = Breaches(found[0]).Count(breach => breach.Condition.Rule.Length > 0 || breach.Condition.IsDefinition);
+            if (best is null || breaches < best.Value.Breaches) best = (found, breaches);
+            if (breaches == 0) break;
         }
         return best?.Found ?? [];
 
-        static IEnumerable<(Condition, int)> Breaches(Proposal proposal) =>
-            proposal.Structure.Broken.Concat(proposal.Loads.Short).Concat(proposal.Emphasis.Short).Where(breach => breach.Condition.Rule.Length > 0).Select(breach => (breach.Condition, breach.Week));
+        IEnumerable<Breach> Before()
+        {
+            var settled = wishes with { Reach = 0, Disrupted = [] };
+            if (Found(stands, setup, settled, 1, id, silent, cancel) is not [var stood]) return [];
+            var (then, now) = (Problem.Of(stands, setup, settled).Weeks, Problem.Of(season, setup, settled).Weeks);
+            return Breaches(stood).Where(breach => breach.Week < now.Count && then[breach.Week].IsLike(now[breach.Week]));
+        }
+
+        static IEnumerable<Breach> Breaches(Proposal proposal) => proposal.Structure.Broken.Concat(proposal.Loads.Short).Concat(proposal.Emphasis.Short);
     }
 
     private static ValueList<Proposal> Found(Season season, Setup setup, Wishes wishes, int count, Func<string, string, string> id, Watch watch, CancellationToken cancel)

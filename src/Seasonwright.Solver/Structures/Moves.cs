@@ -56,8 +56,8 @@ internal static class Moves
                 }
                 else if (facts.Taper == Variant.None || all || IsFact()) Training(phase);
             }
-            if (week.Lock?.Kind is { } locked && !moves.Exists(move => move.Phase == phase && (move.Kind == locked || Demands.IsByCalendar(move.Kind) && Demands.IsByCalendar(locked))))
-                Add(locked, VariantOf(locked, phase));
+            foreach (var fixed_ in new[] { week.Lock?.Kind, StandingKind(week) }.OfType<WeekKind>().Where(kind => !moves.Exists(move => move.Phase == phase && (move.Kind == kind || Demands.IsByCalendar(move.Kind) && Demands.IsByCalendar(kind)))))
+                Add(fixed_, VariantOf(fixed_, phase));
 
             void Add(WeekKind kind, Variant variant = Variant.None) => moves.Add(new(phase, kind, variant));
         }
@@ -85,6 +85,9 @@ internal static class Moves
             WeekKind.Taper => facts.Taper == Variant.None ? Variant.Short : facts.Taper,
             _ => Variant.None,
         };
+
+        // What stands may stay, if no condition speaks against it; whether anybody can train the calendar says.
+        static WeekKind? StandingKind(PlannedWeek week) => week.IsBreak || week.IsReduced || week.Kept?.Kind is WeekKind.Break or WeekKind.Reduced ? null : week.Kept?.Kind;
 
         bool IsFact() => facts.Week.Index < problem.FirstOpen;
     }

@@ -91,6 +91,16 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await FindAsync(page);
         await page.ClickAsync(".brief > summary");
         await Assertions.Expect(page.Locator("#f-largest")).ToHaveValueAsync("100");
+
+        // What cannot all hold is named, and each part can be left out.
+        await page.FillAsync("#f-largest", "40");
+        await FindAsync(page);
+        await Assertions.Expect(page.Locator(".clash li").First).ToContainTextAsync("no week is larger");
+        await window.AssertAccessibleAsync(".clash");
+        await page.Locator(".clash li").First.GetByRole(AriaRole.Button, new() { Name = "Leave it out" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#found .note")).ToContainTextAsync("Left out this once");
+        await Assertions.Expect(page.Locator(".take-bar")).ToBeVisibleAsync(new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator(".clash")).ToHaveCountAsync(0);
         Assert.Empty(window.Complaints);
     }
 
