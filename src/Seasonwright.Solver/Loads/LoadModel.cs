@@ -134,11 +134,11 @@ internal sealed class LoadModel
         if (problem.Weeks[week.Index].Matches.Count < 2) Model.Add(mine + beyond >= kept.Least * theirs);
     }
 
-    /// <summary>heavy-week-in-congestion: the training against that of the last week with one match.</summary>
+    /// <summary>heavy-week-in-congestion: the training against that of the last week with one match. A point is left: what two or three matches weigh is rounded here and not in the rulebook.</summary>
     private void Congested(StructureWeek week)
     {
         if (problem.Weeks[week.Index].Matches.Count < 2 || comparison.OneMatchWeekBefore(week.Index) is not { } usual) return;
-        Model.Add(1000 * Training(week.Index) <= problem.Limits.CongestedShare * Training(usual) + 1000 * Paid(Condition.LightCongestion, week));
+        Model.Add(1000 * Training(week.Index) + 1000 <= problem.Limits.CongestedShare * Training(usual) + 1000 * Paid(Condition.LightCongestion, week));
     }
 
     /// <summary>return-after-break-volume: after a long absence in points or against the weeks before it, after a week off against the last ones; a match and a little beside it are always within.</summary>
