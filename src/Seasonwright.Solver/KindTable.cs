@@ -65,7 +65,7 @@ public static class KindTable
         WeekKind.Competition => new(5, 22),
         WeekKind.Congested => new(2, 9),
         WeekKind.ReEntry => new(3, 30),
-        WeekKind.Reduced => new(3, 16),
+        WeekKind.Reduced => week.IsLost ? new(0, 3) : new(3, 16),
         WeekKind.Transition => new(12, 30),
         // Nothing is planned for a break; what the coach fixed is kept.
         _ => new(0, week.Lock?.Points is null ? 0 : MostOfBreak),

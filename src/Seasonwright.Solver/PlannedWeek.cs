@@ -47,6 +47,9 @@ public sealed record PlannedWeek(
     /// <summary>Less training possible, for instance exams.</summary>
     public bool IsReduced => !IsBreak && (Lock?.Kind is { } kind ? kind == WeekKind.Reduced : Availability < ReducedBelow);
 
+    /// <summary>Matches are played and next to nothing is trained: a week that was lost.</summary>
+    public bool IsLost => IsReduced && Availability < BreakBelow;
+
     public int OfficialMatches => Matches.Count(match => match.IsOfficial);
 
     /// <summary>Whether another week asks the same of a plan: as many matches, as important, and as much training possible.</summary>

@@ -118,10 +118,12 @@ public sealed record Problem(
         foreach (var week in season.Weeks)
         {
             var matches = season.MatchesIn(week).Where(match => !match.IsOff).Select(match => Planned(match, week, setup)).OrderBy(match => match.Day).ToValueList();
-            var practice = season.PracticesOf(week.Id) is { } practices ? points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
+            var availability = Availability(week, events);
+            // Practices that were entered before a week was lost do not take place.
+            var practice = season.PracticesOf(week.Id) is { } practices ? availability == 0 ? 0 : points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
             var (wish, isPast) = (said.GetValueOrDefault(week.Id), week.Days.First < wishes.From);
             var isSettled = isPast || season.IsLocked(week.Id) || wishes.Reach is { } reach && !disrupted.Exists(other => Math.Abs(other - week.Number) <= reach);
-            var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, Availability(week, events), matches,
+            var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, availability, matches,
                 points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, wish, isSettled, points),
                 stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null, week.Days.Days().Where(day => Left(day, events) == 0).ToValueList());
             off = planned.IsBreak ? off + planned.Days : 0;

@@ -22,7 +22,7 @@ public static class Reasons
     {
         var (planned, points) = (problem.Weeks[week.Index], proposal.Loads.Points[week.Index]);
         var isFree = week is { Kind: WeekKind.Building, Phase: PhaseKind.Competition or PhaseKind.Peak };
-        yield return new(PlanWords.Say($"kind.{week.Kind}{(isFree ? ".free" : "")}", week.Kind == WeekKind.Reduced ? planned.Availability : planned.Matches.Count), "");
+        yield return new(PlanWords.Say($"kind.{week.Kind}{(isFree ? ".free" : planned.IsLost && week.Kind == WeekKind.Reduced ? ".lost" : "")}", week.Kind == WeekKind.Reduced ? planned.Availability : planned.Matches.Count), "");
         var settled = proposal.Structure.Broken.Where(one => one.Week == week.Index && one.IsForced).Select(one => one.Condition).Concat(week.Bounds.Where(bound => bound.IsForced && planned.IsSettled).Select(bound => bound.Condition));
         foreach (var condition in settled.Distinct()) yield return new(PlanWords.Say("settled", PlanWords.Of(condition)), condition.Rule);
         foreach (var bound in week.Bounds.Where(bound => bound.Binds(points) && !planned.IsSettled))

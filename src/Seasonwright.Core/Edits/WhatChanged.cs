@@ -24,6 +24,7 @@ public static class WhatChanged
         {
             switch (change.Before ?? change.After)
             {
+                case Match { IsOff: false } when change.After is Match { IsOff: true } off: lines.Add(Sentences.Say("changed.off", Sentences.Say("changed.match-off", MatchWords.Of(off), Sentences.Say($"status.{off.Status}")))); break;
                 case Match: lines.Add(Thing(change, (Match match) => match.IsOff ? Sentences.Say("changed.match-off", MatchWords.Of(match), Sentences.Say($"status.{match.Status}")) : MatchWords.Of(match))); break;
                 case Event: lines.Add(Thing(change, (Event item) => Sentences.Say("changed.event", item.Title, Day(item.Days.First), Day(item.Days.Last)))); break;
                 case TestDay: lines.Add(Thing(change, (TestDay test) => Sentences.Say("changed.test", test.Battery, Day(test.Day)))); break;

@@ -95,7 +95,7 @@ public sealed class ProposalRun : IDisposable
         try
         {
             var found = Proposals.Of(Asked.Season, Asked.Setup, Asked.Wishes, Asked.Plans, IdOf, new Watch((stage, best) => Tell(RunStatus.AtWork, stage, With(best)), enough.Token), stop.Token);
-            var unavoidable = Asked.IsRepair && found is [{ Clash: null } repair, ..] && !enough.IsCancellationRequested ? Proposals.Unavoidable(Asked.Season, Asked.Setup, repair, stop.Token) : [];
+            var unavoidable = Asked.Wishes.Reach is not null && found is [{ Clash: null } repair, ..] && !enough.IsCancellationRequested ? Proposals.Unavoidable(Asked.Season, Asked.Setup, repair, stop.Token) : [];
             // Stopped late, what was found is half searched.
             stop.Token.ThrowIfCancellationRequested();
             Tell(enough.IsCancellationRequested ? RunStatus.Kept : RunStatus.Done, Stage.Emphasis, found, unavoidable);

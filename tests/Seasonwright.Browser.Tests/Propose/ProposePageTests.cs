@@ -113,6 +113,9 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await window.AssertAccessibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "It moves" }).ClickAsync();
         await Assertions.Expect(page.Locator(".refused")).ToContainTextAsync("Say on which day");
+        await page.FillAsync("#f-day", "2035-01-01");
+        await page.GetByRole(AriaRole.Button, new() { Name = "It moves" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".refused")).ToContainTextAsync("not a day that is left");
         await page.SelectOptionAsync("#f-match", new SelectOptionValue { Index = 2 });
         var day = DateOnly.ParseExact(await page.GetAttributeAsync("#f-from", "value") ?? "", "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture).AddDays(20);
         await page.FillAsync("#f-day", day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
