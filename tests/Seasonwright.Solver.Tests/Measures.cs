@@ -33,7 +33,7 @@ internal static class Measures
         // A week lost two fifths into the season.
         var lost = season.Weeks[season.Weeks.Length * 2 / 5];
         var happened = Plans.After(planned, [Seasons.Event(EventKind.Other, lost.Days, 0)]);
-        var replan = Timed(() => Proposals.Of(happened, team, wishes.Repairing(planned, planned, lost.Days.First), 1, (kind, key) => $"r{kind}-{key}")[0], out var repaired);
+        var replan = Timed(() => Proposals.Of(happened, team, wishes.Repairing(planned, happened, lost.Days.First), 1, (kind, key) => $"r{kind}-{key}")[0], out var repaired);
         var after = Plans.After(happened, repaired.Edits);
         var changed = after.Weeks.Count(week => week.Days.First > lost.Days.First && (after.KindOf(week.Id) != planned.KindOf(week.Id) || after.TargetOf(week.Id) != planned.TargetOf(week.Id) || after.PhaseOf(week)?.Phase.Kind != planned.PhaseOf(week)?.Phase.Kind));
         var again = Proposals.Of(planned, team, wishes.Repairing(planned, planned, lost.Days.First), 1, (kind, key) => $"r{kind}-{key}")[0];
