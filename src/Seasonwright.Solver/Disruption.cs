@@ -33,7 +33,7 @@ public static class Disruption
     private static object? Weighs(object? value) => value switch
     {
         Match { IsOff: false } match => (match.Days, match.Importance),
-        Event { Training: not null, For: null, Part: null } item => (item.Days, item.Training),
+        Event item when Problem.Reads(item) => (item.Days, item.Training),
         Practices => value,
         _ => null,
     };

@@ -110,7 +110,7 @@ public sealed record Problem(
 
     private static IEnumerable<PlannedWeek> WeeksOf(Season season, Setup setup, Wishes wishes, Points points)
     {
-        var events = season.Events.Where(item => item is { Training: not null, For: null, Part: null }).ToList();
+        var events = season.Events.Where(Reads).ToList();
         var said = wishes.Weeks.GroupBy(wish => wish.Week).ToDictionary(wish => wish.Key, wish => wish.Last());
         var stands = wishes.Kept.GroupBy(wish => wish.Week).ToDictionary(wish => wish.Key, wish => wish.Last());
         var disrupted = season.Weeks.Where(week => wishes.Disrupted.Contains(week.Id)).Select(week => week.Number).ToList();
@@ -146,6 +146,9 @@ public sealed record Problem(
         foreach (var day in week.Days.Days()) sum += Left(day, events);
         return sum / week.Days.Length;
     }
+
+    /// <summary>Whether a plan goes by an event: somebody said what is left of the training, for everyone and whole days.</summary>
+    internal static bool Reads(Event item) => item is { Training: not null, For: null, Part: null };
 
     /// <summary>The share of training that events leave of a day, in per cent.</summary>
     private static int Left(DateOnly day, List<Event> events) => events.Where(item => item.Days.Contains(day)).Select(item => item.Training!.Value.Value).DefaultIfEmpty(100).Min();

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -47,7 +46,9 @@ public static class WhatChanged
     /// <param name="which">Which weeks, of the season as it is after.</param>
     public static IReadOnlyList<string> Weeks(Season before, Season after, Setup setup, Func<SeasonWeek, bool> which)
     {
-        var differing = after.Weeks.Where(which).Select(week => (Week: week, Words: string.Join("; ", Parts(before, after, setup, week)))).Where(week => week.Words.Length > 0);
+        var emphasis = Step.Between(before.Facts, after.Facts).Changes.Where(change => change.Key.Facet == SeasonFacets.WeekEmphasis.Name)
+            .Select(change => Pair<WeekId, QualityId>.Parse(change.Key.Subject)).ToLookup(pair => pair.First, pair => pair.Second);
+        var differing = after.Weeks.Where(which).Select(week => (Week: week, Words: string.Join("; ", Parts(before, after, setup, week, emphasis[week.Id])))).Where(week => week.Words.Length > 0);
         return
         [
             .. Joined(differing, (a, b) => a.Week.Number + 1 == b.Week.Number && a.Words == b.Words).Select(run => run is [var (week, words)]
@@ -56,20 +57,19 @@ public static class WhatChanged
         ];
     }
 
-    private static IEnumerable<string> Parts(Season before, Season after, Setup setup, SeasonWeek week)
+    private static IEnumerable<string> Parts(Season before, Season after, Setup setup, SeasonWeek week, IEnumerable<QualityId> emphasis)
     {
         var (id, known) = (week.Id, before.Week(week.Id) is not null);
         if (Part("changed.part.kind", known ? Kind(before) : null, Kind(after)) is { } kind) yield return kind;
         if (before.TargetOf(id) != after.TargetOf(id)) yield return Part("changed.part.load", Load(before), Load(after)) ?? Sentences.Say("changed.part.load-little");
         if (Part("changed.part.practices", known ? Practised(before) : null, Practised(after)) is { } practices) yield return practices;
         if (Part("changed.part.wish", known ? before.PracticeWishOf(id) : null, after.PracticeWishOf(id)) is { } wish) yield return wish;
-        var levels = before.Facts.All(SeasonFacets.WeekEmphasis).Concat(after.Facts.All(SeasonFacets.WeekEmphasis)).Where(fact => fact.Subject.First == id).Select(fact => fact.Subject.Second).Distinct()
-            .Select(quality => (Name: setup.Qualities.FirstOrDefault(other => other.Id == quality)?.Name ?? quality.Text, By: after.EmphasisOf(id, quality) - before.EmphasisOf(id, quality))).OrderBy(level => level.Name, StringComparer.Ordinal).ToList();
+        var levels = emphasis.Select(quality => (Name: setup.Qualities.FirstOrDefault(other => other.Id == quality)?.Name ?? quality.Text, By: after.EmphasisOf(id, quality) - before.EmphasisOf(id, quality))).OrderBy(level => level.Name, StringComparer.Ordinal).ToList();
         if (levels.Where(level => level.By > 0).Select(level => level.Name).ToList() is { Count: > 0 } more) yield return Sentences.Say("changed.part.more", string.Join(", ", more));
         if (levels.Where(level => level.By < 0).Select(level => level.Name).ToList() is { Count: > 0 } less) yield return Sentences.Say("changed.part.less", string.Join(", ", less));
 
         string? Kind(Season season) => season.KindOf(id) is { } kind ? Sentences.Say($"kind.{kind}") : null;
-        string? Load(Season season) => season.TargetOf(id) is { } load ? string.Create(CultureInfo.InvariantCulture, $"{(200L * load.Au + setup.ReferenceWeek.Au) / (2L * setup.ReferenceWeek.Au)} %") : null;
+        string? Load(Season season) => season.TargetOf(id) is { } load ? load.PercentOf(setup.ReferenceWeek).ToString() : null;
         string? Practised(Season season) => season.PracticesOf(id) is { } p ? string.Join(", ", new object?[] { p.Count, p.Minutes, p.Rpe }.OfType<object>()) : null;
     }
 

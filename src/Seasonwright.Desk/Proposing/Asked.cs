@@ -7,21 +7,20 @@ namespace Seasonwright.Desk.Proposing;
 
 /// <summary>What a run of the engine is asked: the season and the figures as they stood, and the wishes.</summary>
 /// <param name="Plans">How many plans at most.</param>
-/// <param name="Stands">What the result is told against: the published version for a repair, else the season.</param>
-public sealed record Asked(Season Season, Setup Setup, Wishes Wishes, int Plans, Season Stands)
+public sealed record Asked(Season Season, Setup Setup, Wishes Wishes, int Plans)
 {
     /// <summary>Another year, from what the season itself says. Weeks that began before today stay as they are.</summary>
     public static Asked ForPlan(Season season, Setup setup, DateOnly today, int plans) =>
-        new(season, setup, Wishes.Of(season) with { From = season.Days?.Contains(today) == true ? today : null }, plans, season);
+        new(season, setup, Wishes.Of(season) with { From = season.Days?.Contains(today) == true ? today : null }, plans);
 
     /// <summary>The plan that stands, repaired from a day on.</summary>
     /// <param name="stands">What is kept unless there is good reason: the published version, or the season itself where none is.</param>
     /// <param name="keepWeight">How dear every change is, per mille of usual.</param>
     public static Asked ForRepair(Season season, Setup setup, Season stands, DateOnly from, int keepWeight) =>
-        new(season, setup, Wishes.Of(season).Repairing(stands, season, from, keepWeight), 1, stands);
+        new(season, setup, Wishes.Of(season).Repairing(stands, season, from, keepWeight), 1);
 
     /// <summary>Whether the plan that stands is repaired, not the year proposed anew.</summary>
-    public bool IsRepair => Wishes.Kept.Count > 0;
+    public bool IsRepair => Wishes.Stands is not null;
 
     /// <summary>The same, with something not asked for.</summary>
     public Asked Without(Solver.Condition condition, int? week) => this with { Wishes = Wishes with { LeftOut = Wishes.LeftOut.With(condition, week) } };

@@ -22,12 +22,9 @@ public static class Ways
     public static Branches? Of(Season season, Setup setup, DateOnly today, MatchId match, CancellationToken cancel)
     {
         if (season.Match(match)?.Days is not { } days) return null;
-        var (wishes, ids) = (Wishes.Of(season), new NaturalIds(season.Id));
-        DateOnly? from = season.Days?.Contains(today) == true ? today : null;
-        var ahead = season.Weeks.Where(week => from is not { } day || week.Days.First > day).ToList();
-        wishes = ahead.TrueForAll(week => season.TargetOf(week.Id) is not null)
-            ? wishes.Repairing(season, season, from ?? season.Weeks[0].Days.First) with { Reach = WeeksBeside, Disrupted = season.Weeks.Where(week => week.Days.Overlaps(days)).Select(week => week.Id).ToValueList() }
-            : wishes with { From = from };
+        var (wishes, ids) = (Asked.ForPlan(season, setup, today, 1).Wishes, new NaturalIds(season.Id));
+        if (season.Weeks.Where(week => wishes.From is not { } from || week.Days.First > from).All(week => season.TargetOf(week.Id) is not null))
+            wishes = wishes.Repairing(season, season, wishes.From ?? season.Weeks[0].Days.First) with { Reach = WeeksBeside, Disrupted = season.Weeks.Where(week => week.Days.Overlaps(days)).Select(week => week.Id).ToValueList() };
         return Branches.Of(season, setup, wishes, match, EvenChance, planned => Rulebook.Check(planned, setup).Findings.Count(finding => !finding.IsForced), (kind, key) => ids.Of(kind, match.Text, key), cancel);
     }
 }

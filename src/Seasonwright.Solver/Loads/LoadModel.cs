@@ -26,10 +26,8 @@ internal sealed class LoadModel
     private readonly List<(Condition Condition, int Week, IntVar Beyond)> paid = [];
 
     public LoadModel(Problem problem, Structure structure)
+        : this(problem, structure, (Condition?)null)
     {
-        (this.problem, weeks, comparison) = (problem, structure.Weeks, new Comparison(problem, structure));
-        load = [.. weeks.Select(week => Model.NewIntVar(RangeOf(week).Least, RangeOf(week).Most, $"load{week.Index}"))];
-        largest = weeks.Select(week => (long)Math.Max(RangeOf(week).Most, problem.Weeks[week.Index].Kept?.Points ?? 0)).Append(UsualMost).Max();
         foreach (var week in weeks)
         {
             FromGuide(week);
@@ -43,11 +41,14 @@ internal sealed class LoadModel
 
     /// <summary>Asks only whether any loads keep one condition: all the others may be broken without end.</summary>
     public LoadModel(Problem problem, Structure structure, Breach kept)
+        : this(problem, structure, kept.Condition) => Conditions(weeks[kept.Week]);
+
+    private LoadModel(Problem problem, Structure structure, Condition? kept)
     {
-        (this.problem, this.kept, weeks, comparison) = (problem, kept.Condition, structure.Weeks, new Comparison(problem, structure));
-        load = [.. weeks.Select(week => Model.NewIntVar(RangeOf(week).Least, RangeOf(week).Most, $"load{week.Index}"))];
-        largest = weeks.Select(week => (long)Math.Max(RangeOf(week).Most, problem.Weeks[week.Index].Kept?.Points ?? 0)).Append(UsualMost).Max();
-        Conditions(weeks[kept.Week]);
+        (this.problem, this.kept, weeks, comparison) = (problem, kept, structure.Weeks, new Comparison(problem, structure));
+        var ranges = weeks.Select(RangeOf).ToList();
+        load = [.. ranges.Select((range, week) => Model.NewIntVar(range.Least, range.Most, $"load{week}"))];
+        largest = Math.Max(UsualMost, ranges.Select(range => range.Most).Concat(problem.Weeks.Select(week => week.Kept?.Points ?? 0)).DefaultIfEmpty().Max());
     }
 
     public CpModel Model { get; } = new();
