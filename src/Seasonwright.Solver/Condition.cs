@@ -31,6 +31,7 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
     public static readonly Condition Progression = new("progression");
     public static readonly Condition NewBlock = new("new-block");
     public static readonly Condition NoAbruptDrop = new("no-abrupt-drop");
+    public static readonly Condition RisingBack = new("rising-back");
     public static readonly Condition ReEntry = new("re-entry", "return-after-break-volume");
     public static readonly Condition LightCongestion = new("light-congestion", "heavy-week-in-congestion");
     public static readonly Condition Spike = new("spike", "trailing-four-spike");
@@ -48,7 +49,7 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
     [
         ShortestTransition, LongestTransition, ShortestGeneral, LongestGeneral, ShortestSpecific, LongestSpecific, ShortestPreCompetition, LongestPreCompetition,
         IntroductoryFirst, WeekBack, RunLimit, UnloadingAfterLoading, OverloadInItsPlace, Taper,
-        Ramp, UnloadingSize, TaperSize, Progression, NewBlock, NoAbruptDrop, ReEntry, LightCongestion, Spike, Base, TaperFrequency, LargestWeek, TrainingTime,
+        Ramp, UnloadingSize, TaperSize, Progression, NewBlock, NoAbruptDrop, RisingBack, ReEntry, LightCongestion, Spike, Base, TaperFrequency, LargestWeek, TrainingTime,
         LockedPhase, LockedKind, LockedLoad,
     ];
 
@@ -69,6 +70,6 @@ public sealed record Condition(string Name, string Rule = "", int Weight = 1)
         || this == ShortestPreCompetition || this == LongestPreCompetition;
 
     /// <summary>Asks something of a load, not of a place.</summary>
-    public bool IsAboutLoad => this == Ramp || this == UnloadingSize || this == TaperSize || this == Progression || this == NewBlock || this == NoAbruptDrop || this == ReEntry
+    public bool IsAboutLoad => this == Ramp || this == UnloadingSize || this == TaperSize || this == Progression || this == NewBlock || this == NoAbruptDrop || this == RisingBack || this == ReEntry
         || this == LightCongestion || this == Spike || this == Base || this == LargestWeek || this == TrainingTime || this == LockedLoad;
 }

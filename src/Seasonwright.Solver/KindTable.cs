@@ -38,7 +38,7 @@ public static class KindTable
             WeekKind.Building => matches > 0 ? 800 : 1000,
             WeekKind.Overload => 1000,
             WeekKind.Unloading => matches > 0 ? 680 : 720,
-            WeekKind.Taper => variant switch { Variant.FullFirst => 560, Variant.FullSecond => 470, _ => 640 },
+            WeekKind.Taper => variant switch { Variant.FullEarlier => 560, Variant.FullLast => 470, _ => 640 },
             WeekKind.Competition => 800,
             WeekKind.Congested => 400,
             WeekKind.ReEntry => variant switch { Variant.First => 450, Variant.Second => 630, _ => 720 },
@@ -61,7 +61,7 @@ public static class KindTable
         WeekKind.Unloading => new(3, 26),
         WeekKind.Taper or WeekKind.Congested when week.Matches.Count > 2 => new(0, 4),
         // What its size leaves of the 60 points of a building week, at most.
-        WeekKind.Taper => week.Matches.Count > 1 ? new(2, 9) : new(3, variant switch { Variant.FullFirst => 35, Variant.FullSecond => 28, _ => 48 }),
+        WeekKind.Taper => week.Matches.Count > 1 ? new(2, 9) : new(3, variant switch { Variant.FullEarlier => 35, Variant.FullLast => 28, _ => 48 }),
         WeekKind.Competition => new(5, 22),
         WeekKind.Congested => new(2, 9),
         WeekKind.ReEntry => new(3, 30),

@@ -54,7 +54,7 @@ public static class Structures
             var kind = week.Week.Lock?.Kind is { } locked && Demands.IsByCalendar(locked) && Demands.IsByCalendar(move.Kind) ? locked : move.Kind;
             var goesOn = kind == WeekKind.Break && weeks.Count > 0 && weeks[^1].Kind == WeekKind.Break;
             if (weeks.Count > 0 && (ended && !goesOn || stand.Phase != move.Phase || week.IsCycleStart)) block++;
-            ended = kind is WeekKind.Unloading or WeekKind.Break || move is { Kind: WeekKind.Taper, Variant: not (Variant.FullFirst or Variant.BeforeMany) };
+            ended = kind is WeekKind.Unloading or WeekKind.Break || move is { Kind: WeekKind.Taper, Variant: not (Variant.FullEarlier or Variant.BeforeMany) };
             var phase = move.Phase == PhaseKind.Competition && weeks.Count >= peak.From && weeks.Count <= peak.Last ? PhaseKind.Peak : move.Phase;
             worth += Value.Fixed(week, stand, move, demands.Run) - Value.ChangeOfKind(problem, week, move);
             broken.AddRange(demands.Broken.Select(one => new Breach(one.Condition, weeks.Count, 10 * one.Amount)));
@@ -75,6 +75,8 @@ public static class Structures
         var end = (Week: last, Day: (DateOnly?)null);
         foreach (var (week, day) in problem.Weeks.Skip(last).SelectMany(week => week.Matches.Where(match => match.IsKey).Select(match => (week.Index, match.Date))))
             if (end.Day is not { } before || day.DayNumber - before.DayNumber <= problem.Limits.ClusterDays) end = (week, day);
-        return (facts[last].Taper == Variant.FullSecond ? last - 1 : last, end.Week);
+        var first = last;
+        while (first > 0 && facts[first - 1].Taper is Variant.FullEarlier or Variant.BeforeMany) first--;
+        return (first, end.Week);
     }
 }

@@ -15,42 +15,49 @@ public static class Tapers
     /// <summary>With more match-free training days than these before the match, a full taper fits. Bosquet L et al. 2007, Med Sci Sports Exerc 39(8):1358-1365: two weeks worked best.</summary>
     private const int DaysForFull = 10;
 
+    /// <summary>taper-length: a squad loses what it has trained for when it is kept fresh for longer.</summary>
+    private const int MostWeeks = 3;
+
     /// <summary>
     /// The part of a taper that each week is, by its index; <see cref="Variant.None"/> for the others. Key matches close together are
-    /// one cluster, and the first of them is tapered for. Going back from the last cluster, those are kept that fit the most tapers and
+    /// one cluster: the first of them is tapered for, and the taper is held until the last where both take three weeks at most. Going back from the last cluster, those are kept that fit the most tapers and
     /// their distance; what the coach asks for or refuses goes before.
     /// </summary>
     public static ValueList<Variant> Of(Problem problem)
     {
         var parts = new Variant[problem.Weeks.Count];
         var back = WeeksBack.Of(problem);
-        foreach (var (own, match, style) in Wanted(problem, back))
+        foreach (var (own, match, style, last) in Wanted(problem, back))
         {
             var week = WeekFor(own, match);
             // A longer taper must not begin too soon after the one before.
             var before = Array.FindLastIndex(parts, part => part != Variant.None);
-            if (before > 0 && parts[before] == Variant.FullSecond) before--;
+            while (before > 0 && parts[before - 1] is Variant.FullEarlier or Variant.BeforeMany) before--;
+            var held = last > own ? Enumerable.Range(week + 1, last - week).ToList() : [];
             var isFree = MayTaper(problem, back, week - 1) && parts[week - 1] == Variant.None && (style is not null || HasTrained(problem, back, week - 1) && (before < 0 || week - 1 - before >= problem.Limits.WeeksBetweenPeaks));
             // Where other matches lead up to it, the reduced days lie before them all.
             var isAmongMany = week == own && problem.Weeks[own].Matches.Any(other => other.Date < match.Date && other.Date.DayNumber >= match.Date.DayNumber - DaysOfTournament);
-            var isFull = (style ?? (DaysBefore(problem, back, match) > DaysForFull ? TaperStyle.Full : TaperStyle.Short)) == TaperStyle.Full;
-            parts[week] = isFree && (isFull || isAmongMany) ? Variant.FullSecond : Variant.Short;
-            if (isFree && (isFull || isAmongMany)) parts[week - 1] = isAmongMany ? Variant.BeforeMany : Variant.FullFirst;
+            var isFull = (style ?? (DaysBefore(problem, back, match) > DaysForFull && held.Count + 2 <= MostWeeks ? TaperStyle.Full : TaperStyle.Short)) == TaperStyle.Full;
+            var isLong = isFree && (isFull || isAmongMany);
+            if (isLong) parts[week - 1] = isAmongMany ? Variant.BeforeMany : Variant.FullEarlier;
+            if (held.Count + (isLong ? 2 : 1) > MostWeeks || !held.TrueForAll(other => MayTaper(problem, back, other))) held.Clear();
+            foreach (var earlier in held) parts[earlier - 1] = Variant.FullEarlier;
+            parts[week + held.Count] = isLong || held.Count > 0 ? Variant.FullLast : Variant.Short;
         }
         return [.. parts];
     }
 
-    /// <summary>The first match of each cluster that is tapered for, with its week and the style asked for. Key matches that cannot be tapered for stand aside.</summary>
-    private static IEnumerable<(int Week, PlannedMatch Match, TaperStyle? Style)> Wanted(Problem problem, ValueList<WeekBack> back)
+    /// <summary>The first match of each cluster that is tapered for, with its week, the style asked for and the week of the cluster's last match. Key matches that cannot be tapered for stand aside.</summary>
+    private static IEnumerable<(int Week, PlannedMatch Match, TaperStyle? Style, int Last)> Wanted(Problem problem, ValueList<WeekBack> back)
     {
-        List<(int Week, PlannedMatch Match, TaperStyle? Style)> clusters = [];
+        List<(int Week, PlannedMatch Match, TaperStyle? Style, int Last)> clusters = [];
         PlannedMatch? before = null;
         foreach (var (week, match) in problem.Weeks.SelectMany(week => week.Matches.Where(match => match.IsKey && MayTaper(problem, back, WeekFor(week.Index, match))).Select(match => (week.Index, match))))
         {
             var said = problem.Tapers.LastOrDefault(wish => wish.Match == match.Id)?.Style;
             if (said is null && !HasTrained(problem, back, WeekFor(week, match))) continue;
-            if (before is null || match.Date.DayNumber - before.Date.DayNumber > problem.Limits.ClusterDays) clusters.Add((week, match, said));
-            else if (said is not null) clusters[^1] = clusters[^1] with { Style = said };
+            if (before is null || match.Date.DayNumber - before.Date.DayNumber > problem.Limits.ClusterDays) clusters.Add((week, match, said, week));
+            else clusters[^1] = clusters[^1] with { Style = said ?? clusters[^1].Style, Last = week };
             before = match;
         }
         var kept = clusters.Where(cluster => cluster.Style is TaperStyle.Short or TaperStyle.Full).ToList();

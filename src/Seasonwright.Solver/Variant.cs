@@ -17,12 +17,12 @@ public enum Variant
     /// <summary>The only week of a short taper.</summary>
     Short,
 
-    /// <summary>The first week of a full taper.</summary>
-    FullFirst,
+    /// <summary>A week of a taper of several weeks, its last one aside.</summary>
+    FullEarlier,
 
     /// <summary>The week before one of several matches among which the tapered-for match is: as long as a short taper and as light.</summary>
     BeforeMany,
 
-    /// <summary>The second week of a full taper, or the week of several matches itself.</summary>
-    FullSecond,
+    /// <summary>The last week of a taper of several weeks, or the week of several matches itself.</summary>
+    FullLast,
 }

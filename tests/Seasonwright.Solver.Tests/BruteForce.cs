@@ -133,17 +133,17 @@ internal sealed class BruteForce(Problem problem)
         return problem.Start switch { StartLevel.Off => 15, StartLevel.Home => 36, _ => 54 };
     }
 
-    /// <summary>Building, overload and competition weeks since the last week that ended a run.</summary>
+    /// <summary>Building, overload and competition weeks since the last week that ended a run, and congested ones of the competition; six are told apart.</summary>
     private int Run(int at)
     {
         var run = 0;
         for (var week = at - 1; week >= 0; week--)
         {
-            if (plan[week].Kind is WeekKind.Congested or WeekKind.Reduced) continue;
-            if (plan[week].Kind is not (WeekKind.Building or WeekKind.Competition or WeekKind.Overload)) break;
+            if (plan[week].Kind is WeekKind.Reduced || plan[week].Kind is WeekKind.Congested && !IsC(week)) continue;
+            if (plan[week].Kind is not (WeekKind.Building or WeekKind.Competition or WeekKind.Overload or WeekKind.Congested)) break;
             run++;
         }
-        return run;
+        return Math.Min(run, 6);
     }
 
     /// <summary>What the next week of the plan is worth; null where a condition speaks against it.</summary>
@@ -207,7 +207,12 @@ internal sealed class BruteForce(Problem problem)
         if (week.Kind == WeekKind.Taper) (small, large) = week.Variant is Variant.Short or Variant.BeforeMany ? (700, 750) : (450, 540);
         if (large > 0 && (Below(10 * match + training * large / 1000) || !(week.Kind == WeekKind.Taper && matches > 1) && Above(10 * match + training * small / 1000))) return null;
         if (matches == 2 && week.Kind is WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced && matches == 2 && Enumerable.Range(0, at).Any(other => !Facts(other).IsBreak && Facts(other).Matches.Count == 1) && Below(10 * match + training * 6 / 10)) return null;
-        if (week.Kind is WeekKind.Building or WeekKind.Overload && !IsC(at))
+        // The week after a week back is no lighter than it.
+        if (week.Kind is WeekKind.Building or WeekKind.Competition && previous is { Kind: WeekKind.ReEntry } && Facts(at - 1).Matches.Count < 2)
+        {
+            if (Above(10 * level - Tolerance)) return null;
+        }
+        else if (week.Kind is WeekKind.Building or WeekKind.Overload && !IsC(at))
         {
             if (previous?.Kind == WeekKind.Building && previous.Phase == week.Phase && (week.Kind == WeekKind.Overload || cycle.First - at > 2) && Above(10 * level + (week.Kind == WeekKind.Overload ? 50 : 20) - Tolerance)) return null;
             if (previous?.Kind is WeekKind.Unloading or WeekKind.Introductory && Above(10 * level * 85 / 100 - Tolerance)) return null;
@@ -224,7 +229,7 @@ internal sealed class BruteForce(Problem problem)
         var isOfRun = previous?.Kind is WeekKind.Building or WeekKind.Competition or WeekKind.Congested or WeekKind.Reduced && !NothingTrained(at);
         var isFirstLight = matches < 2 && at > 1 && Facts(at - 1).Matches.Count > 1 && Facts(at - 2).Matches.Count > 1;
         if (isOfRun && week.Kind == WeekKind.Unloading) value -= BlockPrice(run == 0 && !isFirstLight ? 1 : run, previous!.Phase == PhaseKind.Competition);
-        if (isOfRun && week.Kind == WeekKind.Taper && week.Variant != Variant.FullSecond) value -= BlockPrice(run, previous!.Phase == PhaseKind.Competition);
+        if (isOfRun && week.Kind == WeekKind.Taper && week.Variant != Variant.FullLast) value -= BlockPrice(run, previous!.Phase == PhaseKind.Competition);
         if (week.Kind == WeekKind.Overload) value -= BlockPrice(run + 1, false);
         if (week.Kind == WeekKind.Taper && previous?.Kind == WeekKind.Unloading) value -= 150_000;
         if (previous is not null && !IsC(at) && at <= cycle.Last && previous.Phase != week.Phase && (week.Kind == WeekKind.Unloading || (isLoading || week.Kind == WeekKind.Congested) && run > 0)) value -= 60_000;
@@ -298,8 +303,8 @@ internal sealed class BruteForce(Problem problem)
             WeekKind.Congested => 10 * range.Least + (facts.Matches.Count > 2 ? 10 : 40),
             WeekKind.Taper or WeekKind.Reduced when facts.Matches.Count > 1 => 10 * range.Least + (facts.Matches.Count > 2 ? 10 : 40),
             WeekKind.Unloading => match + training * (IsC(at) ? 79 : 60) / 100,
-            WeekKind.Taper => match + training * (week.Variant == Variant.Short ? 73 : week.Variant == Variant.BeforeMany ? 75 : week.Variant == Variant.FullFirst ? 56 : 47) / 100,
-            WeekKind.ReEntry => 95 * ceiling!.Value / 100,
+            WeekKind.Taper => match + training * (week.Variant == Variant.Short ? 73 : week.Variant == Variant.BeforeMany ? 75 : week.Variant == Variant.FullEarlier ? 56 : 47) / 100,
+            WeekKind.ReEntry => Math.Min(95 * ceiling!.Value / 100, Back(at) is ( < 2, true) || facts.Matches.Count > 0 ? int.MaxValue : Math.Max(10 * range.Least, training)),
             WeekKind.Reduced => match + 90 + problem.UsualPractice * ((facts.Matches.Count switch { 0 => 1000, 1 => 800, 2 => 400, 3 => 200, _ => 80 }) * facts.Availability / 100) / 100,
             WeekKind.Transition => match + 220,
             _ => match,

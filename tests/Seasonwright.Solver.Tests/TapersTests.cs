@@ -4,7 +4,7 @@ using Seasonwright.Core.Tests.Rules;
 
 namespace Seasonwright.Solver.Tests;
 
-/// <summary>Which weeks are tapers, told from the calendar. Weeks as letters: s short, f and F the two of a full taper, b before a week of many matches.</summary>
+/// <summary>Which weeks are tapers, told from the calendar. Weeks as letters: s short, f and F the earlier and the last of a longer taper, b before a week of many matches.</summary>
 public class TapersTests
 {
     private static string Read(string season, Wishes? wishes = null, StartLevel start = StartLevel.Home) =>
@@ -12,8 +12,8 @@ public class TapersTests
         {
             Variant.None => '-',
             Variant.Short => 's',
-            Variant.FullFirst => 'f',
-            Variant.FullSecond => 'F',
+            Variant.FullEarlier => 'f',
+            Variant.FullLast => 'F',
             Variant.BeforeMany => 'b',
             _ => '?',
         }));
@@ -30,8 +30,15 @@ public class TapersTests
     [InlineData("-x3 -/7x3 - -/4!", "------s-")]
     // Not over exams.
     [InlineData("-x3 -/6x3 - -/6! *Exams,7.1-7.7,60%", "-------s")]
-    // Key matches within fourteen days are one cluster; its first is tapered for.
-    [InlineData("-x3 -/6x3 -/6! -/6! -/6! -/6", "------s---")]
+    // Key matches within fourteen days are one cluster: tapered for the first, held until the last, three weeks at most.
+    [InlineData("-x3 -/6x3 -/6! -/6! -/6! -/6", "------ffF-")]
+    [InlineData("-x3 -/6x3 -/6! -/6 -/6! -/6", "------ffF-")]
+    [InlineData("-x3 -/6x3 -/6! -/2/6 -/6! -/6", "------ffF-")]
+    [InlineData("-x3 -/6x3 - -/6! -/6! -/6", "------ffF-")]
+    [InlineData("-x3 -/6x3 - -/6! -/6! -/6! -/6", "-------ffF-")]
+    [InlineData("-x3 -/6x3 -/6! -/6! -/6! -/6! -/6", "------s----")]
+    [InlineData("-x3 -/6x3 -/6! - -/6! -/6 *Holiday,8.1-8.7,0%", "------s---")]
+    [InlineData("-x3 -/6x3 -/1/3/5! -/6! -/6", "-----bfF-")]
     // Six weeks apart and three at most, counted back from the last.
     [InlineData("-x3 -/6x3 -/6! -/6x4 -/6!", "-----------s")]
     [InlineData("-x3 -/6x3 -/6! -/6x5 -/6!", "------s-----s")]

@@ -59,8 +59,8 @@ internal sealed class Plan
     /// <summary>The week before; null for the first.</summary>
     public PlanWeek? Before(PlanWeek week) => week.Number > 1 ? Weeks[week.Number - 2] : null;
 
-    /// <summary>The weeks before a week, as many as there are up to a count, in order.</summary>
-    public IEnumerable<PlanWeek> Before(PlanWeek week, int count) => Weeks.Take(week.Number - 1).TakeLast(count);
+    /// <summary>The last weeks before a week with team training, as many as there are up to a count: what a week off leaves of a mean says nothing of what the squad is used to.</summary>
+    public IEnumerable<PlanWeek> TrainedBefore(PlanWeek week, int count) => Weeks.Take(week.Number - 1).Where(other => other.IsTraining).TakeLast(count);
 
     /// <summary>
     /// Full weeks since the squad came back from its last absence of the length that restarts comparisons; the first week back has 0.

@@ -121,7 +121,7 @@ internal sealed class EmphasisModel
         var all = LinearExpr.Sum(Enumerable.Range(0, ExposureTable.Qualities).SelectMany(quality => Within(week, quality)));
         var given = Enumerable.Range(0, ExposureTable.Qualities).Sum(quality => Given(week, quality));
         Model.Add(all <= MostOf(week) - given);
-        if (week is { Kind: WeekKind.Taper, Variant: not Variant.FullFirst }) KeepsUp(week);
+        if (week is { Kind: WeekKind.Taper, Variant: not Variant.FullEarlier }) KeepsUp(week);
         Aerobically(week);
         for (var quality = 0; quality < ExposureTable.Qualities; quality++)
         {
@@ -172,13 +172,13 @@ internal sealed class EmphasisModel
     /// <summary>taper-intensity-frequency: a taper trains less, hardly less often.</summary>
     private void KeepsUp(StructureWeek week)
     {
-        int[] taper = week.Variant == Variant.FullSecond ? [week.Index - 1, week.Index] : [week.Index];
+        var taper = week.Variant == Variant.FullLast ? comparison.TaperTo(week.Index) : [week.Index];
         var before = comparison.NormalBefore(taper[0], problem.Limits.TaperReferenceWeeks);
         if (before.Count == 0) return;
         var missing = Model.NewIntVar(0, kept?.Week == week.Index ? 0 : 40, $"taper{week.Index}");
         value.AddTerm(missing, -Worth.BeyondLoad);
         paid.Add((Condition.TaperFrequency, week.Index, missing));
-        Model.Add(1000 * before.Count * (LinearExpr.Sum(taper.Select(Efforts)) + missing) >= problem.Limits.TaperFrequency * taper.Length * LinearExpr.Sum(before.Select(Efforts)));
+        Model.Add(1000 * before.Count * (LinearExpr.Sum(taper.Select(Efforts)) + missing) >= problem.Limits.TaperFrequency * taper.Count * LinearExpr.Sum(before.Select(Efforts)));
     }
 
     /// <summary>quality-order: within one preparation a quality is developed only on enough weeks that develop its ground.</summary>

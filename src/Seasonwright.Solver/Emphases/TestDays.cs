@@ -14,6 +14,9 @@ internal sealed class TestDays(Problem problem, Structure structure, LoadPlan lo
     /// <summary>return-after-break-strength: no tests on the first days back.</summary>
     private const int FirstDaysBack = 4;
 
+    /// <summary>Days after a week of two matches or more before which nobody is tested. Common practice, no source.</summary>
+    private const int DaysAfterMany = 3;
+
     /// <summary>Days of the week in order of preference: after the weekend's day of rest, early in the week.</summary>
     private static readonly int[] Preferred = [1, 2, 0, 3, 4, 5, 6];
 
@@ -39,7 +42,8 @@ internal sealed class TestDays(Problem problem, Structure structure, LoadPlan lo
     private bool IsHeavy(int week)
     {
         const int weeks = 4;
-        return week >= weeks && comparison.SinceAbsence(week) >= weeks && 1000L * weeks * loads.Points[week] > problem.Limits.TestHeavy * Enumerable.Range(week - weeks, weeks).Sum(other => (long)loads.Points[other]);
+        var trained = comparison.TrainedBefore(week, weeks);
+        return trained.Count == weeks && comparison.SinceAbsence(week) >= weeks && 1000L * weeks * loads.Points[week] > problem.Limits.TestHeavy * trained.Sum(other => (long)loads.Points[other]);
     }
 
     private bool IsDay(int week, DateOnly day)
@@ -48,6 +52,7 @@ internal sealed class TestDays(Problem problem, Structure structure, LoadPlan lo
         var (hoursBefore, hoursAfter, toKey) = problem.Limits.TestDistance;
         var official = problem.Weeks.SelectMany(other => other.Matches).Where(match => match.IsOfficial).ToList();
         if (official.Exists(match => match.Date >= day && 24 * (match.Date.DayNumber - day.DayNumber) < hoursBefore || match.Date < day && 24 * (day.DayNumber - match.Date.DayNumber) < hoursAfter)) return false;
+        if (week > 0 && problem.Weeks[week - 1].Matches is { Count: > 1 } many && day.DayNumber - many[^1].Date.DayNumber <= DaysAfterMany) return false;
         if (official.Exists(match => match.IsKey && match.Date >= day && match.Date.DayNumber - day.DayNumber <= toKey)) return false;
         return comparison.FirstDayBack(week) is not { } back || day.DayNumber - back.DayNumber >= FirstDaysBack;
     }

@@ -40,6 +40,12 @@ internal sealed class Comparison
     /// <summary>The last week before that a rise counts from.</summary>
     public int? Reference(int week) => Before(week, other => IsTraining(other) && problem.Weeks[other].Days == 7 && weeks[other].Kind is not (WeekKind.Unloading or WeekKind.Taper or WeekKind.Reduced));
 
+    /// <summary>The last weeks before with team training, as many as there are up to a count: what a week off leaves of a mean says nothing of what the squad is used to.</summary>
+    public IReadOnlyList<int> TrainedBefore(int week, int count) => [.. Enumerable.Range(0, week).Reverse().Where(IsTraining).Take(count)];
+
+    /// <summary>The taper that ends with a week: it and the taper weeks right before it.</summary>
+    public IReadOnlyList<int> TaperTo(int week) => [.. Enumerable.Range(0, week + 1).Reverse().TakeWhile(other => weeks[other].Kind == WeekKind.Taper).Reverse()];
+
     public int? OneMatchWeekBefore(int week) => Before(week, other => problem.Weeks[other].Matches.Count == 1 && IsNormal(other));
 
     /// <summary>The last normal weeks, latest first; in the competition those of it with exactly one match.</summary>
@@ -67,6 +73,7 @@ internal sealed class Comparison
     {
         bool Asks(Condition condition) => weeks[week].Bounds.Any(bound => bound.Condition == condition);
         if (Asks(Condition.NoAbruptDrop)) return (Condition.NoAbruptDrop, week - 1, 1000, -Fall);
+        if (Asks(Condition.RisingBack)) return (Condition.RisingBack, week - 1, 1000, 0);
         if (Asks(Condition.Progression)) return (Condition.Progression, week - 1, 1000, weeks[week].Kind == WeekKind.Overload ? StepToOverload : Step);
         return Asks(Condition.NewBlock) && Before(week, SetsLevel) is { } level ? (Condition.NewBlock, level, NewBlock, 0) : null;
     }

@@ -103,8 +103,9 @@ internal sealed class LoadModel
     private void AgainstFour(StructureWeek week)
     {
         var count = problem.Limits.TrailingWeeks;
-        if (!comparison.IsTraining(week.Index) || week.Index < count || comparison.SinceAbsence(week.Index) < count) return;
-        var before = LinearExpr.Sum(Enumerable.Range(week.Index - count, count).Select(other => load[other]));
+        var trained = comparison.TrainedBefore(week.Index, count);
+        if (!comparison.IsTraining(week.Index) || trained.Count < count || comparison.SinceAbsence(week.Index) < count) return;
+        var before = LinearExpr.Sum(trained.Select(other => load[other]));
         Model.Add(1000 * count * load[week.Index] <= problem.Limits.TrailingRatio * before + 1000 * count * Paid(Condition.Spike, week));
         var first = problem.Weeks[week.Index].First;
         if (!problem.Weeks.SelectMany(other => other.Matches).Any(match => match.IsOfficial && match.Date >= first && match.Date.DayNumber - first.DayNumber < problem.Limits.LookAheadDays)) return;
@@ -116,23 +117,30 @@ internal sealed class LoadModel
     {
         var limits = problem.Limits;
         if (week.Kind == WeekKind.Unloading)
-            Share(Condition.UnloadingSize, week, [week.Index], comparison.NormalBefore(week.Index, Comparison.WeeksBeforeUnloading), comparison.IsCompetition(week.Index) ? limits.UnloadingInCompetition : limits.Unloading);
-        else if (week is { Kind: WeekKind.Taper, Variant: not Variant.FullFirst })
         {
-            var isFull = week.Variant == Variant.FullSecond;
-            int[] taper = isFull ? [week.Index - 1, week.Index] : [week.Index];
-            Share(Condition.TaperSize, week, taper, comparison.NormalBefore(taper[0], Comparison.WeeksBeforeTaper), isFull ? limits.FullTaper : limits.ShortTaper);
+            var (before, kept) = (comparison.NormalBefore(week.Index, Comparison.WeeksBeforeUnloading), comparison.IsCompetition(week.Index) ? limits.UnloadingInCompetition : limits.Unloading);
+            Share(Condition.UnloadingSize, week, [week.Index], before, kept);
+            // A squad feels the cut from its last week, not from a mean: of that it is asked as well, for less.
+            if (before.Count == 0) return;
+            var beyond = Model.NewIntVar(0, largest, $"unloaded{week.Index}");
+            Model.Add(1000 * Training(week.Index) <= kept.Most * Training(before[0]) + 1000 * beyond);
+            value.AddTerm(beyond, -Worth.LittleUnloading);
+        }
+        else if (week is { Kind: WeekKind.Taper, Variant: not Variant.FullEarlier })
+        {
+            var taper = week.Variant == Variant.FullLast ? comparison.TaperTo(week.Index) : [week.Index];
+            Share(Condition.TaperSize, week, taper, comparison.NormalBefore(taper[0], Comparison.WeeksBeforeTaper), taper.Count > 1 ? limits.FullTaper : limits.ShortTaper);
         }
     }
 
-    private void Share(Condition condition, StructureWeek week, int[] eased, IReadOnlyList<int> before, Limits.Range kept)
+    private void Share(Condition condition, StructureWeek week, IReadOnlyList<int> eased, IReadOnlyList<int> before, Limits.Range kept)
     {
         if (before.Count == 0) return;
-        var (mine, theirs) = (1000 * before.Count * Training(eased), eased.Length * Training(before));
-        var beyond = 1000 * before.Count * eased.Length * Paid(condition, week);
+        var (mine, theirs) = (1000 * before.Count * Training(eased), eased.Count * Training(before));
+        var beyond = 1000 * before.Count * eased.Count * Paid(condition, week);
         Model.Add(mine <= kept.Most * theirs + beyond);
         // Two matches and more are lighter still, and rightly.
-        if (problem.Weeks[week.Index].Matches.Count < 2) Model.Add(mine + beyond >= kept.Least * theirs);
+        if (eased.All(other => problem.Weeks[other].Matches.Count < 2)) Model.Add(mine + beyond >= kept.Least * theirs);
     }
 
     /// <summary>heavy-week-in-congestion: the training against that of the last week with one match. A point is left: what two or three matches weigh is rounded here and not in the rulebook.</summary>

@@ -48,7 +48,8 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
         var limits = problem.Limits;
         Ceiling = Solver.Ceiling.Of(limits, facts, from, move.Phase);
         Range = facts is { IsGiven: true, Week.Lock.Points: { } settled } ? new(settled, settled) : KindTable.Week(problem, facts.Week, move.Kind, move.Variant, move.Phase);
-        Run = from.Mode.Run() + (move.Kind is WeekKind.Building or WeekKind.Competition or WeekKind.Overload && !facts.IsCongested ? 1 : 0);
+        // Two matches tire like a week of training: in the competition they count, though no week of them is refused for it.
+        Run = from.Mode.Run() + (move.Kind is WeekKind.Building or WeekKind.Competition or WeekKind.Overload && !facts.IsCongested || move.Kind == WeekKind.Congested && facts.IsCompetition ? 1 : 0);
         var match = facts.MatchBefore;
         if (facts.IsCompetition) match = Math.Max(match, problem.OneMatch);
         // What preparation reached is no measure of a week with a match.
@@ -121,6 +122,9 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
                 break;
             case WeekKind.Taper:
                 Share(facts, Condition.TaperSize, match, move.Variant is Variant.Short or Variant.BeforeMany ? limits.ShortTaper : limits.FullTaper, facts.IsCongested ? null : MeanFromLast);
+                break;
+            case WeekKind.Building or WeekKind.Competition when from.Mode == Mode.ReEntry && !facts.IsHold && facts.Before is { IsHold: false }:
+                Least(facts, Condition.RisingBack, level - Tolerance);
                 break;
             case WeekKind.Building or WeekKind.Overload when facts.IsPreparation && !facts.IsHold:
                 if (from.Mode.IsLoad() && from.Mode.Run() > 0 && facts.Before is { IsHold: false } && from.Phase == move.Phase && (move.Kind == WeekKind.Overload || !facts.IsLastBeforeCompetition))

@@ -35,8 +35,9 @@ internal static class Guide
             WeekKind.Competition => Competition[Math.Clamp(run, 1, Competition.Length) - 1],
             WeekKind.Congested or WeekKind.Taper or WeekKind.Reduced when facts.IsCongested => 10 * least + (facts.Week.Matches.Count > 2 ? BesideCrowded : BesideCongested),
             WeekKind.Unloading => match + training * (facts.IsCompetition ? 79 : 60) / 100,
-            WeekKind.Taper => match + training * (move.Variant switch { Variant.FullFirst => 56, Variant.FullSecond => 47, Variant.BeforeMany => 75, _ => 73 }) / 100,
-            WeekKind.ReEntry => 95 * (ceiling?.Tenths ?? 700) / 100,
+            WeekKind.Taper => match + training * (move.Variant switch { Variant.FullEarlier => 56, Variant.FullLast => 47, Variant.BeforeMany => 75, _ => 73 }) / 100,
+            // Back without a match the squad trains no more than beside one before.
+            WeekKind.ReEntry => Math.Min(95 * (ceiling?.Tenths ?? 700) / 100, ceiling is { IsOfLevel: true } && facts.Week.Matches.Count == 0 ? Math.Max(10 * least, training) : int.MaxValue),
             WeekKind.Reduced => match + BesideReduced + (facts.Week.PracticePoints is { } entered ? 10 * entered : problem.UsualPractice * KindTable.PracticeShare(facts.Week, WeekKind.Reduced) / 100),
             WeekKind.Transition => match + Transition,
             _ => match,

@@ -126,7 +126,7 @@ internal static class Moves
             WeekKind.Introductory => move.Variant == Variant.First ? Mode.Intro1 : Mode.Intro2,
             WeekKind.Overload => Mode.Overload,
             WeekKind.Unloading => Mode.Unloading,
-            WeekKind.Taper => move.Variant is Variant.FullFirst or Variant.BeforeMany ? Mode.TaperFirst : Mode.Taper,
+            WeekKind.Taper => move.Variant is Variant.FullEarlier or Variant.BeforeMany ? Mode.TaperFirst : Mode.Taper,
             WeekKind.Break => Mode.Break,
             WeekKind.ReEntry => Mode.ReEntry,
             WeekKind.Transition => Mode.Transition,

@@ -14,7 +14,7 @@ internal static class Value
         else if (move.Kind is not (WeekKind.Break or WeekKind.Transition)) value += facts.Goal[(int)move.Phase] / 2;
 
         // A break or the season's end ends a run whenever it comes; what the plan itself ends should be neither short nor long.
-        if (from.Mode.IsLoad() && (move.Kind == WeekKind.Unloading || move is { Kind: WeekKind.Taper, Variant: not Variant.FullSecond }))
+        if (from.Mode.IsLoad() && (move.Kind == WeekKind.Unloading || move is { Kind: WeekKind.Taper, Variant: not Variant.FullLast }))
         {
             // Congested weeks alone are no block to unload from, unless there are two of them or more.
             var least = move.Kind == WeekKind.Unloading && !facts.IsFirstLight ? 1 : 0;

@@ -42,6 +42,9 @@ internal static class Worth
     /// <summary>A point of load beyond a condition in stage C, where matches or entered practices alone go beyond it, and short of the base load.</summary>
     public const long BeyondLoad = 400 * Point, BeyondByFacts = 20 * Point, ShortOfBase = 60 * Point;
 
+    /// <summary>A point by which an unloading week unloads too little beside the last normal week alone.</summary>
+    public const long LittleUnloading = 20 * Point;
+
     /// <summary>The lines whose largest is what <see cref="FromGuide"/> says: a price for every tenth of a point, and what is taken off.</summary>
     public static readonly (long Slope, long Less)[] GuideSlopes = [(150, 0), (400, 12_500), (900, 62_500)];
 

@@ -17,7 +17,7 @@ public class OneCauseTests
     [InlineData("aerobic-upkeep", "quality-left-idle", "B60+h2 B60+s1x3 B60+h2", "anaerobic_glycolytic caution 2-4")]
     [InlineData("return-after-break-volume", "weekly-ramp", "C60/6x2 X C80/6", "rise caution 4", "return-after-break-volume.season_start=kept")]
     [InlineData("weekly-ramp", "trailing-four-spike", "B50x4 B70", "spike caution 5")]
-    [InlineData("return-after-break-volume", "trailing-four-spike", "C60x3 X C80", "spike caution 5", "return-after-break-volume.season_start=kept; weekly-ramp.on=no", "X45")]
+    [InlineData("return-after-break-volume", "trailing-four-spike", "C60x4 X C80", "spike caution 6", "return-after-break-volume.season_start=kept; weekly-ramp.on=no", "X45")]
     public void The_second_is_silent_where_the_first_has_spoken(string speaks, string silent, string plan, string alone, string figures = "", string off = "X")
     {
         plan = plan.Replace("X", off, StringComparison.Ordinal);

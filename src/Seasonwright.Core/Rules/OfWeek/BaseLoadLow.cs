@@ -2,7 +2,7 @@ using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules.OfWeek;
 
-/// <summary>Mean of trailing 4 weeks; planned in-season typical week; next match or high-load week date.</summary>
+/// <summary>Mean of the 4 weeks of training before; planned in-season typical week; next match or high-load week date.</summary>
 internal static class BaseLoadLow
 {
     public static readonly Figure MinShare = Figure.Number("min_share", 0.7m, FigureUnit.Share);
@@ -33,8 +33,8 @@ internal static class BaseLoadLow
                 yield return new TooLittle(place, "missing.absence");
                 continue;
             }
-            var before = plan.Before(week, weeks).Select(other => other.Total).ToList();
-            if (before.Exists(load => load is null))
+            var before = plan.TrainedBefore(week, weeks).Select(other => other.Total).ToList();
+            if (before.Count < weeks || before.Exists(load => load is null))
             {
                 yield return new TooLittle(place, "missing.weeks");
                 continue;

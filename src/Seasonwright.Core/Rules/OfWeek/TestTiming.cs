@@ -62,7 +62,7 @@ internal static class TestTiming
     {
         if (OfSeason.BuildingRunTooLong.CountTo(plan, week) is var building && building >= LateBuildingWeek) return ("late", Severity.Caution, HeavyRatio, building, null);
         if (plan.SinceAbsence(week) < 4 || week.Number <= 4 || week.Total is not { } total) return null;
-        var ratio = TrailingFour.Ratio(total, [.. plan.Before(week, 4).Select(other => other.Total)])?.AsShown();
+        var ratio = TrailingFour.Ratio(total, [.. plan.TrainedBefore(week, 4).Select(other => other.Total)])?.AsShown();
         return ratio > figures.Number(HeavyRatio) ? ("heavy", Severity.Caution, HeavyRatio, ratio.Value, null) : null;
     }
 

@@ -5,7 +5,7 @@ using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rules.OfWeek;
 
-/// <summary>Load this week; mean of the 4 weeks before (this week left out).</summary>
+/// <summary>Load this week; mean of the 4 weeks of training before (this week left out; weeks without team training are no measure of what a squad is used to).</summary>
 internal static class TrailingFourSpike
 {
     public static readonly Figure CautionRatio = Figure.Number("caution_ratio", 1.3m, FigureUnit.Count);
@@ -32,7 +32,7 @@ internal static class TrailingFourSpike
             var place = Place.Of(week);
             // After an absence the comparison begins anew.
             if (plan.SinceAbsence(week) < weeks) yield return new TooLittle(place, "missing.absence");
-            else if (week.Total is not { } total || TrailingFour.Ratio(total, [.. plan.Before(week, weeks).Select(other => other.Total)]) is not { } exact) yield return new TooLittle(place, "missing.weeks");
+            else if (week.Total is not { } total || plan.TrainedBefore(week, weeks).ToList() is var before && before.Count < weeks || TrailingFour.Ratio(total, [.. before.Select(other => other.Total)]) is not { } exact) yield return new TooLittle(place, "missing.weeks");
             else yield return Judge(plan, week, total, exact, figures);
         }
     }
