@@ -23,9 +23,9 @@ public static class KindTable
     /// <summary>Caps of the whole week.</summary>
     private const int MostBuilding = 112, MostOverload = 120, MostPreCompetitionMatch = 95;
 
-    /// <summary>Assumed practice as a share of a usual week's, per mille. Of a reduced week what its events leave.</summary>
+    /// <summary>Assumed practice as a share of a usual week's, per mille. Of a reduced or lost week what its events leave.</summary>
     public static int PracticeShare(PlannedWeek week, WeekKind kind, Variant variant = Variant.None) =>
-        kind == WeekKind.Reduced ? Share(week, kind, variant) * Math.Min(100, week.Availability) / 100 : Share(week, kind, variant);
+        kind == WeekKind.Reduced || week.IsLost ? Share(week, kind, variant) * Math.Min(100, week.Availability) / 100 : Share(week, kind, variant);
 
     private static int Share(PlannedWeek week, WeekKind kind, Variant variant)
     {
@@ -55,6 +55,7 @@ public static class KindTable
     /// <summary>The range of what is ours, in points.</summary>
     public static Limits.Range Ours(PlannedWeek week, WeekKind kind, Variant variant, PhaseKind phase) => kind switch
     {
+        not (WeekKind.Break or WeekKind.Transition) when week.IsLost => new(0, 3),
         WeekKind.Introductory => new(5, 32),
         WeekKind.Building => phase == PhaseKind.Competition ? new(8, 39) : new(8, 60),
         WeekKind.Overload => new(20, 68),
@@ -65,7 +66,7 @@ public static class KindTable
         WeekKind.Competition => new(5, 22),
         WeekKind.Congested => new(2, 9),
         WeekKind.ReEntry => new(3, 30),
-        WeekKind.Reduced => week.IsLost ? new(0, 3) : new(3, 16),
+        WeekKind.Reduced => new(3, 16),
         WeekKind.Transition => new(12, 30),
         // Nothing is planned for a break; what the coach fixed is kept.
         _ => new(0, week.Lock?.Points is null ? 0 : MostOfBreak),

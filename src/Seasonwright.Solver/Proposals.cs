@@ -26,19 +26,22 @@ public static class Proposals
     }
 
     /// <summary>
-    /// Opens no more weeks around what happened than it takes: the fewest with which no rule is broken, and those with the fewest breaches
-    /// where there are no such. What the plan that stands did not keep before is not asked of the weeks that have stayed as they were.
+    /// Opens no more weeks around what happened than it takes: those alone whose calendar asks for something else, then all in which something
+    /// happened, then those around them; the fewest with which no rule is broken, and those with the fewest breaches where there are no such. What the plan that stands did not keep before is not asked of the weeks that have stayed as they were.
     /// </summary>
     private static ValueList<Proposal> Repaired(Season season, Setup setup, Wishes wishes, Season stands, int most, int count, Func<string, string, string> id, Watch watch, CancellationToken cancel)
     {
         var silent = watch with { Tell = (_, _) => { } };
+        var settled = wishes with { Reach = 0, Disrupted = [] };
+        var (then, now) = (Problem.Of(stands, setup, settled).Weeks, Problem.Of(season, setup, settled).Weeks);
         wishes = wishes with { LeftOut = Before().Aggregate(wishes.LeftOut, (all, one) => all.With(one.Condition, one.Week)) };
         (ValueList<Proposal> Found, int Breaches)? best = null;
-        foreach (var reach in Reaches)
+        var other = now.Where(week => !IsAsBefore(week.Index)).Select(week => week.Id).ToHashSet();
+        foreach (var (weeks, reach) in Reaches.Select(reach => (wishes.Disrupted, reach)).Prepend((wishes.Disrupted.Where(other.Contains).ToValueList(), 0)))
         {
             // Beyond what is allowed only where there is no plan within.
             if (best is not null && (reach is null || reach > most)) break;
-            var found = Found(season, setup, wishes with { Reach = reach }, count, id, reach is null ? watch : silent, cancel);
+            var found = Found(season, setup, wishes with { Disrupted = weeks, Reach = reach }, count, id, reach is null ? watch : silent, cancel);
             if (found.Count == 0) continue;
             var breaches = Breaches(found[0]).Count(breach => breach.Condition.Rule.Length > 0 || breach.Condition.IsDefinition);
             if (best is null || breaches < best.Value.Breaches) best = (found, breaches);
@@ -46,13 +49,9 @@ public static class Proposals
         }
         return best?.Found ?? [];
 
-        IEnumerable<Breach> Before()
-        {
-            var settled = wishes with { Reach = 0, Disrupted = [] };
-            if (Found(stands, setup, settled, 1, id, silent, cancel) is not [var stood]) return [];
-            var (then, now) = (Problem.Of(stands, setup, settled).Weeks, Problem.Of(season, setup, settled).Weeks);
-            return Breaches(stood).Where(breach => breach.Week < now.Count && then[breach.Week].IsLike(now[breach.Week]));
-        }
+        bool IsAsBefore(int week) => week < now.Count && week < then.Count && then[week].IsLike(now[week]);
+
+        IEnumerable<Breach> Before() => Found(stands, setup, settled, 1, id, silent, cancel) is [var stood] ? Breaches(stood).Where(breach => IsAsBefore(breach.Week)) : [];
 
         static IEnumerable<Breach> Breaches(Proposal proposal) => proposal.Structure.Broken.Concat(proposal.Loads.Short).Concat(proposal.Emphasis.Short);
     }

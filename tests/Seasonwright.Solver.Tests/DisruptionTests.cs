@@ -60,15 +60,29 @@ public class DisruptionTests
         Assert.Empty(Proposals.Of(planned, Seasons.Team, new Wishes().Repairing(planned, planned, Season.Weeks[0].Days.First, keep), 1, Id)[0].Edits);
     }
 
-    /// <summary>The least change is the one that a coach would make: a match that stays in its week changes nothing but what that week asks for.</summary>
+    /// <summary>The least change is the one that a coach would make: a match that moves by a day within its week leaves everything as it is, emphasis too.</summary>
     [Fact]
-    public void A_match_that_moves_by_a_day_changes_no_other_week()
+    public void A_match_that_moves_by_a_day_changes_nothing()
     {
         var planned = Plans.After(Season, Proposals.Of(Season, Seasons.Team, new Wishes(), 1, Id)[0].Edits);
         var moved = Season.Matches.First(match => match.IsOfficial && match.Importance == Importance.Regular && match.Day!.Value.DayOfWeek != DayOfWeek.Sunday && Season.MatchesIn(Season.WeekOf(match.Day.Value)!).Count() == 1);
         var now = Plans.After(planned, [new MoveMatch(moved.Id, moved.Day!.Value.AddDays(1))]);
-        var repaired = Plans.After(now, Proposals.Of(now, Seasons.Team, new Wishes().Repairing(planned, now, Season.Weeks[0].Days.First), 1, Id)[0].Edits);
-        Assert.All(repaired.Weeks.Where(week => !week.Days.Contains(moved.Day.Value)), week => Assert.Equal((now.KindOf(week.Id), now.TargetOf(week.Id), now.PhaseOf(week)), (repaired.KindOf(week.Id), repaired.TargetOf(week.Id), repaired.PhaseOf(week))));
+        Assert.Empty(Proposals.Of(now, Seasons.Team, new Wishes().Repairing(planned, now, Season.Weeks[0].Days.First), 1, Id)[0].Edits);
+    }
+
+    /// <summary>Emphasis of weeks that are not lost is not made better on the way.</summary>
+    [Fact]
+    public void A_lost_week_holds_its_matches_alone_and_leaves_the_emphasis_of_others()
+    {
+        var planned = Plans.After(Season, Proposals.Of(Season, Seasons.Team, new Wishes(), 1, Id)[0].Edits);
+        foreach (var week in planned.Weeks.Where(week => planned.KindOf(week.Id) is WeekKind.Taper or WeekKind.Competition && planned.MatchesIn(week).Count() == 1).TakeLast(3))
+        {
+            var now = Plans.After(planned, [new SetEvent(new Event(new("lost"), EventKind.Other, "Week lost", week.Days, Training: new Percent(0)))]);
+            var repaired = Plans.After(now, Proposals.Of(now, Seasons.Team, new Wishes().Repairing(planned, now, Season.Weeks[0].Days.First), 1, Id)[0].Edits);
+            var problem = Problem.Of(now, Seasons.Team, new Wishes());
+            Assert.InRange(problem.Points.Of(repaired.TargetOf(week.Id)!.Value), problem.Weeks[week.Number - 1].MatchPoints, problem.Weeks[week.Number - 1].MatchPoints + 4);
+            Assert.All(repaired.Weeks.Where(other => Math.Abs(other.Number - week.Number) > 4), other => Assert.All(Seasons.Team.Qualities, quality => Assert.Equal(now.EmphasisOf(other.Id, quality.Id), repaired.EmphasisOf(other.Id, quality.Id))));
+        }
     }
 
     private static string Id(string kind, string key) => $"{kind}-{key}";

@@ -139,8 +139,8 @@ internal sealed class LoadModel
         var (mine, theirs) = (1000 * before.Count * Training(eased), eased.Count * Training(before));
         var beyond = 1000 * before.Count * eased.Count * Paid(condition, week);
         Model.Add(mine <= kept.Most * theirs + beyond);
-        // Two matches and more are lighter still, and rightly.
-        if (eased.All(other => problem.Weeks[other].Matches.Count < 2)) Model.Add(mine + beyond >= kept.Least * theirs);
+        // Two matches and more are lighter still, and rightly; a lost week holds nothing.
+        if (eased.All(other => problem.Weeks[other] is { Matches.Count: < 2, IsLost: false })) Model.Add(mine + beyond >= kept.Least * theirs);
     }
 
     /// <summary>heavy-week-in-congestion: the training against that of the last week with one match. A point is left: what two or three matches weigh is rounded here and not in the rulebook.</summary>

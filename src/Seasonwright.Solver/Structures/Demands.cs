@@ -47,7 +47,9 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
         given.Clear();
         var limits = problem.Limits;
         Ceiling = Solver.Ceiling.Of(limits, facts, from, move.Phase);
-        Range = facts is { IsGiven: true, Week.Lock.Points: { } settled } ? new(settled, settled) : KindTable.Week(problem, facts.Week, move.Kind, move.Variant, move.Phase);
+        Range = KindTable.Week(problem, facts.Week, move.Kind, move.Variant, move.Phase);
+        // What is settled is a fact, whatever its kind holds elsewhere; what leads up to it is asked all the same.
+        if (facts.Week is { IsSettled: true, Lock.Points: { } settled }) Range = facts.IsGiven ? new(settled, settled) : new(Math.Min(Range.Least, settled), Math.Max(Range.Most, settled));
         // Two matches tire like a week of training: in the competition they count, though no week of them is refused for it.
         Run = from.Mode.Run() + (move.Kind is WeekKind.Building or WeekKind.Competition or WeekKind.Overload && !facts.IsCongested || move.Kind == WeekKind.Congested && facts.IsCompetition ? 1 : 0);
         var match = facts.MatchBefore;
@@ -70,7 +72,7 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
         {
             if (isNew || move.Phase != from.Phase) Left(facts, from, Order(move.Phase));
             var weeksIn = (isNew || move.Phase != from.Phase ? 0 : from.WeeksIn) + (facts.Week.IsBreak ? 0 : 1);
-            if (!facts.Week.IsBreak && weeksIn > lengths.Of(move.Phase).Most) Break(facts, Longest(move.Phase), 1);
+            if (!facts.Week.IsBreak && weeksIn > lengths.Of(move.Phase).Most && !(facts.Week is { IsSettled: true, Lock.Phase: not null } && lengths.Of(move.Phase).Most == 0)) Break(facts, Longest(move.Phase), 1);
         }
         else if (facts.IsCompetition && facts.Week.Index == facts.Cycle.First) Left(facts, from, Order(PhaseKind.PreCompetition) + 1);
     }

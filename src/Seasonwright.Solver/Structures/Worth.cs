@@ -28,7 +28,7 @@ internal static class Worth
     public const long TaperAfterUnloading = 150 * Point;
 
     /// <summary>What a plan pays for a week that differs from the one that stands, at the usual weight of keeping it.</summary>
-    public const long AnotherKind = 10 * Point, AnotherPhase = 8 * Point, EveryPoint = Point, MoreThanFew = 6 * Point;
+    public const long AnotherKind = 40 * Point, AnotherPhase = 32 * Point, EveryPoint = 4 * Point, MoreThanFew = 24 * Point;
 
     /// <summary>Points of change that nobody minds much.</summary>
     public const int FewPoints = 4;
@@ -55,7 +55,7 @@ internal static class Worth
     public const long Test = 10 * Point, TestInUnloading = 4 * Point, NoTestInWindow = 20 * Point, NoFirstTest = 200 * Point, NoTestBeforeCompetition = 60 * Point;
 
     /// <summary>A level of emphasis of a week that leaves what stands.</summary>
-    public const long EveryLevel = 2 * Point;
+    public const long EveryLevel = 30 * Point;
 
     private static readonly long[] PreparationBlock = [0, 150, 30, 0, 0, 0, 0];
 
