@@ -39,9 +39,10 @@ internal static class TrailingFourSpike
 
     private static Look Judge(Plan plan, PlanWeek week, decimal total, decimal exact, Figures figures)
     {
-        var ratio = exact.AsShown();
-        var (mean, usual) = (total / exact, figures.Number(CautionRatio));
+        var (ratio, usual) = (exact.AsShown(), figures.Number(CautionRatio));
         if (ratio <= usual) return new Fine(Place.Of(week));
+        // A week of nothing is 0 times any mean and has gone.
+        var mean = total / exact;
         var isHard = ratio > figures.Number(WarningRatio);
         var limit = isHard ? WarningRatio : CautionRatio;
         return new Breach(Place.Of(week), "spike", isHard ? Severity.Warning : Severity.Caution, ratio, figures.Number(limit))

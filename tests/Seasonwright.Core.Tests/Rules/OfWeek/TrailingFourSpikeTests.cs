@@ -9,6 +9,7 @@ public class TrailingFourSpikeTests : RuleTable
     [InlineData("B50x4 B75", "spike caution 5", "highest_severity=warning; weekly-ramp.on=no")]
     [InlineData("B50x4 B76", "spike warning 5", "highest_severity=warning; weekly-ramp.on=no")]
     [InlineData("?10x4 G60/1/3/6", "spike caution 5 forced", "weekly-ramp.on=no")]
+    [InlineData("B50x4 B0", "Checked")]
     [InlineData("B50x3 - B65", "TooLittle")]
     // A week off is no measure of what the squad is used to; nor is there one without four weeks of training.
     [InlineData("B50x4 X B65", "Checked", "return-after-break-volume.on=no")]
