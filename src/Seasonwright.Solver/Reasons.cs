@@ -35,6 +35,6 @@ public static class Reasons
 
     private static string Points(Breach breach) => (breach.Beyond / 10.0).ToString("0.#", CultureInfo.InvariantCulture);
 
-    /// <summary>Conditions on loads are counted in points, the others in weeks.</summary>
-    private static string Amount(Breach breach) => PlanWords.Say(breach.Condition.IsAboutLoad ? "least.points" : "least.weeks", Points(breach));
+    /// <summary>Conditions on loads are counted in points, which are per cent of a normal hard week, the others in weeks.</summary>
+    private static string Amount(Breach breach) => PlanWords.Say(breach.Condition.IsAboutLoad ? "least.points" : breach.Beyond == 10 ? "least.weeks-one" : "least.weeks", Points(breach));
 }

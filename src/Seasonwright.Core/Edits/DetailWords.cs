@@ -32,10 +32,13 @@ internal static class DetailWords
         .. Named("detail.importance", was.Importance, now.Importance),
         .. Named("detail.condition", was.Condition, now.Condition),
         .. Named("detail.series", was.Series, now.Series),
-        .. Named("detail.outcome", was.Outcome, now.Outcome),
+        .. Decided(was.Outcome, now.Outcome),
         .. Named("detail.note", was.Note, now.Note),
         .. Told("detail.listed", was.Source?.Vanished != true, now.Source?.Vanished != true, YesOrNo),
     ];
+
+    private static IEnumerable<string> Decided(Outcome? was, Outcome? now) => was == now ? [] :
+        [Sentences.Say(now switch { Outcome.Won => "detail.won", Outcome.Lost => "detail.lost", _ => "detail.undecided" })];
 
     private static IEnumerable<string> Of(Event was, Event now) =>
     [

@@ -16,15 +16,34 @@ public static class Ways
     /// <summary>What differs further from the match than that is not for its sake. Common practice, no source.</summary>
     private const int WeeksBeside = 2;
 
-    /// <param name="match">The match; its week and those around it are open, the others stay as they are planned.</param>
+    /// <param name="match">The match; its week, those of the matches that hang on it and those around them are open, the others stay as they are planned.</param>
     /// <returns>Null for a match that is not conditional or has no day in the season.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static Branches? Of(Season season, Setup setup, DateOnly today, MatchId match, CancellationToken cancel)
     {
-        if (season.Match(match)?.Days is not { } days) return null;
+        if (season.Match(match)?.Days is null) return null;
         var (wishes, ids) = (Asked.ForPlan(season, setup, today, 1).Wishes, new NaturalIds(season.Id));
+        var hanging = Hanging(season, match);
         if (season.Weeks.Where(week => wishes.From is not { } from || week.Days.First > from).All(week => season.TargetOf(week.Id) is not null))
-            wishes = wishes.Repairing(season, season, wishes.From ?? season.Weeks[0].Days.First) with { Reach = WeeksBeside, Disrupted = season.Weeks.Where(week => week.Days.Overlaps(days)).Select(week => week.Id).ToValueList() };
+            wishes = wishes.Repairing(season, season, wishes.From ?? season.Weeks[0].Days.First) with { Reach = WeeksBeside, Disrupted = season.Weeks.Where(week => hanging.Exists(other => other.Days is { } days && week.Days.Overlaps(days))).Select(week => week.Id).ToValueList() };
         return Branches.Of(season, setup, wishes, match, EvenChance, planned => Rulebook.Check(planned, setup).Findings.Count(finding => !finding.IsForced), (kind, key) => ids.Of(kind, match.Text, key), cancel);
+    }
+
+    /// <summary>The weeks that are worth showing beside each other: from the last one that is alike on, and always with the match among them.</summary>
+    /// <param name="differs">Index of the first week that differs; where none does, one past the last.</param>
+    /// <param name="match">Index of the match's week.</param>
+    /// <param name="weeks">Weeks of the season.</param>
+    public static Range Shown(int differs, int match, int weeks)
+    {
+        var first = Math.Clamp(Math.Clamp(differs - 1, match + WeeksBeside + 1 - Branches.Weeks, match), 0, Math.Max(0, weeks - Branches.Weeks));
+        return first..Math.Min(first + Branches.Weeks, weeks);
+    }
+
+    /// <summary>The matches that one way has and the other has not: those decided with it, and what waits for any of them in turn.</summary>
+    private static List<Match> Hanging(Season season, MatchId match)
+    {
+        List<Match> found = [season.Match(match)!, .. season.AllMatches.Where(other => other.Id != match && other.Condition?.On is { } on && on == season.Match(match)!.Condition?.On)];
+        for (var at = 0; at < found.Count; at++) found.AddRange(season.AllMatches.Where(other => other.Condition?.On == found[at].Id && !found.Contains(other)));
+        return found;
     }
 }

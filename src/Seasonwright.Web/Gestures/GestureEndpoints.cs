@@ -23,13 +23,18 @@ internal static class GestureEndpoints
         var actor = workspace.LocalActor;
         switch (request.Act)
         {
-            case "undo": return Of(await stream.UndoAsync(actor, request.Id));
-            case "redo": return Of(await stream.RedoAsync(actor, request.Id));
+            case "undo": return await TellAsync(stream, await stream.UndoAsync(actor, request.Id));
+            case "redo": return await TellAsync(stream, await stream.RedoAsync(actor, request.Id));
         }
         if (request.Edits.ValueKind != System.Text.Json.JsonValueKind.Array) return Json(new(Refused: [Words.Say("gesture.unreadable")]), StatusCodes.Status400BadRequest);
         if (GestureText.TryRead(request.Edits.GetRawText(), out var problem) is not { } edits) return Json(new(Refused: [FormFields.Sentence(problem!)]), StatusCodes.Status400BadRequest);
         return Of(await stream.ApplyAsync(actor, new Gesture(request.Id, request.BasedOn, edits) { Knows = (request.Knows ?? []).ToHashSet() }));
     }
+
+    /// <summary>What was taken or brought back may be out of sight: it is told as the history tells it.</summary>
+    private static async Task<JsonHttpResult<GestureAnswer>> TellAsync(OpenStream stream, Answer answer) => answer is Kept kept
+        ? Json(new(Kept: kept.Number, Told: (await stream.HistoryAsync()).FirstOrDefault(line => line.Last == kept.Number)?.Words), StatusCodes.Status200OK)
+        : Of(answer);
 
     private static JsonHttpResult<GestureAnswer> Of(Answer answer) => answer switch
     {

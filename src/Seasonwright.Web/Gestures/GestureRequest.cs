@@ -14,5 +14,6 @@ public sealed record GestureRequest(Guid Id, long BasedOn, IReadOnlyList<Guid>? 
 /// <summary>What became of it.</summary>
 /// <param name="Kept">The log number it has; it is on the disk.</param>
 /// <param name="Refused">Why it was not done; it will not be done when sent again.</param>
+/// <param name="Told">What an undo took back, or a redo brought back, in words.</param>
 /// <param name="Trouble">Why it could not be kept now; it may be sent again.</param>
-public sealed record GestureAnswer(long? Kept = null, IReadOnlyList<string>? Refused = null, string? Trouble = null);
+public sealed record GestureAnswer(long? Kept = null, IReadOnlyList<string>? Refused = null, string? Trouble = null, string? Told = null);

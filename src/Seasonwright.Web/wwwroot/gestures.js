@@ -74,7 +74,7 @@ export class Gestures {
         this.#queue.shift();
         this.#save();
         if (answer.kept != null) this.#kept.push({ id: request.id, on: request.on, number: answer.kept });
-        this.#tell(answer.refused ? { state: 'refused', sentences: answer.refused, draft } : { state: 'kept', number: answer.kept, on: request.on, edits: request.edits, draft });
+        this.#tell(answer.refused ? { state: 'refused', sentences: answer.refused, draft } : { state: 'kept', number: answer.kept, on: request.on, edits: request.edits, draft, sentence: answer.told });
         pause = 250;
         continue;
       }

@@ -2,7 +2,10 @@
 
 import { dropDraft, keepDraft, restoreDrafts } from './forms.js';
 
+const isFilledIn = field => ['checkbox', 'radio'].includes(field.type) ? field.checked !== field.defaultChecked : field.defaultValue !== undefined && field.value !== field.defaultValue;
+
 const PAUSE = 350; // ms without a key before a list that is being typed is read
+const BEFORE_MARKED = 60; // px of a drawing that stay in sight before what is marked in it
 
 for (const form of document.querySelectorAll('form[data-draws]')) {
   const box = form.querySelector('textarea'), drawn = document.getElementById('drawn'), file = form.querySelector('input[type=file]');
@@ -60,6 +63,9 @@ for (const form of document.querySelectorAll('form[data-draws]')) {
     file.files = copied.files;
     draw();
   });
+
+  // What was filled in before this script was alive has not been read yet.
+  if ([...form.elements].some(isFilledIn)) draw();
 
   // What is typed into the box has been read already when it is left.
   form.addEventListener('change', event => {
@@ -121,4 +127,20 @@ for (const box of document.querySelectorAll('input[data-narrows]')) {
     for (const scope of document.querySelectorAll('.scope')) scope.hidden = !scope.querySelector('.rule:not([hidden])');
     document.getElementById('none-found').hidden = rules.some(([rule]) => !rule.hidden);
   });
+}
+
+// A drawing wider than its frame opens at the first week that is marked in it.
+const found = document.getElementById('found');
+if (found) {
+  const seen = new WeakMap();
+  const look = () => {
+    for (const frame of found.querySelectorAll('.picture')) {
+      const marked = frame.querySelector('.marked-week'), at = marked?.getAttribute('x');
+      if (!marked || seen.get(frame) === at) continue;
+      seen.set(frame, at);
+      frame.scrollLeft += marked.getBoundingClientRect().left - frame.getBoundingClientRect().left - BEFORE_MARKED;
+    }
+  };
+  new MutationObserver(look).observe(found, { childList: true, subtree: true });
+  look();
 }

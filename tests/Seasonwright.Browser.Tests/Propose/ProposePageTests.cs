@@ -14,15 +14,47 @@ public sealed class ProposePageTests(BrowserFixture browser)
             await window.AssertFitsAsync();
             await window.AssertAccessibleAsync();
             await FindAsync(window.Page);
+            await AssertComparesAsync(window.Page);
         }
         foreach (var (width, dark) in new[] { (360, true), (1440, false) })
         {
             await using var window = await OpenAsync(workspace, "Propose", width, dark);
             await Assertions.Expect(window.Page.Locator(".weeks-side tr.differs").First).ToBeVisibleAsync();
+            // A drawing wider than the page opens where the plans differ.
+            await window.Page.WaitForFunctionAsync("""
+                () => { const frame = document.querySelector('.two-years .picture').getBoundingClientRect(), marked = document.querySelector('.marked-week').getBoundingClientRect(); return marked.left >= frame.left && marked.left < frame.right - 60; }
+                """);
             await window.AssertFitsAsync();
             await window.AssertAccessibleAsync(".sheet");
             Assert.Empty(window.Complaints);
         }
+    }
+
+    /// <summary>How the plan stands to the coach's own, held to the page's own figures, and what it would bring.</summary>
+    private static async Task AssertComparesAsync(IPage page)
+    {
+        var figures = await page.EvaluateAsync<string[][]>("[...document.querySelectorAll('.figures-side tbody tr')].map(row => [...row.cells].map(cell => cell.innerText.trim()))");
+        var against = await page.Locator(".against").InnerTextAsync();
+        var clauses = against[(against.IndexOf(':', StringComparison.Ordinal) + 2)..].Split("; ");
+        foreach (var (row, name, isMoreBetter) in new[] { (0, "least preparedness", true), (1, "mean preparedness", true), (6, "findings", false) })
+        {
+            var (own, plan) = (Number(figures[row][1]), Number(figures[row][2]));
+            var word = own == plan ? "as good on" : plan > own == isMoreBetter ? "better on" : "worse on";
+            Assert.Contains(clauses, clause => clause.StartsWith(word, StringComparison.Ordinal) && clause.Contains(name, StringComparison.Ordinal));
+        }
+        Assert.Equal(!against.Contains("better on", StringComparison.Ordinal), against.Contains("nowhere better", StringComparison.Ordinal));
+
+        await Assertions.Expect(page.Locator(".brings-findings li").First).ToBeHiddenAsync();
+        await page.ClickAsync(".brings-findings summary");
+        await Assertions.Expect(page.Locator(".brings-findings li")).ToHaveCountAsync(figures[6][2].Split(' ').Where(word => word.All(char.IsAsciiDigit)).Sum(word => int.Parse(word, System.Globalization.CultureInfo.InvariantCulture)));
+        await Assertions.Expect(page.Locator(".brings-findings li").First).ToContainTextAsync("week");
+
+        // What differs is seen in both cells and marked; what most weeks have for a reason is told once.
+        Assert.Equal(0, await page.EvaluateAsync<int>("[...document.querySelectorAll('.weeks-side tr.differs')].filter(({ cells }) => cells[3].innerText === cells[4].innerText || !cells[4].querySelector('mark') && !cells[3].querySelector('mark')).length"));
+        var usual = (await page.Locator(".take > .sub", new() { HasText = "Where no reason stands" }).InnerTextAsync()).Split(": ", 2)[1];
+        await Assertions.Expect(page.Locator(".weeks-side td", new() { HasText = usual })).ToHaveCountAsync(0);
+
+        static decimal Number(string text) => decimal.Parse(text.Split(' ', '\u00a0')[0], System.Globalization.CultureInfo.InvariantCulture);
     }
 
     [Fact]
@@ -31,6 +63,7 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var window = await OpenAsync(workspace, "Propose");
         var page = window.Page;
+        await page.FillAsync("#f-largest", "115");
         await FindAsync(page);
         await page.Locator(".take-bar .main-act").ClickAsync();
         await page.WaitForURLAsync(url => !url.Contains("propose", StringComparison.Ordinal));
@@ -43,9 +76,14 @@ public sealed class ProposePageTests(BrowserFixture browser)
 
         await page.GotoAsync("/year");
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#keeping-words")).ToContainTextAsync("more");
+        // What was asked for is out of sight on this page: taken back, it is told.
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#keeping-words")).ToHaveTextAsync("Undid: Said what is asked of a proposal");
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeDisabledAsync();
         await GoAsync(page, "Propose");
         await page.ClickAsync(".brief > summary");
+        await Assertions.Expect(page.Locator("#f-largest")).ToHaveValueAsync("120");
         await FindAsync(page);
         await Assertions.Expect(page.Locator(".take-bar")).ToBeVisibleAsync();
         Assert.Empty(window.Complaints);
@@ -121,6 +159,19 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await page.FillAsync("#f-day", day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         await page.GetByRole(AriaRole.Button, new() { Name = "It moves" }).ClickAsync();
         await Assertions.Expect(page.Locator(".changes").First).ToContainTextAsync("is now");
+        // It keeps its kick-off until another is said, on the same day too.
+        var moved = page.Locator(".changes li", new() { HasText = $"is now {day.ToString("ddd d MMM", System.Globalization.CultureInfo.InvariantCulture)}" });
+        await Assertions.Expect(moved).Not.ToContainTextAsync("kick-off");
+        await page.SelectOptionAsync("#f-match", new SelectOptionValue { Index = 2 });
+        await page.FillAsync("#f-day", day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        await page.FillAsync("#f-time", "17:45");
+        await page.GetByRole(AriaRole.Button, new() { Name = "It moves" }).ClickAsync();
+        await Assertions.Expect(moved).ToContainTextAsync("→ 17:45");
+        await page.FillAsync("#f-from", "2035-01-01");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Repair the plan" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".wrong")).ToContainTextAsync("Take a day of the season");
+        await Assertions.Expect(page.Locator("#f-week")).Not.ToHaveValueAsync("");
+        await page.FillAsync("#f-from", RunningWorkspace.Today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         await page.GetByRole(AriaRole.Button, new() { Name = "Repair the plan" }).ClickAsync();
         await Assertions.Expect(page.Locator(".weeks-side")).ToBeVisibleAsync(new() { Timeout = 20_000 });
         await Assertions.Expect(page.Locator("#found .changes").First).ToContainTextAsync("is now");
@@ -159,7 +210,18 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await page.GetByRole(AriaRole.Link, new() { Name = "Both ways on" }).ClickAsync();
         await page.Locator(".ways-of a").First.ClickAsync();
         await Assertions.Expect(page.Locator(".ways-side tbody tr")).ToHaveCountAsync(8);
-        await Assertions.Expect(page.Locator(".ways-side tr.differs", new() { HasText = "congested" })).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".ways-side tbody tr", new() { HasText = "Wed 1 Mar" })).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".ways-side tr.differs", new() { HasText = "congested" })).ToHaveCountAsync(2);
+        // No week is congested by a match that is off on its way.
+        Assert.Equal(2, await page.EvaluateAsync<int>("""
+            [...document.querySelectorAll('.ways-side td')].filter(cell => cell.textContent.includes('congested') && cell.lastElementChild.textContent.match(/\b(Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d/g)?.length > 1).length
+            """));
+        await Assertions.Expect(page.Locator(".ways-side td", new() { HasText = "congested" })).ToHaveCountAsync(2);
+        // On paper: without what is only pressed, on one sheet's width, and what differs without colour.
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await Assertions.Expect(page.Locator(".ways-of")).ToBeHiddenAsync();
+        await Assertions.Expect(page.Locator(".ways-side .differs > th").First).ToHaveCSSAsync("border-left-width", "3px");
+        await page.EmulateMediaAsync(new() { Media = Media.Screen });
         await window.AssertFitsAsync();
         await window.AssertAccessibleAsync(".sheet");
         Assert.Empty(window.Complaints);

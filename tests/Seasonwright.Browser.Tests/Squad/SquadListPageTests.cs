@@ -67,6 +67,25 @@ public sealed class SquadListPageTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task What_was_filled_in_before_the_script_was_there_is_read_when_it_is()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync();
+        await using var window = await OpenAsync(workspace, 1440, false);
+        var page = window.Page;
+        var come = new TaskCompletionSource();
+        await page.RouteAsync("**/seasons*.js", async route =>
+        {
+            await come.Task;
+            await route.ContinueAsync();
+        });
+        await page.GotoAsync(page.Url, new() { WaitUntil = WaitUntilState.Commit });
+        await page.FillAsync("#f-text", "No;Name;Position\n7;Halvorsen, Runa;left back\n9;Storm, Ida;pivot\n");
+        await Assertions.Expect(page.Locator(".rows")).ToHaveCountAsync(0);
+        come.SetResult();
+        await Assertions.Expect(page.Locator(".rows tbody tr")).ToHaveCountAsync(2);
+    }
+
+    [Fact]
     public async Task A_list_of_another_kind_is_told_where_it_belongs()
     {
         await using var workspace = await WorkspaceHere.OpenAsync();

@@ -69,6 +69,8 @@ public class WhatChangedLaws
         { new SetMatch(new Match(new("m"), new DateOnly(2027, 10, 16), Opponent: "Turnes", Venue: Venue.Home, KickOff: new TimeOnly(18, 0))), ["Sat 16 Oct 2027, home v Turnes: kick-off open → 18:00"] },
         { new SetMatch(new Match(new("m"), new DateOnly(2027, 10, 17), Opponent: "Turnes", Venue: Venue.Home, KickOff: new TimeOnly(18, 0), Status: MatchStatus.Provisional)), ["Sat 16 Oct 2027, home v Turnes is now Sun 17 Oct 2027, home v Turnes; kick-off open → 18:00; status confirmed → provisional"] },
         { new SetMatch(new Match(new("m"), new DateOnly(2027, 10, 16), Opponent: "Turnes", Venue: Venue.Home, Competition: "League", Place: "Quay Hall", Importance: Importance.Key, Note: "for us")), ["Sat 16 Oct 2027, home v Turnes: competition open → League; place open → Quay Hall; importance changed; note changed"] },
+        { new SettleMatch(new("m"), Outcome.Won), ["Sat 16 Oct 2027, home v Turnes: won"] },
+        { new SettleMatch(new("m"), Outcome.Lost), ["Sat 16 Oct 2027, home v Turnes: lost"] },
         { new SetEvent(new Event(new("e"), EventKind.Camp, "Camp", new DaySpan(new(2027, 8, 2), new(2027, 8, 6)), Part: "pm", For: "Backs", Training: new Percent(50), Provisional: true, Nights: 4)), ["Camp, Mon 2 Aug 2027 to Fri 6 Aug 2027: part of the day open → pm; for open → Backs; training open → 50 %; certain yes → no; nights away open → 4"] },
         { new SetMatch(new Match(new("m"), new DateOnly(2027, 10, 16), Opponent: "Turnes", Venue: Venue.Home, Status: MatchStatus.Cancelled)), ["Off: Sat 16 Oct 2027, home v Turnes (cancelled)"] },
         { new SetMatch(new Match(new("n"), null, Status: MatchStatus.Conditional)), ["New: undated, v unknown"] },
