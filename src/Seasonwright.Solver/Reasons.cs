@@ -18,6 +18,16 @@ public static class Reasons
         PlanWords.Say("least", string.Join("; ", clash.LeastBroken.Broken.Where(one => !one.IsForced).Select(one => PlanWords.Say("least.one", PlanWords.Of(one.Condition), problem.Weeks[one.Week].Number, Amount(one))))),
     ];
 
+    /// <summary>What is said of a largest week that the calendar itself passes; null where it does not. Settled weeks are none of it.</summary>
+    public static string? LargerByFacts(Problem problem)
+    {
+        var heavy = problem.Weeks.Where(week => !week.IsSettled && ByFacts(week) > problem.LargestWeek && !problem.LeftOut.Has(Condition.LargestWeek, week.Index)).ToList();
+        if (heavy.MaxBy(ByFacts) is not { } most) return null;
+        return PlanWords.Say(heavy.Count == 1 ? "larger-by-facts-one" : "larger-by-facts", heavy.Count, problem.LargestWeek, most.Number, ByFacts(most));
+
+        static int ByFacts(PlannedWeek week) => week.MatchPoints + (week.PracticePoints ?? 0);
+    }
+
     private static IEnumerable<WeekReason> Of(Problem problem, Proposal proposal, StructureWeek week)
     {
         var (planned, points) = (problem.Weeks[week.Index], proposal.Loads.Points[week.Index]);

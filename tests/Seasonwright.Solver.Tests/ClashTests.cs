@@ -77,4 +77,15 @@ public class ClashTests(ITestOutputHelper output)
 
     [Fact]
     public void A_season_with_a_plan_has_no_clash() => Assert.Null(Clashes.Of(Problem.Of(Plans.Of("-x6 -/6x6"), Seasons.Team, new Wishes())));
+
+    /// <summary>Two matches alone come to more than 40 %, whatever is planned: that is said, with the figure.</summary>
+    [Fact]
+    public void A_largest_week_that_the_calendar_passes_is_told()
+    {
+        var season = Plans.Of("-x4 -/6x2 -/3/6 -/6");
+        Assert.Null(Proposals.Of(season, Seasons.Team, new Wishes(), 1, (kind, key) => $"{kind}-{key}")[0].LargerByFacts);
+        var problem = Problem.Of(season, Seasons.Team, new Wishes { LargestWeek = 40 });
+        var told = Proposals.Of(season, Seasons.Team, new Wishes { LargestWeek = 40 }, 1, (kind, key) => $"{kind}-{key}")[0].LargerByFacts;
+        Assert.Equal($"Matches and entered practices alone make week 7 heavier than the 40 % you allow: {problem.Weeks[6].MatchPoints} %. There no plan can be held to less.", told);
+    }
 }

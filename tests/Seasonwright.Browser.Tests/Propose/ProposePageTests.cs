@@ -134,6 +134,7 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await page.FillAsync("#f-largest", "40");
         await FindAsync(page);
         await Assertions.Expect(page.Locator(".clash li").First).ToContainTextAsync("no week is larger");
+        await Assertions.Expect(page.Locator("#found .note")).ToContainTextAsync("heavier than the 40 % you allow");
         await window.AssertAccessibleAsync(".clash");
         await page.Locator(".clash li").First.GetByRole(AriaRole.Button, new() { Name = "Leave it out" }).ClickAsync();
         await Assertions.Expect(page.Locator("#found .note")).ToContainTextAsync("Left out this once");
