@@ -37,7 +37,7 @@ public static class Proposals
         wishes = wishes with { LeftOut = Before().Aggregate(wishes.LeftOut, (all, one) => all.With(one.Condition, one.Week)) };
         (ValueList<Proposal> Found, int Breaches)? best = null;
         var other = now.Where(week => !IsAsBefore(week.Index)).Select(week => week.Id).ToHashSet();
-        foreach (var (weeks, reach) in Reaches.Select(reach => (wishes.Disrupted, reach)).Prepend((wishes.Disrupted.Where(other.Contains).ToValueList(), 0)))
+        foreach (var (weeks, reach) in Reaches.Select(reach => (wishes.Disrupted, reach)).Prepend((wishes.Disrupted.Where(other.Contains).ToValueList(), 0)).Distinct())
         {
             // Beyond what is allowed only where there is no plan within.
             if (best is not null && (reach is null || reach > most)) break;
