@@ -39,7 +39,7 @@ internal static class ReplanCommand
         var ids = new NaturalIds(season.Id);
         List<SeasonEdit> happened = [];
         foreach (var move in moves)
-            if (Moved(move, terminal) is { } edit) happened.Add(edit);
+            if (Moved(season, move, terminal) is { } edit) happened.Add(edit);
             else return Exit.BadInput;
         // A match that moves and is called off is called off on its new day.
         if (!Edits.DoAll(ref season, ref setup, happened, terminal)) return Exit.Refused;
@@ -74,10 +74,11 @@ internal static class ReplanCommand
         return Exit.Done;
     }
 
-    /// <summary>"m12=2027-11-20".</summary>
-    private static MoveMatch? Moved(string text, Terminal terminal)
+    /// <summary>"m12=2027-11-20". Of another kick-off nothing is said.</summary>
+    private static MoveMatch? Moved(Season season, string text, Terminal terminal)
     {
-        if (text.Split('=') is [{ Length: > 0 } match, var day] && DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var to) && IdText.IsId(match)) return new MoveMatch(new MatchId(match), to);
+        if (text.Split('=') is [{ Length: > 0 } match, var day] && DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var to) && IdText.IsId(match))
+            return new MoveMatch(new MatchId(match), to, KickOff: season.Match(new MatchId(match))?.KickOff);
         terminal.Complain("replan.move", text);
         return null;
     }
