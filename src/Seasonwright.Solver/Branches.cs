@@ -30,6 +30,7 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
         if (season.Match(match) is not { Status: MatchStatus.Conditional } waiting || Fork(season, waiting) is not { } from) return null;
         if (wishes.From > from) from = wishes.From.Value;
         var (happens, doesNot) = (After(season, [Settled(season, waiting, isPlayed: true)]), After(season, [Settled(season, waiting, isPlayed: false)]));
+        doesNot = After(doesNot, NotPlayedWithout(season, match).Where(other => doesNot.Match(other.Id) is { IsOff: false }).Select(CalledOff));
         return new[] { happens, doesNot }.Select(PlannedFrom).OrderBy(both => both.Happens.Findings + both.DoesNot.Findings).ThenByDescending(both => chance * both.Happens.Proposal.Value + (100 - chance) * both.DoesNot.Proposal.Value).First();
 
         Branches PlannedFrom(Season alone)
@@ -48,20 +49,44 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
         }
     }
 
-    /// <summary>The week after the deciding match; where none is named, the week of the match itself.</summary>
+    /// <summary>The conditional matches that are not played where one is not: itself, those under the same condition, and what hangs on any of them in turn.</summary>
+    public static IReadOnlyList<Match> NotPlayedWithout(Season season, MatchId match)
+    {
+        var open = season.AllMatches.Where(other => other.Status == MatchStatus.Conditional).ToList();
+        var waiting = open.Find(other => other.Id == match);
+        List<Match> found = [.. open.Where(other => other.Id == match || waiting is not null && IsUnderTheSame(waiting, other))];
+        for (var at = 0; at < found.Count; at++) found.AddRange(open.Where(other => HangsOn(found[at], other) && !found.Contains(other)));
+        return found;
+    }
+
+    /// <summary>Words alone mean the same only within a competition: "if needed" is said in many.</summary>
+    private static bool IsUnderTheSame(Match one, Match other) => (one.Condition, other.Condition) switch
+    {
+        ({ On: { } on } here, { } there) => (on, here.Needs) == (there.On, there.Needs),
+        ({ Words: { } words }, { On: null } there) => one.Competition == other.Competition && string.Equals(words, there.Words, StringComparison.OrdinalIgnoreCase),
+        _ => false,
+    };
+
+    /// <summary>A match waits for another by name, and a game of a series for those before it.</summary>
+    private static bool HangsOn(Match decided, Match other) => other.Condition?.On == decided.Id
+        || (decided.Series, other.Series) is ({ } series, { } its) && decided.Competition == other.Competition && series.Name == its.Name && its.Game > series.Game;
+
+    /// <summary>The week after the deciding match; where none is named, the week of the first match under the condition.</summary>
     private static DateOnly? Fork(Season season, Match waiting)
     {
         var decided = waiting.Condition?.On is { } on ? season.Match(on)?.Days?.Last : null;
-        var weeks = season.Weeks.Where(week => decided is { } day ? week.Days.First > day : waiting.Day is { } own && week.Days.Contains(own));
-        return weeks.Select(week => (DateOnly?)week.Days.First).FirstOrDefault();
+        var days = season.AllMatches.Where(other => other.Id == waiting.Id || other.Status == MatchStatus.Conditional && IsUnderTheSame(waiting, other)).Select(other => other.Day).OfType<DateOnly>().ToList();
+        return season.Weeks.Where(week => decided is { } day ? week.Days.First > day : days.Exists(week.Days.Contains)).Select(week => (DateOnly?)week.Days.First).FirstOrDefault();
     }
 
     private static SeasonEdit Settled(Season season, Match waiting, bool isPlayed)
     {
         if (waiting.Condition is { On: { } on } condition && season.Match(on) is not null)
             return new SettleMatch(on, isPlayed ? condition.Needs : condition.Needs == Outcome.Won ? Outcome.Lost : Outcome.Won);
-        return new SetMatch(waiting with { Status = !isPlayed ? MatchStatus.Cancelled : waiting.LastDay is null ? MatchStatus.Confirmed : MatchStatus.Window, Condition = null });
+        return isPlayed ? new SetMatch(waiting with { Status = waiting.LastDay is null ? MatchStatus.Confirmed : MatchStatus.Window, Condition = null }) : CalledOff(waiting);
     }
+
+    private static SetMatch CalledOff(Match match) => new(match with { Status = MatchStatus.Cancelled, Condition = null });
 
     private static Season After(Season season, IEnumerable<SeasonEdit> edits) => edits.Aggregate(season, (now, edit) => Decider.Decide(now, edit) is Accepted accepted ? now.With(accepted.Step)
         : throw new InvalidOperationException($"What was proposed is refused: {edit}."));

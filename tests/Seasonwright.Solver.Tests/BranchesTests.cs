@@ -66,6 +66,32 @@ public class BranchesTests
         Assert.Null(Branches.Of(Cup(null), Plans.Team(), Wishes, Semi, 50, Findings, Id));
     }
 
+    /// <summary>Whoever does not qualify plays no game of the series, and nothing that hangs on it.</summary>
+    [Theory]
+    [InlineData("game1")]
+    [InlineData("game2")]
+    public void What_is_under_the_same_condition_is_not_played_either(string asked)
+    {
+        var both = Branches.Of(Series(), Plans.Team(), Wishes, new(asked), 50, Findings, Id)!;
+        Assert.Equal(Plans.Day(17, 1), both.From);
+        Assert.Equal(["other"], both.DoesNot.Season.AllMatches.Where(match => match is { Importance: Importance.Key, IsOff: false }).Select(match => match.Id.Text), StringComparer.Ordinal);
+        Assert.Equal(["game1", "game2", "game3", "gala", "other"], both.Happens.Season.AllMatches.Where(match => match is { Importance: Importance.Key, IsOff: false }).Select(match => match.Id.Text), StringComparer.Ordinal);
+    }
+
+    /// <summary>The last game alone may be missing: those before it are not under its condition.</summary>
+    [Fact]
+    public void A_game_that_is_not_needed_takes_no_other_out() => Assert.Equal(["game3"], Branches.NotPlayedWithout(Series(), new("game3")).Select(match => match.Id.Text), StringComparer.Ordinal);
+
+    private static Season Series() => Plans.Of("-x6 -/6x16 -x2",
+        Game(1, 17, 3, "if we end in the top two"),
+        Game(2, 17, 6, "If we end in the top two"),
+        Game(3, 18, 3, "if needed"),
+        new SetMatch(new Match(new("gala"), Plans.Day(19, 3), Importance: Importance.Key, Status: MatchStatus.Conditional, Condition: new(new MatchId("game2")))),
+        new SetMatch(new Match(new("other"), Plans.Day(19, 5), Competition: "Cup", Importance: Importance.Key, Status: MatchStatus.Conditional, Condition: new(Words: "if needed"))));
+
+    private static SetMatch Game(int game, int week, int day, string words) => new(new Match(new($"game{game}"), Plans.Day(week, day), Competition: "League", Importance: Importance.Key,
+        Status: MatchStatus.Conditional, Condition: new(Words: words), Series: new("Final", game, 3)));
+
     /// <summary>Phase, kind, load, levels and tests of every week.</summary>
     private static List<string> Planned(Season season) => [.. season.Weeks.Select(week =>
         $"{season.PhaseOf(week)?.Phase.Kind.ToString() ?? "none"} {season.KindOf(week.Id)?.ToString() ?? "none"} {season.TargetOf(week.Id)?.Au} {string.Join(' ', Plans.Team().Qualities.Select(quality => (int)season.EmphasisOf(week.Id, quality.Id)))} {string.Join(' ', season.TestDays.Where(test => week.Days.Contains(test.Day)).Select(test => test.Day))}")];

@@ -39,11 +39,10 @@ public static class Ways
         return first..Math.Min(first + Branches.Weeks, weeks);
     }
 
-    /// <summary>The matches that one way has and the other has not: those decided with it, and what waits for any of them in turn.</summary>
+    /// <summary>The matches that one way has and the other has not: those decided with it, either way, and what waits for any of them in turn.</summary>
     private static List<Match> Hanging(Season season, MatchId match)
     {
-        List<Match> found = [season.Match(match)!, .. season.AllMatches.Where(other => other.Id != match && other.Condition?.On is { } on && on == season.Match(match)!.Condition?.On)];
-        for (var at = 0; at < found.Count; at++) found.AddRange(season.AllMatches.Where(other => other.Condition?.On == found[at].Id && !found.Contains(other)));
-        return found;
+        var on = season.Match(match)!.Condition?.On;
+        return [.. season.AllMatches.Where(other => other.Id == match || on is not null && other.Condition?.On == on).SelectMany(other => Branches.NotPlayedWithout(season, other.Id)).Distinct()];
     }
 }
