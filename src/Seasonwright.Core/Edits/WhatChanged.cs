@@ -9,7 +9,7 @@ public static class WhatChanged
 {
     /// <summary>All of it. Empty when nothing differs.</summary>
     /// <param name="setup">Loads are told in per cent of its normal hard week.</param>
-    public static IReadOnlyList<string> Between(Season before, Season after, Setup setup) => [.. Calendar(before, after), .. Shape(before, after), .. Weeks(before, after, setup, _ => true)];
+    public static IReadOnlyList<string> Between(Season before, Season after, Setup setup) => [.. Calendar(before, after), .. Shape(before, after, _ => true), .. Weeks(before, after, setup, _ => true)];
 
     /// <summary>The season's frame, then one line per match, event, test day, note or goal.</summary>
     public static IReadOnlyList<string> Calendar(Season before, Season after)
@@ -36,19 +36,21 @@ public static class WhatChanged
     }
 
     /// <summary>Phases and blocks, a line for each run of weeks that lies in another one now.</summary>
-    public static IReadOnlyList<string> Shape(Season before, Season after) =>
+    /// <param name="which">Which weeks, of the season as it is after.</param>
+    public static IReadOnlyList<string> Shape(Season before, Season after, Func<SeasonWeek, bool> which) =>
     [
-        .. Runs(before, after, "changed.phase", (season, week) => season.PhaseOf(week) is { } run ? RunWords.Of(run.Phase) : null),
-        .. Runs(before, after, "changed.block", (season, week) => season.BlockOf(week) is { } run ? RunWords.Of(run.Block) : null),
+        .. Runs(before, after, which, "changed.phase", (season, week) => season.PhaseOf(week) is { } run ? RunWords.Of(run.Phase) : null),
+        .. Runs(before, after, which, "changed.block", (season, week) => season.BlockOf(week) is { } run ? RunWords.Of(run.Block) : null),
     ];
 
     /// <summary>What a week itself holds: its kind, load, practices, what is wished of them, and emphasis. A line for each week; weeks side by side that change alike share one.</summary>
     /// <param name="which">Which weeks, of the season as it is after.</param>
-    public static IReadOnlyList<string> Weeks(Season before, Season after, Setup setup, Func<SeasonWeek, bool> which)
+    /// <param name="isUndone">What was before was set by the reader's own hand.</param>
+    public static IReadOnlyList<string> Weeks(Season before, Season after, Setup setup, Func<SeasonWeek, bool> which, bool isUndone = false)
     {
         var emphasis = Step.Between(before.Facts, after.Facts).Changes.Where(change => change.Key.Facet == SeasonFacets.WeekEmphasis.Name)
             .Select(change => Pair<WeekId, QualityId>.Parse(change.Key.Subject)).ToLookup(pair => pair.First, pair => pair.Second);
-        var differing = after.Weeks.Where(which).Select(week => (Week: week, Words: string.Join("; ", Parts(before, after, setup, week, emphasis[week.Id])))).Where(week => week.Words.Length > 0);
+        var differing = after.Weeks.Where(which).Select(week => (Week: week, Words: string.Join("; ", Parts(before, after, setup, week, emphasis[week.Id], isUndone)))).Where(week => week.Words.Length > 0);
         return
         [
             .. Joined(differing, (a, b) => a.Week.Number + 1 == b.Week.Number && a.Words == b.Words).Select(run => run is [var (week, words)]
@@ -57,11 +59,11 @@ public static class WhatChanged
         ];
     }
 
-    private static IEnumerable<string> Parts(Season before, Season after, Setup setup, SeasonWeek week, IEnumerable<QualityId> emphasis)
+    private static IEnumerable<string> Parts(Season before, Season after, Setup setup, SeasonWeek week, IEnumerable<QualityId> emphasis, bool isUndone)
     {
         var (id, known) = (week.Id, before.Week(week.Id) is not null);
-        if (Part("changed.part.kind", known ? Kind(before) : null, Kind(after)) is { } kind) yield return kind;
-        if (before.TargetOf(id) != after.TargetOf(id)) yield return Part("changed.part.load", Load(before), Load(after)) ?? Sentences.Say("changed.part.load-little");
+        if (Part(isUndone ? "changed.undone.kind" : "changed.part.kind", known ? Kind(before) : null, Kind(after)) is { } kind) yield return kind;
+        if (before.TargetOf(id) != after.TargetOf(id)) yield return Part(isUndone ? "changed.undone.load" : "changed.part.load", Load(before), Load(after)) ?? Sentences.Say("changed.part.load-little");
         if (Part("changed.part.practices", known ? Practised(before) : null, Practised(after)) is { } practices) yield return practices;
         if (Part("changed.part.wish", known ? before.PracticeWishOf(id) : null, after.PracticeWishOf(id)) is { } wish) yield return wish;
         var levels = emphasis.Select(quality => (Name: setup.Qualities.FirstOrDefault(other => other.Id == quality)?.Name ?? quality.Text, By: after.EmphasisOf(id, quality) - before.EmphasisOf(id, quality))).OrderBy(level => level.Name, StringComparer.Ordinal).ToList();
@@ -87,9 +89,9 @@ public static class WhatChanged
     };
 
     /// <summary>Runs of weeks whose word differs, in dates.</summary>
-    private static IEnumerable<string> Runs(Season before, Season after, string sentence, Func<Season, SeasonWeek, string?> word)
+    private static IEnumerable<string> Runs(Season before, Season after, Func<SeasonWeek, bool> which, string sentence, Func<Season, SeasonWeek, string?> word)
     {
-        var differing = after.Weeks
+        var differing = after.Weeks.Where(which)
             .Select(week => (Week: week, Was: before.Week(week.Id) is { } old ? word(before, old) : null, Is: word(after, week)))
             .Where(week => week.Was != week.Is);
         foreach (var run in Joined(differing, (a, b) => a.Week.Number + 1 == b.Week.Number && a.Was == b.Was && a.Is == b.Is))
