@@ -199,7 +199,7 @@ public sealed class YearPageTests(BrowserFixture browser, UnchangedDemo demo)
         await year.Page.GetByRole(AriaRole.Button, new() { Name = "We won" }).ClickAsync();
         await year.AfterAsync(before);
         await Assertions.Expect(year.Page.Locator(".settle p").First).ToContainTextAsync("We won. Settled with it");
-        await Assertions.Expect(year.Page.Locator(".settle a", new() { HasText = "Replan" })).ToBeVisibleAsync();
+        await Assertions.Expect(year.Page.Locator(".settle .acts a", new() { HasText = "Replan" })).ToBeVisibleAsync();
         Assert.DoesNotContain("conditional", (await next.GetAttributeAsync("aria-label"))!, StringComparison.Ordinal);
         Assert.Equal(before + 1, await year.NumberAsync());
         await year.Page.Keyboard.PressAsync("Control+z");
