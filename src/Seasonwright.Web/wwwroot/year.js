@@ -363,11 +363,12 @@ export function start(page, live) {
   let settle = null;
   new ResizeObserver(() => { clearTimeout(settle); settle = setTimeout(fit, 120); }).observe(chart);
 
-  // An address may name a week; from then on the cursor is the person's again.
-  const asked = Number(/^#week-(\d+)$/.exec(location.hash)?.[1]);
-  if (asked) history.replaceState(history.state, '', location.pathname);
+  // An address may name a week, or ask for publishing; from then on the cursor is the person's again.
+  const asked = Number(/^#week-(\d+)$/.exec(location.hash)?.[1]), publishes = location.hash === '#publish';
+  if (asked || publishes) history.replaceState(history.state, '', location.pathname);
   const place = asked ? { track: 'weeks', week: asked - 1, day: null } : JSON.parse(sessionStorage.getItem(placeKey) ?? 'null');
-  move(place ? cells.find(place.track, place.week, place.day) : home(), { panel: !!place });
+  move(place ? cells.find(place.track, place.week, place.day) : home(), { panel: !!place && !publishes });
+  if (publishes) live.invokeMethodAsync('Open', 'publish').then(focusPanel).catch(() => {});
   page.dataset.live = 'yes';
 }
 
