@@ -1,6 +1,7 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 using Seasonwright.Solver;
 
 namespace Seasonwright.Desk.Proposing;
@@ -41,6 +42,9 @@ public sealed class ProposalRun : IDisposable
 
     /// <summary>The gesture by which a plan of this run was taken: the same press once more is no second one.</summary>
     public Guid? TakenBy { get; set; }
+
+    /// <summary>Whether a plan of it may still be taken into the season as it is.</summary>
+    public bool IsOpenFor(Season season, Setup setup) => TakenBy is null && State.Status is RunStatus.AtWork or RunStatus.Done or RunStatus.Kept && Asked.IsOf(season, setup);
 
     /// <summary>How long the work took, or has taken so far.</summary>
     public TimeSpan Took { get; private set; }

@@ -36,8 +36,8 @@ internal sealed record ComparedPlan(
 
     public int Forced => Findings.Count - Open;
 
-    /// <summary>How it stands against the plan that stands, in one sentence: better, as good and worse on what.</summary>
-    public string Against(ComparedPlan stands)
+    /// <summary>How it stands against the plan that stands, in one sentence: better, as good and worse on what; and whether it is better on anything.</summary>
+    public (string Words, bool IsBetter) Against(ComparedPlan stands)
     {
         (string Name, int? Here, int? There, Func<int?, string> Words, bool IsMoreBetter)[] figures =
         [
@@ -49,7 +49,9 @@ internal sealed record ComparedPlan(
             .ToLookup(figure => figure.IsMoreBetter ? figure.Here!.Value.CompareTo(figure.There!.Value) : figure.There!.Value.CompareTo(figure.Here!.Value),
                 figure => Words.Say(figure.Here == figure.There ? "against.same" : "against.other", Words.Say(figure.Name), figure.Words(figure.Here), figure.Words(figure.There)));
         var parts = new[] { (1, "against.better"), (0, "against.alike"), (-1, "against.worse") }.Where(part => judged.Contains(part.Item1)).Select(part => Words.Say(part.Item2, string.Join(", ", judged[part.Item1])));
-        return Words.Say(judged.Contains(1) ? "against" : "against.nowhere", Name, string.Join("; ", parts));
+        // Beside a plan with weeks that are still empty, another is no worse for having something in them.
+        var isBetter = judged.Contains(1) || stands.Worst is null;
+        return (Words.Say(isBetter ? "against" : "against.nowhere", Name, string.Join("; ", parts)), isBetter);
     }
 
     public static string PerCent(int? perMille) => perMille is { } known ? string.Create(CultureInfo.InvariantCulture, $"{known / 10.0:0.0}\u00a0%") : "–";

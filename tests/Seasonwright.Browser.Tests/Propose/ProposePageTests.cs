@@ -25,14 +25,29 @@ public sealed class ProposePageTests(BrowserFixture browser)
                 () => { const frame = document.querySelector('.two-years .picture').getBoundingClientRect(), marked = document.querySelector('.marked-week').getBoundingClientRect(); return marked.left >= frame.left && marked.left < frame.right - 60; }
                 """);
             await window.AssertFitsAsync();
+            await AssertNothingOffTheEdgeAsync(window.Page, ".weeks-side");
             await window.AssertAccessibleAsync(".sheet");
             Assert.Empty(window.Complaints);
         }
     }
 
+    /// <summary>Every cell of a row that is shown can be seen without pushing the table aside.</summary>
+    private static async Task AssertNothingOffTheEdgeAsync(IPage page, string table) =>
+        Assert.Equal(0, await page.EvaluateAsync<int>("table => [...document.querySelectorAll(`${table} tbody tr:not([hidden]) > *`)].filter(cell => { const { left, right } = cell.getBoundingClientRect(); return left < 0 || right > document.querySelector(table).getBoundingClientRect().right + 1; }).length", table));
+
+    /// <summary>A plan that is better on nothing says so first, and taking it is not what the page asks for.</summary>
+    private static async Task AssertTakingIsAskedForOnlyWhereBetterAsync(IPage page)
+    {
+        var isBetter = !(await page.Locator(".against").InnerTextAsync()).Contains("nowhere better", StringComparison.Ordinal);
+        await Assertions.Expect(page.Locator(".take-bar .main-act")).ToHaveCountAsync(isBetter ? 1 : 0);
+        await Assertions.Expect(page.Locator(isBetter ? ".figures-side ~ .against" : ".note.against ~ .figures-side")).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".run-state")).Not.ToContainTextAsync("0.0 %");
+    }
+
     /// <summary>How the plan stands to the coach's own, held to the page's own figures, and what it would bring.</summary>
     private static async Task AssertComparesAsync(IPage page)
     {
+        await AssertTakingIsAskedForOnlyWhereBetterAsync(page);
         var figures = await page.EvaluateAsync<string[][]>("[...document.querySelectorAll('.figures-side tbody tr')].map(row => [...row.cells].map(cell => cell.innerText.trim()))");
         var against = await page.Locator(".against").InnerTextAsync();
         var clauses = against[(against.IndexOf(':', StringComparison.Ordinal) + 2)..].Split("; ");
@@ -65,7 +80,7 @@ public sealed class ProposePageTests(BrowserFixture browser)
         var page = window.Page;
         await page.FillAsync("#f-largest", "115");
         await FindAsync(page);
-        await page.Locator(".take-bar .main-act").ClickAsync();
+        await page.Locator(".take-bar [name=all][value=yes]").ClickAsync();
         await page.WaitForURLAsync(url => !url.Contains("propose", StringComparison.Ordinal));
         await Assertions.Expect(page.Locator("svg.drawing").First).ToBeVisibleAsync();
 
@@ -134,10 +149,12 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await page.FillAsync("#f-largest", "40");
         await FindAsync(page);
         await Assertions.Expect(page.Locator(".clash li").First).ToContainTextAsync("no week is larger");
-        await Assertions.Expect(page.Locator("#found .note")).ToContainTextAsync("heavier than the 40 % you allow");
+        await Assertions.Expect(page.Locator("#found .note", new() { HasText = "heavier than the 40 % you allow" })).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator("#found .against")).ToContainTextAsync("nowhere better");
+        await AssertTakingIsAskedForOnlyWhereBetterAsync(page);
         await window.AssertAccessibleAsync(".clash");
         await page.Locator(".clash li").First.GetByRole(AriaRole.Button, new() { Name = "Leave it out" }).ClickAsync();
-        await Assertions.Expect(page.Locator("#found .note")).ToContainTextAsync("Left out this once");
+        await Assertions.Expect(page.Locator("#found .note", new() { HasText = "Left out this once" })).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator(".take-bar")).ToBeVisibleAsync(new() { Timeout = 20_000 });
         await Assertions.Expect(page.Locator(".clash")).ToHaveCountAsync(0);
         Assert.Empty(window.Complaints);
@@ -175,13 +192,68 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await page.FillAsync("#f-from", RunningWorkspace.Today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         await page.GetByRole(AriaRole.Button, new() { Name = "Repair the plan" }).ClickAsync();
         await Assertions.Expect(page.Locator(".weeks-side")).ToBeVisibleAsync(new() { Timeout = 20_000 });
-        await Assertions.Expect(page.Locator("#found .changes").First).ToContainTextAsync("is now");
+        // What happened is told once, where it is said.
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What happened" })).ToHaveCountAsync(1);
+        await Assertions.Expect(moved).ToHaveCountAsync(1);
+        await AssertNothingOffTheEdgeAsync(page, ".weeks-side");
+        await AssertTakingIsAskedForOnlyWhereBetterAsync(page);
+        // On paper: white, without what is ticked, the reasons open.
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await Assertions.Expect(page.Locator(".weeks-side .tick").First).ToBeHiddenAsync();
+        await Assertions.Expect(page.Locator("html")).ToHaveCSSAsync("background-color", "rgba(0, 0, 0, 0)");
+        Assert.Equal(0, await page.EvaluateAsync<int>("[...document.querySelectorAll('.weeks-side tr:not([hidden]) details li')].filter(reason => !reason.checkVisibility({ contentVisibilityAuto: true })).length"));
+        await page.EmulateMediaAsync(new() { Media = Media.Screen });
         // Most of the season stands.
         Assert.InRange(await page.Locator(".weeks-side tr.differs").CountAsync(), 1, 20);
         await window.AssertFitsAsync();
         await window.AssertAccessibleAsync(".sheet");
         await page.GetByRole(AriaRole.Button, new() { Name = "Take it all" }).ClickAsync();
         await page.WaitForURLAsync(url => !url.Contains("replan", StringComparison.Ordinal));
+        Assert.Empty(window.Complaints);
+    }
+
+    /// <summary>What happened asks for nothing: no second drawing, nothing to take, and the way to publish what happened.</summary>
+    [Fact]
+    public async Task A_plan_that_has_to_change_nowhere_stands_and_leads_to_publishing()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await OpenAsync(workspace, "Replan");
+        var page = window.Page;
+        await page.GetByRole(AriaRole.Button, new() { Name = "Repair the plan" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".run-state")).ToContainTextAsync("Your plan stands: nothing has to change.", new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator("#found :is(.take, .two-years, .figures-side, .against)")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator(".brings-findings summary")).ToContainTextAsync("that the calendar forces");
+        // Asked for on the other page, the same holds; what is shown here goes, and that is said before.
+        await page.GetByRole(AriaRole.Link, new() { Name = "Propose", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator(".brief .go")).ToContainTextAsync("The repaired plan that is shown on Replan goes.");
+        await page.GotoAsync("/year");
+        await GoAsync(page, "Replan");
+        await page.Locator(".run-state").GetByRole(AriaRole.Link, new() { Name = "Publish" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".panel h2").First).ToHaveTextAsync("Publish");
+        await Assertions.Expect(page.Locator(".panel .main-act")).ToContainTextAsync("Publish version");
+        Assert.Empty(window.Complaints);
+    }
+
+    /// <summary>Proposed again, what was taken is the plan: there is nothing to take, and another proposal is not lost unannounced.</summary>
+    [Fact]
+    public async Task A_plan_that_is_the_plan_already_is_not_offered()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await OpenAsync(workspace, "Propose");
+        var page = window.Page;
+        await page.SelectOptionAsync("#f-plans", "1");
+        await FindAsync(page);
+        await page.Locator(".take-bar [name=all][value=yes]").ClickAsync();
+        await page.WaitForURLAsync(url => !url.Contains("propose", StringComparison.Ordinal));
+        await GoAsync(page, "Propose");
+        await page.ClickAsync(".brief > summary");
+        await Assertions.Expect(page.Locator("#f-tests-hint")).ToContainTextAsync("stand in the season already and are left");
+        await page.SelectOptionAsync("#f-plans", "1");
+        await page.Locator(".brief .main-act").ClickAsync();
+        await Assertions.Expect(page.Locator(".against")).ToContainTextAsync("It is your plan", new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator("#found :is(.take, .two-years)")).ToHaveCountAsync(0);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Replan" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".replan-sides .go")).ToContainTextAsync("The proposal that is shown on Propose goes.");
         Assert.Empty(window.Complaints);
     }
 
@@ -195,10 +267,10 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await FindAsync(page);
         await page.Locator(".weeks-side details summary").First.ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "What if not?" }).First.ClickAsync();
-        await Assertions.Expect(page.Locator("#found .note")).ToContainTextAsync("Left out this once");
+        await Assertions.Expect(page.Locator("#found .note", new() { HasText = "Left out this once" })).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator(".figures-side thead")).ToContainTextAsync("With it asked for");
         await page.GetByRole(AriaRole.Button, new() { Name = "Ask for everything again" }).ClickAsync();
-        await Assertions.Expect(page.Locator("#found .note")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator("#found .note", new() { HasText = "Left out this once" })).ToHaveCountAsync(0);
         Assert.Empty(window.Complaints);
     }
 
@@ -223,6 +295,14 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator(".ways-of")).ToBeHiddenAsync();
         await Assertions.Expect(page.Locator(".ways-side .differs > th").First).ToHaveCSSAsync("border-left-width", "3px");
         await page.EmulateMediaAsync(new() { Media = Media.Screen });
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync(".sheet");
+        // Without the first game of the final there is no other; on a phone both ways are seen.
+        await page.SetViewportSizeAsync(390, 844);
+        await page.Locator(".ways-of a", new() { HasText = "Game 1" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".ways-side td[data-label='If it is played']", new() { HasText = "(key)" })).ToHaveCountAsync(2);
+        await Assertions.Expect(page.Locator(".ways-side td[data-label='If it is not']", new() { HasText = "(key)" })).ToHaveCountAsync(0);
+        await AssertNothingOffTheEdgeAsync(page, ".ways-side");
         await window.AssertFitsAsync();
         await window.AssertAccessibleAsync(".sheet");
         Assert.Empty(window.Complaints);
