@@ -29,6 +29,10 @@ public static class Disruption
         return now.Weeks.Where(week => weeks.Contains(week.Id.Text) || days.Exists(span => span.First <= week.Days.Last && span.Last >= week.Days.First)).Select(week => week.Id).ToValueList();
     }
 
+    /// <summary>The plan as it is now, with all that was changed by hand since, in the calendar that it was made for: what a repair keeps to.</summary>
+    public static Season Undisrupted(Season before, Season now) =>
+        now.With(new Step(Step.Between(now.Facts, before.Facts).Changes.Where(change => (change.Before ?? change.After) is Match or Event or Practices).ToValueList()));
+
     /// <summary>What of a match or an event a plan goes by: not its kick-off, its opponent or how it ended.</summary>
     private static object? Weighs(object? value) => value switch
     {

@@ -80,13 +80,16 @@ public static class KindTable
     {
         var ours = Ours(week, kind, variant, phase);
         var assumed = problem.UsualPractice * PracticeShare(week, kind, variant);
-        var (least, most) = (LeastOf(week, kind, assumed, ours.Least), week.MatchPoints + Scaled(week, assumed + 1000 * ours.Most));
+        var practice = week.PracticePoints is { } head ? 1000 * head : assumed;
+        var (least, most) = (LeastOf(week, kind, assumed, ours.Least), week.MatchPoints + Scaled(week, practice + 1000 * ours.Most));
         most = Math.Min(most, MostOf(week, kind, phase));
         if (week.PracticePoints is { } entered)
         {
             least = week.MatchPoints + entered;
             most = Math.Max(most, least + ours.Least);
         }
+        // What stands may stay, whatever its kind holds elsewhere.
+        if (week.Standing(kind) is { } stands) (least, most) = (week.PracticePoints is null ? Math.Min(least, stands) : least, Math.Max(most, stands));
         return new(least, Math.Max(least, most));
     }
 

@@ -10,7 +10,7 @@ namespace Seasonwright.Solver;
 /// <param name="Matches">In order of day. Those that depend on another are here, as in the rulebook's load of a week.</param>
 /// <param name="MatchPoints">What the matches load together, in points, rounded once.</param>
 /// <param name="PracticePoints">What the practices load that the head coach has entered; null where none are.</param>
-/// <param name="DaysOff">Days without team training that end with the day before this week, breaks only.</param>
+/// <param name="DaysOff">Days without team training that end with the day before this week, by whole weeks.</param>
 /// <param name="Lock">What must hold.</param>
 /// <param name="Kept">What stands and is left at a price.</param>
 /// <param name="Closed">Days on which nobody trains, because of events.</param>
@@ -50,10 +50,19 @@ public sealed record PlannedWeek(
     /// <summary>Matches are played and next to nothing is trained: a week that was lost.</summary>
     public bool IsLost => IsReduced && Availability < BreakBelow;
 
+    /// <summary>No team training to speak of, whether matches are played or not.</summary>
+    public bool IsOff => IsBreak || IsLost;
+
     public int OfficialMatches => Matches.Count(match => match.IsOfficial);
 
     /// <summary>Whether another week asks the same of a plan: as many matches, as important, and as much training possible.</summary>
     public bool IsLike(PlannedWeek other) => (Id, Matches.Count, OfficialMatches, HasKeyMatch, Availability, PracticePoints) == (other.Id, other.Matches.Count, other.OfficialMatches, other.HasKeyMatch, other.Availability, other.PracticePoints);
+
+    /// <summary>The phase that is settled or kept to; null where nothing stands.</summary>
+    public PhaseKind? StandingPhase => IsSettled && Lock?.Phase is { } settled ? settled : Kept?.Phase;
+
+    /// <summary>The load that stands, in points, where the week is to stay of the kind that it was planned as; null otherwise, and for a week that was lost since.</summary>
+    public int? Standing(WeekKind kind) => !IsLost && Kept is { Kind: { } kept, Points: { } points } && kept == kind ? points : null;
 
     public bool HasKeyMatch => Matches.Any(match => match.IsKey);
 

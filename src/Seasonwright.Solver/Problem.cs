@@ -50,6 +50,9 @@ public sealed record Problem(
     /// <summary>The days of a week of a phase with training; null for no bound.</summary>
     public int? DaysOf(PhaseKind phase) => TimeOf(phase)?.Days;
 
+    /// <summary>Whether a plan that is repaired has no reason to give a week another emphasis than stands: it stays of its kind.</summary>
+    public bool Stays(StructureWeek week) => KeepWeight > 0 && Weeks[week.Index].Standing(week.Kind) is not null && Weeks[week.Index].Matches.Count > 1 == (week.Kind == WeekKind.Congested);
+
     private PhaseTime? TimeOf(PhaseKind phase) => Time.FirstOrDefault(time => time.Phase == phase) ?? (phase == PhaseKind.Peak ? TimeOf(PhaseKind.Competition) : null);
 
     /// <summary>Test days that stand already.</summary>
@@ -66,6 +69,7 @@ public sealed record Problem(
     {
         var points = new Points(setup.ReferenceWeek);
         var weeks = WeeksOf(season, setup, wishes, points).ToValueList();
+        var limits = Limits.Of(setup);
         return new Problem(
             weeks,
             CyclesOf(weeks, Math.Clamp(wishes.WeeksBetweenCompetitions, Brief.LeastWeeksBetween, Brief.MostWeeksBetween)).ToValueList(),
@@ -78,8 +82,8 @@ public sealed record Problem(
             Math.Clamp(wishes.KeepWeight, 0, Wishes.HighestKeepWeight),
             wishes.Boldness,
             GoalsOf(season, setup),
-            wishes.Tapers,
-            Limits.Of(setup))
+            wishes.Stands is { } stands ? [.. AgreedTapers.Of(stands, limits.ClusterDays).Where(agreed => !wishes.Tapers.Any(said => said.Match == agreed.Match)), .. wishes.Tapers] : wishes.Tapers,
+            limits)
         {
             Qualities = setup.Qualities.Select(quality => quality.Kind).Where(kind => kind < QualityKind.Prevention).Distinct().Order().ToValueList(),
             Levels = season.Weeks.Select(week => LevelsOf(season, setup, week)).ToValueList(),
@@ -122,11 +126,11 @@ public sealed record Problem(
             // Practices that were entered before a week was lost do not take place.
             var practice = season.PracticesOf(week.Id) is { } practices ? availability == 0 ? 0 : points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
             var (wish, isPast) = (said.GetValueOrDefault(week.Id), week.Days.First < wishes.From);
-            var isSettled = isPast || season.IsLocked(week.Id) || wishes.Reach is { } reach && !disrupted.Exists(other => Math.Abs(other - week.Number) <= reach);
+            var isSettled = isPast || season.IsLocked(week.Id) || wishes.Reach is { } reach && !disrupted.Exists(other => reach.Opens(week.Number, other));
             var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, availability, matches,
                 points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, wish, isSettled, points),
                 stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null, week.Days.Days().Where(day => Left(day, events) == 0).ToValueList());
-            off = planned.IsBreak ? off + planned.Days : 0;
+            off = planned.IsOff ? off + planned.Days : 0;
             yield return planned;
         }
     }

@@ -11,8 +11,8 @@ public static class Proposals
     /// <summary>Plans that stand beside each other differ in so many weeks at least: one week apart they only move an unloading week.</summary>
     private const int WeeksApart = 4;
 
-    /// <summary>How many weeks each side of what happened a repair opens, one after the other; null for all.</summary>
-    private static readonly int?[] Reaches = [0, 1, 2, 4, 8, null];
+    /// <summary>How many weeks around what happened a repair opens, one after the other, those that follow before those that lead up to it; null for all.</summary>
+    private static readonly Reach?[] Reaches = [new(0, 0), new(0, 1), new(1, 1), new(0, 2), new(2, 2), new(0, 4), new(4, 4), new(0, 8), new(8, 8), null];
 
     /// <param name="count">How many at most, 1 and more: the best first, any two differ in the phase or kind of four weeks or more.</param>
     /// <param name="id">The id of something new, by its kind ("phase", "block", "test") and by what makes it one of its kind; the same for the same.</param>
@@ -27,20 +27,20 @@ public static class Proposals
 
     /// <summary>
     /// Opens no more weeks around what happened than it takes: those alone whose calendar asks for something else, then all in which something
-    /// happened, then those around them; the fewest with which no rule is broken, and those with the fewest breaches where there are no such. What the plan that stands did not keep before is not asked of the weeks that have stayed as they were.
+    /// happened, then those around them; the fewest with which no rule is broken, and those with the fewest breaches where there are no such. What the plan that stands did not keep before is not asked of the weeks that have stayed as they were, but no less of it is kept.
     /// </summary>
-    private static ValueList<Proposal> Repaired(Season season, Setup setup, Wishes wishes, Season stands, int most, int count, Func<string, string, string> id, Watch watch, CancellationToken cancel)
+    private static ValueList<Proposal> Repaired(Season season, Setup setup, Wishes wishes, Season stands, Reach most, int count, Func<string, string, string> id, Watch watch, CancellationToken cancel)
     {
         var silent = watch with { Tell = (_, _) => { } };
-        var settled = wishes with { Reach = 0, Disrupted = [] };
+        var settled = wishes with { Reach = new Reach(0, 0), Disrupted = [] };
         var (then, now) = (Problem.Of(stands, setup, settled).Weeks, Problem.Of(season, setup, settled).Weeks);
-        wishes = wishes with { LeftOut = Before().Aggregate(wishes.LeftOut, (all, one) => all.With(one.Condition, one.Week)) };
+        wishes = wishes with { LeftOut = Before().Aggregate(wishes.LeftOut, (all, one) => all.With(one)) };
         (ValueList<Proposal> Found, int Breaches)? best = null;
         var other = now.Where(week => !IsAsBefore(week.Index)).Select(week => week.Id).ToHashSet();
-        foreach (var (weeks, reach) in Reaches.Select(reach => (wishes.Disrupted, reach)).Prepend((wishes.Disrupted.Where(other.Contains).ToValueList(), 0)).Distinct())
+        foreach (var (weeks, reach) in Reaches.Select(reach => (wishes.Disrupted, reach)).Prepend((wishes.Disrupted.Where(other.Contains).ToValueList(), new Reach(0, 0))).Distinct())
         {
             // Beyond what is allowed only where there is no plan within.
-            if (best is not null && (reach is null || reach > most)) break;
+            if (best is not null && reach?.IsWithin(most) != true) break;
             var found = Found(season, setup, wishes with { Disrupted = weeks, Reach = reach }, count, id, reach is null ? watch : silent, cancel);
             if (found.Count == 0) continue;
             var breaches = Breaches(found[0]).Count(breach => breach.Condition.Rule.Length > 0 || breach.Condition.IsDefinition);
@@ -89,7 +89,11 @@ public static class Proposals
         var problem = Problem.Of(season, setup, repair.Wishes with { KeepWeight = Wishes.HighestKeepWeight });
         if (Structures.Best(problem, cancel: cancel) is not { } structure) return [];
         var loads = LoadPlans.Best(problem, structure, cancel: cancel);
-        return problem.Weeks.Where(week => !week.IsSettled && week.Kept is { } kept && (Other(kept.Phase, structure.Weeks[week.Index].Phase) || Other(kept.Kind, structure.Weeks[week.Index].Kind) || Other(kept.Points, loads.Points[week.Index]))).Select(week => week.Index).ToValueList();
+        // What moves only there makes room for something that this repair leaves.
+        return problem.Weeks.Where(week => !week.IsSettled && IsOther(week, structure, loads) && IsOther(week, repair.Structure, repair.Loads)).Select(week => week.Index).ToValueList();
+
+        static bool IsOther(PlannedWeek week, Structure structure, LoadPlan loads) =>
+            week.Kept is { } kept && (Other(kept.Phase, structure.Weeks[week.Index].Phase) || Other(kept.Kind, structure.Weeks[week.Index].Kind) || Other(kept.Points, loads.Points[week.Index]));
 
         // Peak is a label of the engine.
         static bool Other<T>(T? kept, T now) where T : struct => kept is { } stands && !stands.Equals(now is PhaseKind.Peak ? PhaseKind.Competition : now);

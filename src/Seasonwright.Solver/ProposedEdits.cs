@@ -32,8 +32,8 @@ internal static class ProposedEdits
         foreach (var (first, last, at) in Runs(week => season.TargetOf(season.Weeks[week].Id) is { } load && problem.Points.Of(load) == loads.Points[week] ? -1 : loads.Points[week]))
             if (season.TargetOf(first.Id) is not { } load || problem.Points.Of(load) != loads.Points[at]) edits.Add(new SetWeekLoad(first.Id, last.Id, problem.Points.ToLoad(loads.Points[at])));
         foreach (var quality in Planned(setup))
-            foreach (var (first, last, at) in Runs(week => LevelOf(quality.Kind, week)))
-                if (Between(season, first, last).Any(week => season.EmphasisOf(week.Id, quality.Id) != LevelOf(quality.Kind, at))) edits.Add(new SetEmphasis(first.Id, last.Id, quality.Id, LevelOf(quality.Kind, at)));
+            foreach (var (first, last, at) in Runs(week => LevelOf(quality, week)))
+                if (Between(season, first, last).Any(week => season.EmphasisOf(week.Id, quality.Id) != LevelOf(quality, at))) edits.Add(new SetEmphasis(first.Id, last.Id, quality.Id, LevelOf(quality, at)));
         foreach (var day in emphasis.Tests.Where(day => problem.Weeks.Any(week => IsOpen(week.Index) && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) edits.Add(new SetTestDay(new TestDay(new(New("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
         return edits.ToValueList();
 
@@ -49,7 +49,8 @@ internal static class ProposedEdits
         Painting.Edge Beside<T>(Func<int, T> what, int week, int next) => next < 0 || next >= weeks.Count || IsOpen(next) ? Painting.Edge.Free : EqualityComparer<T>.Default.Equals(what(week), what(next)) ? Painting.Edge.Same : Painting.Edge.Other;
 
         // Prevention has its place in every training week.
-        Emphasis LevelOf(QualityKind kind, int week) => kind != QualityKind.Prevention ? (Emphasis)emphasis.Levels[week][(int)kind]
+        Emphasis LevelOf(Quality quality, int week) => quality.Kind != QualityKind.Prevention ? (Emphasis)emphasis.Levels[week][(int)quality.Kind]
+            : problem.Stays(weeks[week]) ? season.EmphasisOf(season.Weeks[week].Id, quality.Id)
             : weeks[week].Kind is WeekKind.Break or WeekKind.Transition ? Emphasis.None : Emphasis.Maintain;
     }
 

@@ -70,7 +70,7 @@ public static class Tapers
 
     /// <summary>No taper where nobody trains, in a week back, or before anything was trained.</summary>
     private static bool MayTaper(Problem problem, ValueList<WeekBack> back, int week) =>
-        week > 0 && !problem.Weeks[week].IsBreak && problem.Weeks[week].DaysOff == 0 && back[week].Since >= 2;
+        week > 0 && !problem.Weeks[week].IsOff && problem.Weeks[week].DaysOff == 0 && back[week].Since >= 2;
 
     /// <summary>
     /// A taper cuts what a squad has got used to. After a long absence in the season that is nothing before so many ordinary weeks as its

@@ -3,7 +3,7 @@ using Seasonwright.Core;
 
 namespace Seasonwright.Solver;
 
-/// <summary>How long the squad is back from an absence, told from the calendar alone: the season's start and breaks. Transitions are the plan's and not known here.</summary>
+/// <summary>How long the squad is back from an absence, told from the calendar alone: the season's start, breaks and lost weeks. Transitions are the plan's and not known here.</summary>
 /// <param name="Since">Training weeks since the last long absence before this one; far more than any limit where there was none.</param>
 /// <param name="IsStart">The absence is the one before the season.</param>
 public sealed record WeekBack(int Since, bool IsStart);
@@ -19,7 +19,7 @@ public static class WeeksBack
         List<WeekBack> weeks = [];
         foreach (var week in problem.Weeks)
         {
-            if (week.IsBreak)
+            if (week.IsOff)
             {
                 weeks.Add(new(since, isStart));
                 continue;

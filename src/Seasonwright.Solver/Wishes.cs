@@ -9,7 +9,7 @@ public sealed record Wishes
     /// <summary>Weeks with something that must hold, beside the weeks locked in the season. Where both speak, this does.</summary>
     public ValueList<WeekWish> Weeks { get; init; } = ValueList<WeekWish>.Empty;
 
-    /// <summary>Weeks as they stand, for instance as published: a repaired plan leaves them only for good reason.</summary>
+    /// <summary>Weeks as they stand: a repaired plan leaves them only for good reason.</summary>
     public ValueList<WeekWish> Kept { get; init; } = ValueList<WeekWish>.Empty;
 
     /// <summary>What the season's own brief asks for.</summary>
@@ -25,17 +25,21 @@ public sealed record Wishes
     };
 
     /// <summary>These wishes for a plan that is repaired from a day on: every week stands as it was planned, and only as many weeks around what has happened are open as it takes.</summary>
-    /// <param name="stands">The plan that is kept to, with the calendar it was made for.</param>
+    /// <param name="stands">The plan as it was agreed, with the calendar it was made for. What was changed in it by hand since is kept to as well.</param>
     /// <param name="now">The season with what has happened.</param>
-    public Wishes Repairing(Season stands, Season now, DateOnly from, int keepWeight = UsualKeepWeight) => this with
+    public Wishes Repairing(Season stands, Season now, DateOnly from, int keepWeight = UsualKeepWeight)
     {
-        From = from,
-        KeepWeight = keepWeight,
-        Kept = stands.Weeks.Select(week => new WeekWish(week.Id, stands.PhaseOf(week)?.Phase.Kind, stands.KindOf(week.Id), stands.TargetOf(week.Id))).ToValueList(),
-        Stands = stands,
-        Disrupted = Disruption.Weeks(stands, now),
-        Reach = keepWeight switch { <= 0 => null, < UsualKeepWeight => 2 * UsualReach, UsualKeepWeight => UsualReach, _ => UsualReach / 2 },
-    };
+        var kept = Disruption.Undisrupted(stands, now);
+        return this with
+        {
+            From = from,
+            KeepWeight = keepWeight,
+            Kept = kept.Weeks.Select(week => new WeekWish(week.Id, kept.PhaseOf(week)?.Phase.Kind, kept.KindOf(week.Id), kept.TargetOf(week.Id))).ToValueList(),
+            Stands = kept,
+            Disrupted = Disruption.Weeks(stands, now),
+            Reach = keepWeight switch { <= 0 => null, < UsualKeepWeight => Solver.Reach.Around(2 * UsualReach), UsualKeepWeight => Solver.Reach.Around(UsualReach), _ => Solver.Reach.Around(UsualReach / 2) },
+        };
+    }
 
     /// <summary>Weeks in which something has happened since the plan was made.</summary>
     public ValueList<WeekId> Disrupted { get; init; } = ValueList<WeekId>.Empty;
@@ -44,7 +48,7 @@ public sealed record Wishes
     public Season? Stands { get; init; }
 
     /// <summary>So many weeks before and after those are open at most, and the others stay as they are; null for all.</summary>
-    public int? Reach { get; init; }
+    public Reach? Reach { get; init; }
 
     /// <summary>Four weeks, a block, may be open around what has happened. Common practice, no source.</summary>
     private const int UsualReach = 4;

@@ -48,7 +48,7 @@ public class DisruptionTests
         var planned = Plans.After(Season, Proposals.Of(Season, Seasons.Team, new Wishes(), 1, Id)[0].Edits);
         var now = Plans.After(planned, [new MoveMatch(Match.Id, Match.Day!.Value.AddDays(14))]);
         var proposal = Proposals.Of(now, Seasons.Team, new Wishes().Repairing(planned, now, Season.Weeks[0].Days.First, keep), 1, Id)[0];
-        Assert.InRange(proposal.Wishes.Reach!.Value, 0, reach);
+        Assert.True(proposal.Wishes.Reach!.Value.IsWithin(Reach.Around(reach)));
         var repaired = Plans.After(now, proposal.Edits);
         var changed = repaired.Weeks.Where(week => repaired.KindOf(week.Id) != now.KindOf(week.Id) || repaired.TargetOf(week.Id) != now.TargetOf(week.Id)).Select(week => week.Number).ToList();
         Assert.NotEmpty(changed);

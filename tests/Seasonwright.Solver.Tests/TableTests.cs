@@ -47,7 +47,7 @@ public class TableTests
         Assert.Equal(0, Practice(0, WeekKind.Break, 0));
         // Two practices of 90 min at 5.5: 990 AU of 3,195.
         Assert.Equal(31, Practice(3, WeekKind.Unloading, 10));
-        Assert.Equal(new Limits.Range(31, 59), KindTable.Week(problem, problem.Weeks[3], WeekKind.Unloading, Variant.None, PhaseKind.GeneralPreparation));
+        Assert.Equal(new Limits.Range(31, 57), KindTable.Week(problem, problem.Weeks[3], WeekKind.Unloading, Variant.None, PhaseKind.GeneralPreparation));
     }
 
     /// <summary>Whatever the length of a preparation, its phases can fill it.</summary>

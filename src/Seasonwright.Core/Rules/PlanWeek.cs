@@ -39,8 +39,11 @@ internal sealed record PlanWeek(SeasonWeek Week, PhaseRun? Phase, WeekKind? Kind
     /// <summary>No team training.</summary>
     public bool IsBreak => Kind is { } kind ? kind == WeekKind.Break : Availability < Break;
 
-    /// <summary>Neither break nor transition.</summary>
-    public bool IsTraining => !IsBreak && !IsTransition;
+    /// <summary>Matches are played and next to nothing is trained.</summary>
+    public bool IsLost => !IsBreak && Kind is null or WeekKind.Reduced && Availability < Break;
+
+    /// <summary>Neither break nor transition, nor lost.</summary>
+    public bool IsTraining => !IsBreak && !IsTransition && !IsLost;
 
     /// <summary>Neither adds to a run of building weeks nor ends it.</summary>
     public bool IsHold => Kind is WeekKind.Introductory or WeekKind.ReEntry or WeekKind.Reduced || IsCongested;

@@ -25,7 +25,7 @@ public static class Ways
         var (wishes, ids) = (Asked.ForPlan(season, setup, today, 1).Wishes, new NaturalIds(season.Id));
         var hanging = Hanging(season, match);
         if (season.Weeks.Where(week => wishes.From is not { } from || week.Days.First > from).All(week => season.TargetOf(week.Id) is not null))
-            wishes = wishes.Repairing(season, season, wishes.From ?? season.Weeks[0].Days.First) with { Reach = WeeksBeside, Disrupted = season.Weeks.Where(week => hanging.Exists(other => other.Days is { } days && week.Days.Overlaps(days))).Select(week => week.Id).ToValueList() };
+            wishes = wishes.Repairing(season, season, wishes.From ?? season.Weeks[0].Days.First) with { Reach = Reach.Around(WeeksBeside), Disrupted = season.Weeks.Where(week => hanging.Exists(other => other.Days is { } days && week.Days.Overlaps(days))).Select(week => week.Id).ToValueList() };
         return Branches.Of(season, setup, wishes, match, EvenChance, planned => Rulebook.Check(planned, setup).Findings.Count(finding => !finding.IsForced), (kind, key) => ids.Of(kind, match.Text, key), cancel);
     }
 

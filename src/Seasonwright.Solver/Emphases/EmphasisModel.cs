@@ -9,7 +9,7 @@ namespace Seasonwright.Solver;
 internal sealed class EmphasisModel
 {
     private const int Steps = (int)Emphasis.Focus, Hypertrophy = (int)QualityKind.Hypertrophy, Strength = (int)QualityKind.MaximumStrength, Power = (int)QualityKind.Power,
-        Speed = (int)QualityKind.Speed, Intensity = (int)QualityKind.HighIntensityConditioning, Aerobic = (int)QualityKind.AerobicConditioning;
+        Speed = (int)QualityKind.Speed, Direction = (int)QualityKind.ChangeOfDirection, Intensity = (int)QualityKind.HighIntensityConditioning, Aerobic = (int)QualityKind.AerobicConditioning;
 
     /// <summary>Of two qualities at most in one block.</summary>
     private const int MostFocus = 2;
@@ -61,7 +61,7 @@ internal sealed class EmphasisModel
     /// What the coach has entered in a week that is settled is a fact, and what follows is judged by it. A settled week without any emphasis
     /// says nothing: it counts as one that went on like its block.
     /// </summary>
-    private bool IsFact(StructureWeek week) => (week.Index < problem.FirstOpen || problem.Weeks[week.Index].IsSettled) && problem.Levels[week.Index].Any(level => level > 0);
+    private bool IsFact(StructureWeek week) => (week.Index < problem.FirstOpen || problem.Weeks[week.Index].IsSettled || problem.Stays(week)) && problem.Levels[week.Index].Any(level => level > 0);
 
     private int MatchesIn(StructureWeek week) => problem.Weeks[week.Index].Matches.Count;
 
@@ -106,6 +106,7 @@ internal sealed class EmphasisModel
         if (!isTransition) AtLeast(block, 1, Speed);
         if (isTransition) AtLeast(block, 2, Aerobic);
         else AtLeast(block, comparison.IsCompetition(first) ? 1 : 2, Intensity, Aerobic);
+        if (comparison.IsCompetition(first)) AtLeast(block, 1, Direction);
     }
 
     /// <summary>strength-frequency-in-season, sprint-exposure-gap, quality-left-idle, aerobic-upkeep, transition-without-upkeep: what every block keeps up.</summary>

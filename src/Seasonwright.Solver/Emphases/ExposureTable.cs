@@ -69,6 +69,6 @@ internal static class ExposureTable
         (WeekKind.Introductory or WeekKind.Unloading or WeekKind.Taper, _) => 8,
         (WeekKind.ReEntry, _) => 7,
         (WeekKind.Reduced, _) => 5,
-        _ => 6,
+        _ => 7,
     };
 }

@@ -54,6 +54,8 @@ internal sealed class TestDays(Problem problem, Structure structure, LoadPlan lo
         if (official.Exists(match => match.Date >= day && 24 * (match.Date.DayNumber - day.DayNumber) < hoursBefore || match.Date < day && 24 * (day.DayNumber - match.Date.DayNumber) < hoursAfter)) return false;
         if (week > 0 && problem.Weeks[week - 1].Matches is { Count: > 1 } many && day.DayNumber - many[^1].Date.DayNumber <= DaysAfterMany) return false;
         if (official.Exists(match => match.IsKey && match.Date >= day && match.Date.DayNumber - day.DayNumber <= toKey)) return false;
+        // A week off is an absence too, if a short one.
+        if (problem.Weeks[week].DaysOff > 0 && day.DayNumber - problem.Weeks[week].First.DayNumber < FirstDaysBack - 1) return false;
         return comparison.FirstDayBack(week) is not { } back || day.DayNumber - back.DayNumber >= FirstDaysBack;
     }
 }

@@ -30,7 +30,7 @@ internal sealed class Comparison
         since = [.. Since()];
     }
 
-    public bool IsTraining(int week) => weeks[week].Kind is not (WeekKind.Break or WeekKind.Transition);
+    public bool IsTraining(int week) => weeks[week].Kind is not (WeekKind.Break or WeekKind.Transition) && !problem.Weeks[week].IsLost;
 
     public bool IsCompetition(int week) => weeks[week].Phase is PhaseKind.Competition or PhaseKind.Peak;
 

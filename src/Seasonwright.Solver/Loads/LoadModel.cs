@@ -67,8 +67,14 @@ internal sealed class LoadModel
         // A week back, and one of several matches, may be lighter than its kind is elsewhere: the practice that is assumed gives way.
         var gives = planned.PracticePoints is null && (comparison.CeilingOf(week.Index) is not null || planned.Matches.Count > 1);
         var least = gives ? Math.Min(week.Range.Least, planned.MatchPoints + KindTable.Ours(planned, week.Kind, week.Variant, week.Phase).Least) : week.Range.Least;
-        return new(least, Math.Max(least, Math.Min(week.Range.Most, MostOf(week))));
+        // Nobody fills the week of a key match, tapered for or not.
+        var usual = week.Kind == WeekKind.Competition && planned.HasKeyMatch ? Math.Max(week.Guide / 10, planned.Lock?.Points ?? 0) : UsualMost;
+        return new(least, IsFilled(week) ? least : (int)Math.Max(least, Math.Min(Math.Min(week.Range.Most, MostOf(week)), usual)));
     }
+
+    /// <summary>Whether the matches and the entered practices of a week alone go beyond a condition: then nothing of ours comes on top.</summary>
+    private bool IsFilled(StructureWeek week) => problem.Weeks[week.Index].PracticePoints is { } practice && week.Range.Least == problem.Weeks[week.Index].MatchPoints + practice
+        && week.Bounds.Any(bound => bound.IsForced && bound.Most <= 10 * week.Range.Least);
 
     private int MostOf(StructureWeek week) => (int)Math.Min(
         problem.LeftOut.Has(Condition.LargestWeek, week.Index) ? UsualMost : problem.LargestWeek,
@@ -241,14 +247,15 @@ internal sealed class LoadModel
     private static long Rounded(long preparedness) => (long)Math.Round(preparedness * (double)Fine / Preparedness.PerMille, MidpointRounding.AwayFromZero);
 
     /// <summary>Points beyond a condition. Weeks of three matches and more, and weeks that entered practices fill, break things by themselves: there it is cheap, so that other weeks are not bent for them.</summary>
-    private IntVar Paid(Condition condition, StructureWeek week, long price = Worth.BeyondLoad)
+    private LinearExpr Paid(Condition condition, StructureWeek week, long price = Worth.BeyondLoad)
     {
-        var planned = problem.Weeks[week.Index];
-        var byFacts = planned.Matches.Count > 2 || planned.PracticePoints is { } practice && week.Range.Least == planned.MatchPoints + practice && week.Bounds.Any(bound => bound.IsForced);
+        var byFacts = problem.Weeks[week.Index].Matches.Count > 2 || IsFilled(week);
+        var free = (int)Math.Min((problem.LeftOut.By(condition, week.Index) + 9L) / 10, 20 * largest);
         var beyond = Model.NewIntVar(0, condition == kept ? 0 : 20 * largest, $"{condition.Name}{week.Index}");
-        if (problem.LeftOut.Has(condition, week.Index)) return beyond;
         value.AddTerm(beyond, -(byFacts ? Worth.BeyondByFacts : price));
         paid.Add((condition, week.Index, beyond));
-        return beyond;
+        LinearExpr passed = beyond;
+        if (free > 0) passed += Model.NewIntVar(0, free, $"{condition.Name}{week.Index}eased");
+        return passed;
     }
 }

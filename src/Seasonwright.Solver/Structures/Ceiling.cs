@@ -13,7 +13,7 @@ internal readonly record struct Ceiling(int Tenths, int Margin, bool IsOfLevel, 
     public static Ceiling? Of(Limits limits, WeekFacts facts, Stand from, PhaseKind phase)
     {
         var (long_, off) = limits.MatchMargins;
-        if (facts.Week.IsBreak || phase == PhaseKind.Transition) return null;
+        if (facts.Week.IsOff || phase == PhaseKind.Transition) return null;
         if (from.Mode == Mode.Transition) return new(10 * limits.ReturnPoints.First, long_, false, Variant.First);
         if (facts.HasTransition && facts.IsPreparation && phase == PhaseKind.GeneralPreparation && from.Phase == phase && from.WeeksIn == 1) return new(10 * limits.ReturnPoints.Second, long_, false, Variant.Second);
         if (facts.Back.Since < 2)

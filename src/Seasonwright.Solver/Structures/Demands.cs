@@ -72,7 +72,7 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
         {
             if (isNew || move.Phase != from.Phase) Left(facts, from, Order(move.Phase));
             var weeksIn = (isNew || move.Phase != from.Phase ? 0 : from.WeeksIn) + (facts.Week.IsBreak ? 0 : 1);
-            if (!facts.Week.IsBreak && weeksIn > lengths.Of(move.Phase).Most && !(facts.Week is { IsSettled: true, Lock.Phase: not null } && lengths.Of(move.Phase).Most == 0)) Break(facts, Longest(move.Phase), 1);
+            if (!facts.Week.IsBreak && weeksIn > lengths.Of(move.Phase).Most && !(facts.Week.StandingPhase == move.Phase && lengths.Of(move.Phase).Most == 0)) Break(facts, Longest(move.Phase), 1);
         }
         else if (facts.IsCompetition && facts.Week.Index == facts.Cycle.First) Left(facts, from, Order(PhaseKind.PreCompetition) + 1);
     }
@@ -162,7 +162,7 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
     /// <summary>Whether the week must be a re-entry or introductory one.</summary>
     public static bool NeedsWeekBack(WeekFacts facts, Stand from, PhaseKind phase)
     {
-        if (facts.Week.IsBreak || phase == PhaseKind.Transition) return false;
+        if (facts.Week.IsOff || phase == PhaseKind.Transition) return false;
         if (from.Mode == Mode.Transition) return true;
         if (facts.Back.Since == 0 || facts.Week.DaysOff > 0 && from.Mode != Mode.Start) return true;
         // At the season's start the second week may load already where the first was introductory.
@@ -186,13 +186,15 @@ internal sealed class Demands(Problem problem, Relaxed relaxed)
     private void Add(WeekFacts facts, Condition condition, int least, int most)
     {
         if (relaxed.Has(condition, facts.Week.Index)) return;
+        var eased = relaxed.By(condition, facts.Week.Index);
+        (least, most) = (Math.Max(0, least - eased), most > int.MaxValue - eased ? most : most + eased);
         var (low, high) = (Math.Min(least, 10 * Range.Most), Math.Max(most, 10 * Range.Least));
         loads.Add(new(condition, low, high, low < least || high > most));
     }
 
     private void Break(WeekFacts facts, Condition condition, int amount)
     {
-        if (!relaxed.Has(condition, facts.Week.Index)) (IsGiven(facts, condition) ? given : broken).Add((condition, amount));
+        if (10 * amount > relaxed.By(condition, facts.Week.Index)) (IsGiven(facts, condition) ? given : broken).Add((condition, amount));
     }
 
     /// <summary>

@@ -2,7 +2,7 @@ using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Solver;
 
-/// <summary>The load that a coach would expect of a week, in tenths of a point. Working defaults: common practice, no source.</summary>
+/// <summary>The load that a coach would expect of a week, in tenths of a point: of one that stands what stands. Working defaults: common practice, no source.</summary>
 internal static class Guide
 {
     /// <summary>First and second introductory week, by start: off, home, kept.</summary>
@@ -25,6 +25,7 @@ internal static class Guide
     /// <param name="least">The least a week of its kind holds, in points.</param>
     public static int Of(Problem problem, WeekFacts facts, Move move, int run, int training, Ceiling? ceiling, int least)
     {
+        if (problem.KeepWeight > 0 && facts.Week.Standing(move.Kind) is { } stands) return 10 * stands;
         var match = 10 * facts.Week.MatchPoints;
         var guide = move.Kind switch
         {

@@ -33,8 +33,8 @@ internal static class Moves
                 Kinds(phase);
             }
         }
-        // A settled phase stands where the calendar or the order of phases would have another.
-        if (facts.Week is { IsSettled: true, Lock.Phase: { } settled } && !moves.Exists(move => move.Phase == settled)) Kinds(settled);
+        // A settled phase stands where the calendar or the order of phases would have another, and one that is kept to may.
+        if (facts.Week.StandingPhase is { } stands && !moves.Exists(move => move.Phase == stands)) Kinds(stands);
 
         void Kinds(PhaseKind phase)
         {

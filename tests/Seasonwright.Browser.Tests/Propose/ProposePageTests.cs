@@ -90,6 +90,7 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator(".take-bar")).ToHaveCountAsync(0);
 
         await page.GotoAsync("/year");
+        await LiveAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Assertions.Expect(page.Locator("#keeping-words")).ToContainTextAsync("more");
         // What was asked for is out of sight on this page: taken back, it is told.
@@ -119,6 +120,7 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await page.EvaluateAsync("for (const box of [...document.querySelectorAll('[name=week]')].slice(1)) box.checked = false");
         await page.GetByRole(AriaRole.Button, new() { Name = "Take what is ticked" }).ClickAsync();
         await page.WaitForURLAsync(url => !url.Contains("propose", StringComparison.Ordinal));
+        await LiveAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "History" }).ClickAsync();
         await Assertions.Expect(page.Locator(".panel")).ToContainTextAsync($"week {int.Parse(week!, System.Globalization.CultureInfo.InvariantCulture) + 1}");
         Assert.Empty(window.Complaints);
@@ -334,6 +336,7 @@ public sealed class ProposePageTests(BrowserFixture browser)
         Assert.Equal($"200 {season}/propose?why=changed", await PostAsync($"{season}/propose/take", $"run={run}&plan=0&all=yes&gesture={Guid.NewGuid()}"));
         Assert.Equal($"200 {season}/propose?why=changed", await PostAsync($"{season}/propose/without", $"run={run}&condition=ramp&week="));
         await page.GotoAsync("/year");
+        await LiveAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeDisabledAsync();
     }
@@ -343,6 +346,9 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await page.Locator(".brief .main-act").ClickAsync();
         await Assertions.Expect(page.Locator(".weeks-side")).ToBeVisibleAsync(new() { Timeout = 20_000 });
     }
+
+    /// <summary>Waits for the Year page's script: the driver presses again what it held back while the page was exchanged, and so twice.</summary>
+    private static async Task LiveAsync(IPage page) => await page.WaitForSelectorAsync(".year[data-live]");
 
     private static async Task GoAsync(IPage page, string to)
     {

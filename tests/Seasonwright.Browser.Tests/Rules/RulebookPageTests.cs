@@ -8,7 +8,6 @@ public sealed class RulebookPageTests(BrowserFixture browser, UnchangedDemo demo
     [Theory]
     [InlineData(360, true)]
     [InlineData(768, false)]
-    [InlineData(1440, true)]
     [InlineData(1440, false)]
     public async Task The_page_fits_and_can_be_read_by_everyone(int width, bool dark)
     {

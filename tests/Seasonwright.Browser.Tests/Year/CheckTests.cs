@@ -111,7 +111,6 @@ public sealed class CheckTests(BrowserFixture browser)
     [Theory]
     [InlineData(360, true)]
     [InlineData(768, false)]
-    [InlineData(1440, true)]
     [InlineData(1440, false)]
     public async Task Findings_and_a_remedy_can_be_read_by_everyone_and_the_changed_weeks_are_in_sight(int width, bool dark)
     {

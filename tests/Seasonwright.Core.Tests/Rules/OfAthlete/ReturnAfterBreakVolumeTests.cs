@@ -21,6 +21,11 @@ public class ReturnAfterBreakVolumeTests : RuleTable
     [InlineData("C80x2 Xx2 E40 E57", "high warning 6", "season_start=kept")]
     [InlineData("C80x2 X C64", "Checked", "season_start=kept")]
     [InlineData("C80x2 X C65", "high warning 4", "season_start=kept")]
+    // A week in which a match is played and nothing is trained is a week off as well; one of exams is none.
+    [InlineData("C80x2 R10/6 E64 *Other,3.1-3.7,0%", "Checked", "season_start=kept")]
+    [InlineData("C80x2 R10/6 E65 *Other,3.1-3.7,0%", "high warning 4", "season_start=kept")]
+    [InlineData("C80x2 R10/6 R10/6 E40 E57 *Other,3.1-4.7,0%", "high warning 6", "season_start=kept")]
+    [InlineData("C80x2 R60/6 C80 *Exams,3.1-3.7,60%", "NothingToCheck", "season_start=kept")]
     [InlineData("B", "TooLittle")]
     [InlineData("B60", "NothingToCheck", "season_start=kept")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);

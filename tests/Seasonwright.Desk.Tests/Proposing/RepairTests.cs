@@ -1,0 +1,97 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Rules;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Desk.Demo;
+using Seasonwright.Desk.Proposing;
+using Seasonwright.Desk.Tests.Demo;
+using Seasonwright.Solver;
+
+namespace Seasonwright.Desk.Tests.Proposing;
+
+/// <summary>What the demo's coach would say of a repair of her own hand-drawn year: as much as must change, and not a week more. The counts are a reviewer's, common practice, no source.</summary>
+public class RepairTests
+{
+    private static readonly DateOnly Today = new(2027, 10, 18);
+
+    private static readonly (Season Season, Setup Setup) Demo = DemoSeasonTests.Played(DemoSeason.Make(new(2027, 7, 5)));
+
+    [Fact]
+    public void A_league_match_called_off_changes_its_own_week_at_most()
+    {
+        var match = MatchOn(new(2028, 2, 5));
+        Assert.Equal([31], Changed(Repaired(new SetMatch(match with { Status = MatchStatus.Cancelled }))));
+    }
+
+    [Fact]
+    public void A_match_moved_by_four_days_changes_the_two_weeks_it_leaves_and_comes_to() =>
+        Assert.Equal([30, 31], Changed(Repaired(new MoveMatch(MatchOn(new(2028, 1, 29)).Id, new(2028, 2, 2)))));
+
+    /// <summary>The plan as agreed has a taper of one week; a fortnight of rest before the match is none that anybody asked for.</summary>
+    [Fact]
+    public void A_key_match_that_moves_keeps_the_style_of_its_taper()
+    {
+        var repaired = Repaired(new MoveMatch(MatchOn(new(2028, 2, 12)).Id, new(2028, 2, 19)));
+        Assert.Equal([33], Numbers(repaired, WeekKind.Taper).Where(week => week is > 28 and < 36));
+    }
+
+    /// <summary>Nothing before a lost fortnight changes; after it the squad comes back as from a break, the match in its first week or not.</summary>
+    [Fact]
+    public void After_a_lost_fortnight_the_squad_comes_back_step_by_step_and_nothing_before_it_changes()
+    {
+        var repaired = Repaired(Lost(30), Lost(31));
+        Assert.All(Changed(repaired), week => Assert.True(week >= 30, $"week {week}"));
+        Assert.Equal([32, 33], Numbers(repaired, WeekKind.ReEntry).Where(week => week > 31));
+        Assert.True(LoadOf(repaired, 32) < LoadOf(repaired, 33) && LoadOf(repaired, 33) < LoadOf(repaired, 34));
+    }
+
+    [Fact]
+    public void After_a_lost_week_with_a_match_the_next_one_is_a_week_back() => Assert.Contains(20, Numbers(Repaired(Lost(19)), WeekKind.ReEntry));
+
+    /// <summary>What was changed by hand since the plan was published is as good as agreed.</summary>
+    [Fact]
+    public void A_load_set_by_hand_since_stays()
+    {
+        var week = Demo.Season.Weeks[18];
+        var repaired = Repaired(new SetWeekLoad(week.Id, week.Id, new Load(2570)), Lost(30), Lost(31));
+        Assert.Equal(2570, LoadOf(repaired, 19));
+    }
+
+    /// <summary>No warning that was not there before, but where the matches and the practices that are entered go beyond a limit by themselves.</summary>
+    [Fact]
+    public void No_repair_adds_a_warning_that_the_plan_could_help()
+    {
+        SeasonEdit[][] happenings = [[Lost(19)], [Lost(17)], [Lost(30), Lost(31)], [new MoveMatch(MatchOn(new(2028, 1, 29)).Id, new(2028, 2, 2))], [new MoveMatch(MatchOn(new(2028, 2, 12)).Id, new(2028, 2, 19))]];
+        Assert.All(happenings, happened =>
+        {
+            var repaired = Repaired(happened);
+            var problem = Problem.Of(repaired, Demo.Setup, new Wishes());
+            var warnings = Rulebook.Check(repaired, Demo.Setup).Findings.Where(finding => finding is { IsForced: false, Severity: > Severity.Caution });
+            Assert.All(warnings.SelectMany(finding => Enumerable.Range(finding.Place.First, finding.Place.Last - finding.Place.First + 1).Select(week => (Finding: finding, Week: week))), at =>
+                Assert.True(problem.Points.Of(repaired.TargetOf(repaired.Weeks[at.Week - 1].Id)!.Value) <= problem.Weeks[at.Week - 1].MatchPoints + problem.Weeks[at.Week - 1].PracticePoints + 3, $"{at.Finding.Rule.Id} in week {at.Week}: {at.Finding.Sentence}"));
+        });
+    }
+
+    private static SetEvent Lost(int week) => new(new Event(new($"lost{week}"), EventKind.Other, "Week lost", Demo.Season.Weeks[week - 1].Days, Training: new Percent(0)));
+
+    private static Match MatchOn(DateOnly day) => Demo.Season.AllMatches.Single(match => match.Day == day);
+
+    private static Season Repaired(params SeasonEdit[] happened)
+    {
+        var now = Done(Demo.Season, happened);
+        return Done(now, Proposals.Of(now, Demo.Setup, Asked.ForRepair(now, Demo.Setup, Demo.Season, Today, 1000).Wishes, 1, (kind, key) => new NaturalIds(now.Id).Of(kind, key))[0].Edits);
+    }
+
+    private static Season Done(Season season, IEnumerable<SeasonEdit> edits) => edits.Aggregate(season, (current, edit) => current.With(Assert.IsType<Accepted>(Decider.Decide(current, edit)).Step));
+
+    private static int LoadOf(Season season, int week) => season.TargetOf(season.Weeks[week - 1].Id)!.Value.Au;
+
+    private static IEnumerable<int> Numbers(Season season, WeekKind kind) => season.Weeks.Where(week => season.KindOf(week.Id) == kind).Select(week => week.Number);
+
+    /// <summary>Weeks whose phase, kind, load or emphasis is otherwise than the demo's.</summary>
+    private static List<int> Changed(Season season) => [.. season.Weeks.Where(week => IsOther(season, week)).Select(week => week.Number)];
+
+    private static bool IsOther(Season season, SeasonWeek week) => season.PhaseOf(week)?.Phase.Kind != Demo.Season.PhaseOf(week)?.Phase.Kind || season.KindOf(week.Id) != Demo.Season.KindOf(week.Id) || season.TargetOf(week.Id) != Demo.Season.TargetOf(week.Id)
+        || Demo.Setup.Qualities.Any(quality => season.EmphasisOf(week.Id, quality.Id) != Demo.Season.EmphasisOf(week.Id, quality.Id));
+}
