@@ -232,7 +232,12 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await GoAsync(page, "Replan");
         await page.Locator(".run-state").GetByRole(AriaRole.Link, new() { Name = "Publish" }).ClickAsync();
         await Assertions.Expect(page.Locator(".panel h2").First).ToHaveTextAsync("Publish");
-        await Assertions.Expect(page.Locator(".panel .main-act")).ToContainTextAsync("Publish version");
+        await page.Locator(".panel .main-act", new() { HasText = "Publish version" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".season-name")).ToContainTextAsync("version 3");
+        // What was found was for the plan before.
+        await GoAsync(page, "Replan");
+        await Assertions.Expect(page.Locator("#found .note")).ToContainTextAsync("Repair again");
+        await Assertions.Expect(page.Locator(".run-state a")).ToHaveCountAsync(0);
         Assert.Empty(window.Complaints);
     }
 
