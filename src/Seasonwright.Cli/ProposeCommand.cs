@@ -37,7 +37,7 @@ internal static class ProposeCommand
         {
             if (format == ProposeFormat.Json) terminal.Out.Write(Json.Of(ProposeReport.Of(best, seconds)));
             else foreach (var sentence in best.ClashInWords) terminal.Error.WriteLine(sentence);
-            if (format == ProposeFormat.Text && best.LargerByFacts is { } larger) terminal.Error.WriteLine(larger);
+            if (format == ProposeFormat.Text) foreach (var sentence in best.ByFacts) terminal.Error.WriteLine(sentence);
             terminal.Complain("nothing-written");
             return Exit.Refused;
         }
@@ -59,7 +59,7 @@ internal static class ProposeCommand
                 terminal.Out.Write(Json.Of(ProposeReport.Of(best, seconds)));
                 return;
             }
-            if (best.LargerByFacts is { } larger) terminal.Out.WriteLine(larger);
+            foreach (var sentence in best.ByFacts) terminal.Out.WriteLine(sentence);
             ProposedWeek.Table.Write(ProposedWeek.Of(planned, setup, best), terminal.Out);
             var findings = Rulebook.Check(planned, setup).Findings;
             terminal.Tell("propose.done", season.Weeks.Length, best.Loads.Gap.ToString("0.0 %", CultureInfo.InvariantCulture), target, findings.Count(finding => !finding.IsForced), findings.Count(finding => finding.IsForced));

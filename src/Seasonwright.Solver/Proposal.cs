@@ -14,8 +14,8 @@ namespace Seasonwright.Solver;
 /// <param name="Edits">For the weeks that are open, only what changes; none for a plan that stands so already.</param>
 public sealed record Proposal(Wishes Wishes, Structure Structure, LoadPlan Loads, EmphasisPlan Emphasis, Clash? Clash, ValueList<string> ClashInWords, ValueList<ValueList<WeekReason>> Reasons, ValueList<SeasonEdit> Edits)
 {
-    /// <summary>What is said of a largest week that the calendar itself passes; null where it does not.</summary>
-    public string? LargerByFacts { get; init; }
+    /// <summary>What is said of wishes that matches and entered practices pass by themselves.</summary>
+    public ValueList<string> ByFacts { get; init; } = ValueList<string>.Empty;
 
     /// <summary>What phases, kinds and loads are worth together, in units; comparable between proposals for one season and the same wishes.</summary>
     public long Value => Structure.Fixed + Loads.Value;

@@ -78,7 +78,7 @@ public static class Proposals
         Proposal Made(Structure structure, LoadPlan loads, EmphasisPlan emphasis, Clash? clash)
         {
             var proposal = new Proposal(wishes, structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, _ => true, id));
-            return proposal with { Reasons = Reasons.Of(problem, proposal), LargerByFacts = Reasons.LargerByFacts(problem) };
+            return proposal with { Reasons = Reasons.Of(problem, proposal), ByFacts = Reasons.ByFacts(problem, structure) };
         }
     }
 

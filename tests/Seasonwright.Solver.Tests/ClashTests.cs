@@ -1,4 +1,6 @@
 using Seasonwright.Core;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Tests.Rules;
 
@@ -83,9 +85,31 @@ public class ClashTests(ITestOutputHelper output)
     public void A_largest_week_that_the_calendar_passes_is_told()
     {
         var season = Plans.Of("-x4 -/6x2 -/3/6 -/6");
-        Assert.Null(Proposals.Of(season, Seasons.Team, new Wishes(), 1, (kind, key) => $"{kind}-{key}")[0].LargerByFacts);
+        Assert.Empty(Proposals.Of(season, Seasons.Team, new Wishes(), 1, (kind, key) => $"{kind}-{key}")[0].ByFacts);
         var problem = Problem.Of(season, Seasons.Team, new Wishes { LargestWeek = 40 });
-        var told = Proposals.Of(season, Seasons.Team, new Wishes { LargestWeek = 40 }, 1, (kind, key) => $"{kind}-{key}")[0].LargerByFacts;
+        var told = Assert.Single(Proposals.Of(season, Seasons.Team, new Wishes { LargestWeek = 40 }, 1, (kind, key) => $"{kind}-{key}")[0].ByFacts);
         Assert.Equal($"Matches and entered practices alone make week 7 heavier than the 40 % you allow: {problem.Weeks[6].MatchPoints} %. There no plan can be held to less.", told);
+    }
+
+    /// <summary>Five practices of 90 minutes are seven hours and a half; their effort is 6 where the usual week's mean is less, so they count for more.</summary>
+    [Fact]
+    public void Hours_that_entered_practices_pass_are_told()
+    {
+        var season = Plans.Of("-x4 -/6x4", new SetPractices(Plans.Week(6), Plans.Week(6), new Practices(5)));
+        var told = Assert.Single(Proposals.Of(season, Seasons.Team, new Wishes { Time = [new PhaseTime(PhaseKind.Competition, Hours: 4)] }, 1, (kind, key) => $"{kind}-{key}")[0].ByFacts);
+        Assert.StartsWith("Entered practices alone take more than the hours there are in week 6: about ", told, StringComparison.Ordinal);
+        Assert.Contains(" h of 4.", told, StringComparison.Ordinal);
+    }
+
+    /// <summary>Practices that fill a week leave nothing to cut and nothing to develop: neither is claimed, and what would fit is told.</summary>
+    [Fact]
+    public void Weeks_that_practices_fill_claim_no_cut_and_develop_nothing()
+    {
+        var season = Plans.Of("-x6 -/6x5 -/6! -/6", new SetPractices(Plans.Week(1), Plans.Week(13), new Practices(5, new Minutes(90), new Rpe(6))));
+        var proposal = Proposals.Of(season, Seasons.Team, new Wishes(), 1, (kind, key) => $"{kind}-{key}")[0];
+        var taper = proposal.Structure.Weeks.Last(week => week.Kind == WeekKind.Taper);
+        Assert.Equal("A key match follows, but the practices that are entered leave nothing to cut.", proposal.Reasons[taper.Index][0].Sentence);
+        Assert.Contains(proposal.Reasons[taper.Index], reason => reason.Sentence.StartsWith("Practices alone: 85 %", StringComparison.Ordinal));
+        Assert.All(proposal.Emphasis.Levels[taper.Index], level => Assert.InRange(level, 0, (int)Emphasis.Maintain));
     }
 }

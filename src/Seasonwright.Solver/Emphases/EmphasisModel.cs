@@ -19,6 +19,7 @@ internal sealed class EmphasisModel
 
     private readonly Problem problem;
     private readonly Breach? kept;
+    private readonly LoadPlan loads;
     private readonly bool isRepair;
     private readonly ValueList<StructureWeek> weeks;
     private readonly Comparison comparison;
@@ -31,7 +32,7 @@ internal sealed class EmphasisModel
     /// <param name="kept">A condition that may not be paid for: the model then only asks whether that can be.</param>
     public EmphasisModel(Problem problem, Structure structure, LoadPlan loads, Breach? kept = null)
     {
-        (this.problem, this.kept, weeks, comparison) = (problem, kept, structure.Weeks, new Comparison(problem, structure));
+        (this.problem, this.kept, this.loads, weeks, comparison) = (problem, kept, loads, structure.Weeks, new Comparison(problem, structure));
         isRepair = problem.Weeks.Any(week => week.Kept is not null);
         blocks = [.. weeks.GroupBy(week => week.Block).Select(block => (block.First().Index, block.Last().Index))];
         step = new BoolVar?[blocks.Count, ExposureTable.Qualities, Steps];
@@ -71,9 +72,21 @@ internal sealed class EmphasisModel
     private IEnumerable<BoolVar> Within(StructureWeek week, int quality)
     {
         if (IsFact(week)) yield break;
-        var most = ExposureTable.Most(week.Kind, MatchesIn(week))[quality];
+        var most = MostOf(week, quality);
         for (var level = 0; level < most; level++)
             if (step[week.Block, quality, level] is { } one) yield return one;
+    }
+
+    /// <summary>
+    /// What a week's kind leaves of a quality. Nobody develops anything on next to nothing: where practices leave less than a small session
+    /// of ours, each quality is kept up at most. Common practice, no source.
+    /// </summary>
+    private int MostOf(StructureWeek week, int quality)
+    {
+        const int smallSession = 3;
+        var (planned, training) = (problem.Weeks[week.Index], loads.Points[week.Index] - problem.Weeks[week.Index].MatchPoints);
+        var ours = training - KindTable.Practice(problem, planned, week.Kind, week.Variant, training);
+        return Math.Min(ExposureTable.Most(week.Kind, MatchesIn(week))[quality], ours < smallSession ? (int)Emphasis.Maintain : Steps);
     }
 
     /// <summary>What a week holds whatever its block does: what is entered of a settled one; in a match-free week of the competition high-intensity work stands in for the match.</summary>
@@ -203,7 +216,7 @@ internal sealed class EmphasisModel
     private bool IsPreparation(int block) => weeks[blocks[block].First].Phase is PhaseKind.GeneralPreparation or PhaseKind.SpecificPreparation or PhaseKind.PreCompetition;
 
     private int WeeksThatDevelop(int block, int quality) =>
-        weeks.Skip(blocks[block].First).Take(blocks[block].Last - blocks[block].First + 1).Count(week => !IsFact(week) && ExposureTable.Most(week.Kind, MatchesIn(week))[quality] >= (int)Emphasis.Develop);
+        weeks.Skip(blocks[block].First).Take(blocks[block].Last - blocks[block].First + 1).Count(week => !IsFact(week) && MostOf(week, quality) >= (int)Emphasis.Develop);
 
     /// <summary>Levels that change from one block to the next are paid for, less where the phase changes.</summary>
     private void Changes()
