@@ -23,7 +23,7 @@ public class HouseRules
     };
 
     private static readonly string[] OneRule =
-        ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Edits", "Rules", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"];
+        ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Squad", "Edits", "Rules", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"];
 
     /// <summary>What each folder of Core may see; the root (lists, sentences) is seen by all and sees none.</summary>
     private static readonly Dictionary<string, string[]> MaySee = new(StringComparer.Ordinal)
@@ -35,7 +35,8 @@ public class HouseRules
         ["Seasons"] = ["", "Calendar", "Quantities", "Facts"],
         ["Setups"] = ["", "Calendar", "Quantities", "Facts", "Seasons"],
         ["Loads"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
-        ["Rules"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Edits", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"],
+        ["Squad"] = ["", "Calendar", "Quantities", "Facts", "Seasons"],
+        ["Rules"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Squad", "Edits", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"],
         ["Rules.OfSeason"] = OneRule,
         ["Rules.OfBlock"] = OneRule,
         ["Rules.OfWeek"] = OneRule,

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Squad;
 
 namespace Seasonwright.Core.Tests.House;
 
@@ -15,6 +16,7 @@ public partial class SentenceRules
     [
         .. Named<PhaseKind>("phase"), .. Named<BlockKind>("block"), .. Named<WeekKind>("kind"), .. Named<Emphasis>("emphasis"),
         .. Named<MatchStatus>("status"), .. Named<Venue>("match"), .. Named<StaffRole>("staff"),
+        .. Named<RestrictionTag>("restriction"), .. Named<AvailabilityState>("availability"), .. Named<ReporterRole>("reporter"), .. Named<ReportedHow>("how"), .. Named<AbsenceKind>("absence"),
         .. SeasonFacets.All.Select(facet => $"comes.{facet}").Except(["comes.frame", "comes.team", .. Behind.Select(facet => $"comes.{facet}")], StringComparer.Ordinal),
         .. Behind.Append("event").Append("week.kind").Select(facet => $"stays.{facet}"),
     ];

@@ -1,0 +1,10 @@
+namespace Seasonwright.Core.Squad;
+
+/// <summary>How a report came.</summary>
+public enum ReportedHow
+{
+    InPerson,
+    Phone,
+    Message,
+    Paper,
+}
