@@ -51,7 +51,7 @@ internal static class ProposedEdits
         // Prevention has its place in every training week.
         Emphasis LevelOf(Quality quality, int week) => quality.Kind != QualityKind.Prevention ? (Emphasis)emphasis.Levels[week][(int)quality.Kind]
             : problem.Stays(weeks[week]) ? season.EmphasisOf(season.Weeks[week].Id, quality.Id)
-            : weeks[week].Kind is WeekKind.Break or WeekKind.Transition ? Emphasis.None : Emphasis.Maintain;
+            : weeks[week].Kind is WeekKind.Break or WeekKind.Transition || problem.Weeks[week].IsLost ? Emphasis.None : Emphasis.Maintain;
     }
 
     /// <summary>What an edit of a proposal is about.</summary>

@@ -81,6 +81,7 @@ public class DisruptionTests
             var repaired = Plans.After(now, Proposals.Of(now, Seasons.Team, new Wishes().Repairing(planned, now, Season.Weeks[0].Days.First), 1, Id)[0].Edits);
             var problem = Problem.Of(now, Seasons.Team, new Wishes());
             Assert.InRange(problem.Points.Of(repaired.TargetOf(week.Id)!.Value), problem.Weeks[week.Number - 1].MatchPoints, problem.Weeks[week.Number - 1].MatchPoints + 4);
+            Assert.All(Seasons.Team.Qualities, quality => Assert.Equal(Emphasis.None, repaired.EmphasisOf(week.Id, quality.Id)));
             Assert.All(repaired.Weeks.Where(other => Math.Abs(other.Number - week.Number) > 4), other => Assert.All(Seasons.Team.Qualities, quality => Assert.Equal(now.EmphasisOf(other.Id, quality.Id), repaired.EmphasisOf(other.Id, quality.Id))));
         }
     }

@@ -78,12 +78,13 @@ internal sealed class EmphasisModel
     }
 
     /// <summary>
-    /// What a week's kind leaves of a quality. Nobody develops anything on next to nothing: where practices leave less than a small session
+    /// What a week's kind leaves of a quality; of a lost one nothing. Nobody develops anything on next to nothing: where practices leave less than a small session
     /// of ours, each quality is kept up at most. Common practice, no source.
     /// </summary>
     private int MostOf(StructureWeek week, int quality)
     {
         const int smallSession = 3;
+        if (problem.Weeks[week.Index].IsLost) return 0;
         var (planned, training) = (problem.Weeks[week.Index], loads.Points[week.Index] - problem.Weeks[week.Index].MatchPoints);
         var ours = training - KindTable.Practice(problem, planned, week.Kind, week.Variant, training);
         return Math.Min(ExposureTable.Most(week.Kind, MatchesIn(week))[quality], ours < smallSession ? (int)Emphasis.Maintain : Steps);
