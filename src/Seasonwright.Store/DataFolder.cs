@@ -22,6 +22,7 @@ public sealed class DataFolder : IDisposable
         People = new PersonRegister(database, ClubId.Local, clock);
         Preferences = new Preferences(database, ClubId.Local);
         Squads = new SquadRegister(database, ClubId.Local);
+        Athletes = new AthleteRegister(database, ClubId.Local, clock);
     }
 
     /// <summary>Where the data lives when nobody says otherwise: <c>Seasonwright</c> in the user's data folder of this system.</summary>
@@ -52,6 +53,8 @@ public sealed class DataFolder : IDisposable
     public Preferences Preferences { get; }
 
     public SquadRegister Squads { get; }
+
+    public AthleteRegister Athletes { get; }
 
     /// <summary>Opens the folder, made new when missing; brings an older database up to date after copying it into <c>backups/</c>.</summary>
     /// <exception cref="StoreTrouble">The folder is in use or cannot be written; the database is not ours, newer or damaged. The database is as it was.</exception>

@@ -29,8 +29,7 @@ public sealed record Standing(DateOnly Day, Availability Availability, ValueList
         var started = reports.Where(report => report.From <= day).ToList();
         var ground = started.Where(report => report.MayLoosen).Select(report => (DateTimeOffset?)report.Recorded).Max();
         var binding = started.Where(report => ground is null || report.Recorded >= ground)
-            .OrderBy(report => report.Recorded).ThenBy(report => report.Availability.State).ThenBy(report => report.By.Role).ThenBy(report => report.From)
-            .ThenBy(report => report.By.Name, StringComparer.Ordinal).ThenBy(report => report.ReviewOn).ThenBy(report => report.Availability.Restrictions.ToString(), StringComparer.Ordinal);
+            .OrderBy(report => report.Recorded).ThenBy(report => report.Id);
         return binding.ToValueList() is { Count: > 0 } because
             ? new(day, because.Aggregate(Availability.Full, (sum, report) => sum.And(report.Availability)), because)
             : new(day, Availability.Full, []);

@@ -3,8 +3,9 @@ using Seasonwright.Core.Seasons;
 namespace Seasonwright.Core.Squad;
 
 /// <summary>A person's body mass on a day. A correction is a newer row for the same day.</summary>
+/// <param name="Id">Brought by whoever records it, so that what is sent twice is one weighing.</param>
 /// <param name="Recorded">When it was written down.</param>
-public sealed record WeighIn(PersonId Person, DateOnly Day, BodyMass Mass, DateTimeOffset Recorded)
+public sealed record WeighIn(Guid Id, PersonId Person, DateOnly Day, BodyMass Mass, DateTimeOffset Recorded)
 {
     /// <summary>The mass that holds on a day: of the last day weighed until then, what was written down last.</summary>
     /// <param name="all">Of one person, in any order.</param>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Seasonwright.Store.People;
 using Seasonwright.Store.Sqlite;
 
 namespace Seasonwright.Store.Log;
@@ -71,6 +72,7 @@ public sealed class StreamLog
             await Entries(context, row.Id).ExecuteDeleteAsync(cancel);
             await context.Streams.Where(other => other.Club == club && other.Id == row.Id).ExecuteDeleteAsync(cancel);
         }
+        await AthleteRegister.EraseTeamlessAsync(context, club, cancel);
         await transaction.CommitAsync(cancel);
         return going.Count;
     });

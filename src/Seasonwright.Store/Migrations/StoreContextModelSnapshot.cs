@@ -189,6 +189,268 @@ namespace Seasonwright.Store.Migrations
                     b.ToTable("snapshots", (string)null);
                 });
 
+            modelBuilder.Entity("Seasonwright.Store.People.AbsenceRow", b =>
+                {
+                    b.Property<Guid>("Club")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("club_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("absence_id");
+
+                    b.Property<int?>("Au")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("au");
+
+                    b.Property<DateOnly>("First")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("first_day");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<DateOnly>("Last")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("last_day");
+
+                    b.Property<int?>("Minutes")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("minutes");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<long>("Recorded")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("recorded_utc");
+
+                    b.Property<decimal?>("Rpe")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("rpe");
+
+                    b.HasKey("Club", "Id");
+
+                    b.HasIndex("Club", "Person");
+
+                    b.ToTable("absences", (string)null);
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.AthleteRow", b =>
+                {
+                    b.Property<Guid>("Club")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("club_id");
+
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<DateOnly?>("Born")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("born");
+
+                    b.Property<long>("Created")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("created_utc");
+
+                    b.Property<string>("Family")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("family");
+
+                    b.Property<string>("Given")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("given");
+
+                    b.Property<string>("Number")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Positions")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("positions");
+
+                    b.Property<DateOnly?>("TrainingOn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("training_on");
+
+                    b.Property<int?>("TrainingYears")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("training_years");
+
+                    b.HasKey("Club", "Person");
+
+                    b.ToTable("athletes", (string)null);
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.AvailabilityRow", b =>
+                {
+                    b.Property<Guid>("Club")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("club_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("report_id");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("from_day");
+
+                    b.Property<string>("How")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("how");
+
+                    b.Property<bool>("IsConfirmed")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_confirmed");
+
+                    b.Property<bool>("IsLicensedClinician")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_licensed_clinician");
+
+                    b.Property<int?>("MostMinutes")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("most_minutes");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<long>("Recorded")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("recorded_utc");
+
+                    b.Property<string>("RecordedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("recorded_by");
+
+                    b.Property<string>("Reporter")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reporter_name");
+
+                    b.Property<DateOnly?>("ReviewOn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("review_day");
+
+                    b.Property<string>("Role")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reporter_role");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("state");
+
+                    b.Property<string>("Tags")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("tags");
+
+                    b.HasKey("Club", "Id");
+
+                    b.HasIndex("Club", "Person");
+
+                    b.ToTable("availability_reports", (string)null);
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.BodyMassRow", b =>
+                {
+                    b.Property<Guid>("Club")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("club_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("weighing_id");
+
+                    b.Property<decimal>("Amount")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("amount");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("day");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<decimal>("PoundsOver")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("pounds_over");
+
+                    b.Property<long>("Recorded")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("recorded_utc");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("unit");
+
+                    b.HasKey("Club", "Id");
+
+                    b.HasIndex("Club", "Person");
+
+                    b.ToTable("body_masses", (string)null);
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.MembershipRow", b =>
+                {
+                    b.Property<Guid>("Club")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("club_id");
+
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<Guid>("Team")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("team_stream_id");
+
+                    b.Property<string>("Squad")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("squad");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("from_day");
+
+                    b.Property<string>("LeadDates")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lead_dates");
+
+                    b.Property<string>("LeadWeekdays")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lead_weekdays");
+
+                    b.Property<DateOnly?>("To")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("to_day");
+
+                    b.HasKey("Club", "Person", "Team", "Squad", "From");
+
+                    b.HasIndex("Club", "Team");
+
+                    b.ToTable("memberships", (string)null);
+                });
+
             modelBuilder.Entity("Seasonwright.Store.People.Person", b =>
                 {
                     b.Property<Guid>("Club")
@@ -338,6 +600,48 @@ namespace Seasonwright.Store.Migrations
                     b.HasOne("Seasonwright.Store.Log.LogStream", null)
                         .WithMany()
                         .HasForeignKey("Club", "Stream")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.AbsenceRow", b =>
+                {
+                    b.HasOne("Seasonwright.Store.People.AthleteRow", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Person")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.AvailabilityRow", b =>
+                {
+                    b.HasOne("Seasonwright.Store.People.AthleteRow", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Person")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.BodyMassRow", b =>
+                {
+                    b.HasOne("Seasonwright.Store.People.AthleteRow", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Person")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.MembershipRow", b =>
+                {
+                    b.HasOne("Seasonwright.Store.People.AthleteRow", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Person")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("Seasonwright.Store.Log.LogStream", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Team")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

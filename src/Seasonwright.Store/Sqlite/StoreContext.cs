@@ -15,6 +15,11 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
     public DbSet<Person> People => Set<Person>();
     public DbSet<Preference> Preferences => Set<Preference>();
     public DbSet<SquadPlace> Squads => Set<SquadPlace>();
+    public DbSet<AthleteRow> Athletes => Set<AthleteRow>();
+    public DbSet<MembershipRow> Memberships => Set<MembershipRow>();
+    public DbSet<AvailabilityRow> Availabilities => Set<AvailabilityRow>();
+    public DbSet<AbsenceRow> Absences => Set<AbsenceRow>();
+    public DbSet<BodyMassRow> BodyMasses => Set<BodyMassRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -118,6 +123,87 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
                 member.Property(row => row.LiftsJson).HasColumnName("lifts_json");
             });
             table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Team }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<AthleteRow>(table =>
+        {
+            table.ToTable("athletes").HasKey(row => new { row.Club, row.Person });
+            table.Ignore(row => row.Value);
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.Family).HasColumnName("family");
+            table.Property(row => row.Given).HasColumnName("given");
+            table.Property(row => row.Number).HasColumnName("number");
+            table.Property(row => row.Positions).HasColumnName("positions");
+            table.Property(row => row.Born).HasColumnName("born");
+            table.Property(row => row.TrainingYears).HasColumnName("training_years");
+            table.Property(row => row.TrainingOn).HasColumnName("training_on");
+            table.Property(row => row.Created).HasColumnName("created_utc");
+        });
+        modelBuilder.Entity<MembershipRow>(table =>
+        {
+            table.ToTable("memberships").HasKey(row => new { row.Club, row.Person, row.Team, row.Squad, row.From });
+            table.Ignore(row => row.Value);
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.Team).HasColumnName("team_stream_id");
+            table.Property(row => row.Squad).HasColumnName("squad");
+            table.Property(row => row.From).HasColumnName("from_day");
+            table.Property(row => row.To).HasColumnName("to_day");
+            table.Property(row => row.LeadWeekdays).HasColumnName("lead_weekdays");
+            table.Property(row => row.LeadDates).HasColumnName("lead_dates");
+            table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
+            table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Team }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<AvailabilityRow>(table =>
+        {
+            table.ToTable("availability_reports").HasKey(row => new { row.Club, row.Id });
+            table.Ignore(row => row.Value);
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Id).HasColumnName("report_id").ValueGeneratedNever();
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.State).HasColumnName("state");
+            table.Property(row => row.Tags).HasColumnName("tags");
+            table.Property(row => row.MostMinutes).HasColumnName("most_minutes");
+            table.Property(row => row.From).HasColumnName("from_day");
+            table.Property(row => row.ReviewOn).HasColumnName("review_day");
+            table.Property(row => row.Role).HasColumnName("reporter_role");
+            table.Property(row => row.IsLicensedClinician).HasColumnName("is_licensed_clinician");
+            table.Property(row => row.Reporter).HasColumnName("reporter_name");
+            table.Property(row => row.How).HasColumnName("how");
+            table.Property(row => row.RecordedBy).HasColumnName("recorded_by");
+            table.Property(row => row.Recorded).HasColumnName("recorded_utc");
+            table.Property(row => row.IsConfirmed).HasColumnName("is_confirmed");
+            table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<AbsenceRow>(table =>
+        {
+            table.ToTable("absences").HasKey(row => new { row.Club, row.Id });
+            table.Ignore(row => row.Value);
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Id).HasColumnName("absence_id").ValueGeneratedNever();
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.Kind).HasColumnName("kind");
+            table.Property(row => row.First).HasColumnName("first_day");
+            table.Property(row => row.Last).HasColumnName("last_day");
+            table.Property(row => row.Minutes).HasColumnName("minutes");
+            table.Property(row => row.Rpe).HasColumnName("rpe");
+            table.Property(row => row.Au).HasColumnName("au");
+            table.Property(row => row.Recorded).HasColumnName("recorded_utc");
+            table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<BodyMassRow>(table =>
+        {
+            table.ToTable("body_masses").HasKey(row => new { row.Club, row.Id });
+            table.Ignore(row => row.Value);
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Id).HasColumnName("weighing_id").ValueGeneratedNever();
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.Day).HasColumnName("day");
+            table.Property(row => row.Amount).HasColumnName("amount");
+            table.Property(row => row.Unit).HasColumnName("unit");
+            table.Property(row => row.PoundsOver).HasColumnName("pounds_over");
+            table.Property(row => row.Recorded).HasColumnName("recorded_utc");
+            table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
         });
     }
 

@@ -28,6 +28,6 @@ internal static class AnySquad
     public static readonly Gen<AvailabilityReport> NotClinical = Report(NoClinician);
     public static readonly Gen<List<AvailabilityReport>> Reports = Gen.Frequency((1, Clinical), (1, NotClinical)).List[0, 8];
 
-    public static Gen<AvailabilityReport> Report(Gen<Reporter> by) => Gen.Select(AnyAvailability, Gen.Int[-3, 5], Gen.Int[-5, 9], by, Gen.Enum<ReportedHow>(), Gen.Int[0, 12], Gen.Bool,
-        (availability, from, review, who, how, at, confirmed) => new AvailabilityReport(Ida, availability, Monday.AddDays(from), review < -3 ? null : Monday.AddDays(review), who, how, new("coach"), Seven.AddHours(6 * at), confirmed));
+    public static Gen<AvailabilityReport> Report(Gen<Reporter> by) => Gen.Select(AnyAvailability, Gen.Int[-3, 5], Gen.Int[-5, 9], by, Gen.Enum<ReportedHow>(), Gen.Int[0, 12], Gen.Bool, Gen.Guid,
+        (availability, from, review, who, how, at, confirmed, id) => new AvailabilityReport(id, Ida, availability, Monday.AddDays(from), review < -3 ? null : Monday.AddDays(review), who, how, new("coach"), Seven.AddHours(6 * at), confirmed));
 }

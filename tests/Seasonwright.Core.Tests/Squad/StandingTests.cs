@@ -90,6 +90,6 @@ public class StandingTests
 
     private static Standing On(IEnumerable<AvailabilityReport> reports, int day) => Standing.On(reports, AnySquad.Monday.AddDays(day));
 
-    private static AvailabilityReport Of(Availability availability, Reporter by, int day, int? review = null) => new(AnySquad.Ida, availability, AnySquad.Monday.AddDays(day),
+    private static AvailabilityReport Of(Availability availability, Reporter by, int day, int? review = null) => new(Guid.NewGuid(), AnySquad.Ida, availability, AnySquad.Monday.AddDays(day),
         review is { } days ? AnySquad.Monday.AddDays(days) : null, by, ReportedHow.Message, new("coach"), AnySquad.Seven.AddDays(day), false);
 }
