@@ -1,6 +1,8 @@
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Squad;
 using Seasonwright.Desk.Seasons;
+using Seasonwright.Desk.Squad;
 using Seasonwright.Desk.Streams;
 using Seasonwright.Store;
 using Seasonwright.Store.Log;
@@ -32,12 +34,28 @@ public static class DemoBirth
             var demo = DemoSeason.Make(DemoSeason.AnchorFor(today));
             var (answer, season) = await workspace.CreateAsync(actor, Gesture, null, demo.Setup, demo.Edits);
             if (season is not null)
+            {
                 foreach (var (person, name) in demo.People) await workspace.NamePersonAsync(person.Text, name);
+                await workspace.AddSquadAsync(actor, DemoSeason.AnchorFor(today), (await workspace.SeasonsAsync()).First(listed => listed.Id == season).Team);
+            }
             return (answer, season);
         }
         catch (StoreTrouble trouble)
         {
             return (new CannotKeep(trouble.Message), null);
+        }
+    }
+
+    private static async Task AddSquadAsync(this Workspace workspace, Actor actor, DateOnly first, TeamId team)
+    {
+        var athletes = workspace.Folder.Athletes;
+        var squad = DemoSquad.Of(first, team, new PersonId(actor.Person)).ToList();
+        await athletes.PutAsync(Roster.StreamOf(team), [.. squad.Select(player => (player.Athlete, (IReadOnlyList<Membership>)player.Memberships))]);
+        foreach (var player in squad)
+        {
+            foreach (var report in player.Reports) await athletes.AppendAsync(report);
+            foreach (var absence in player.Absences) await athletes.AppendAsync(absence);
+            foreach (var weighing in player.Weighings) await athletes.AppendAsync(weighing);
         }
     }
 }

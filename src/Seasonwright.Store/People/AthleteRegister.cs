@@ -44,7 +44,9 @@ public sealed class AthleteRegister
         return database.Run(async context =>
         {
             await using var transaction = await context.Database.BeginTransactionAsync(cancel);
-            var now = clock.GetUtcNow();
+            // After everybody who came before, also where the clock was set back.
+            var newest = await context.Athletes.AsNoTracking().Where(row => row.Club == club).OrderByDescending(row => row.Created).FirstOrDefaultAsync(cancel);
+            var now = clock.GetUtcNow() is var told && newest?.Created >= told ? newest.Created.AddTicks(1) : told;
             foreach (var ((athlete, memberships), place) in people.Select((person, place) => (person, place)))
             {
                 // Erasing first takes the write lock, so that the team cannot go between the question and the rows.

@@ -14,10 +14,15 @@ internal sealed record AthleteRow(ClubId Club, string Person, string Family, str
         string.Join('/', athlete.Positions), athlete.Born, athlete.Training?.Years, athlete.Training?.On, created);
 
     /// <exception cref="FormatException">A value we never wrote.</exception>
-    public Athlete Value => new(new PersonId(Person), Family, Given, Number, Positions.Split('/', StringSplitOptions.RemoveEmptyEntries).ToValueList(), Born, (TrainingYears, TrainingOn) switch
+    public Athlete Value => new(new PersonId(Person), Family, Given, Number, Positions.Split('/', StringSplitOptions.RemoveEmptyEntries).ToValueList(), Born, Training);
+
+    private TrainingAge? Training
     {
-        (>= 0 and <= TrainingAge.Most, { } on) => new TrainingAge(TrainingYears.Value, on),
-        (null, null) => null,
-        _ => throw new FormatException(string.Create(CultureInfo.InvariantCulture, $"{TrainingYears} years of training on {TrainingOn}.")),
-    });
+        get
+        {
+            if (TrainingYears is null && TrainingOn is null) return null;
+            if (TrainingYears is { } years && years is >= 0 and <= TrainingAge.Most && TrainingOn is { } on) return new TrainingAge(years, on);
+            throw new FormatException(string.Create(CultureInfo.InvariantCulture, $"{TrainingYears} years of training on {TrainingOn}."));
+        }
+    }
 }

@@ -1,0 +1,184 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Squad;
+using Seasonwright.Desk.Lists;
+using Seasonwright.Desk.Seasons;
+using Seasonwright.Desk.Squad;
+using Seasonwright.Desk.Streams;
+using Seasonwright.Documents.Read;
+using Seasonwright.Documents.Read.Squads;
+
+namespace Seasonwright.Desk.Tests;
+
+/// <summary>A roster made by hand and from a list, and what is told of its people. The clock stands at Wednesday 20 October 2027, 07:00.</summary>
+public sealed class SquadTests
+{
+    private static readonly DateOnly Today = new(2027, 10, 20);
+    private static readonly Reporter Siri = new(ReporterRole.Therapist, true, "Siri Fenwold");
+    private static readonly Reporter Coach = new(ReporterRole.Coach, false);
+    private static readonly Availability NoJump = Availability.Modified(new([RestrictionTag.NoJump]));
+
+    private static readonly AthleteDraft Ida = new(null, "Norlund", " Ida ", "4", ["right wing"], new(2003, 4, 21), 6, new(62m, BodyMassUnit.Kilogram), Today, null, "Second team", [DayOfWeek.Tuesday]);
+
+    [Fact]
+    public async Task A_player_is_added_once_changed_and_leaves()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var team = await TeamAsync(desk);
+        var gesture = Guid.NewGuid();
+        var (answer, id) = await desk.Workspace.PutAthleteAsync(team, gesture, Ida);
+        Assert.IsType<Kept>(answer);
+        Assert.Equal(id, (await desk.Workspace.PutAthleteAsync(team, gesture, Ida)).Person);
+        await desk.RestartAsync();
+        var player = Assert.Single(await desk.Workspace.RosterAsync(team));
+        Assert.Equal(("Ida Norlund", 24, 6, "62 kg"), (player.Athlete.Name, player.Athlete.AgeOn(Today), player.Athlete.Training?.YearsOn(Today), $"{Assert.Single(player.Weighings).Mass}"));
+        Assert.Equal("Second team", Membership.LeadingOn(player.Memberships, new(2027, 10, 26))?.Squad);
+        Assert.Null(Membership.LeadingOn(player.Memberships, new(2027, 10, 27))?.Squad);
+
+        Assert.IsType<Kept>((await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida with { Id = id, Number = "14", Second = "" })).Answer);
+        player = Assert.Single(await desk.Workspace.RosterAsync(team));
+        Assert.Equal(("14", 1, 1), (player.Athlete.Number, player.Memberships.Count, player.Weighings.Count));
+
+        Assert.IsType<Kept>(await desk.Workspace.LeaveSquadAsync(team, id, Today.AddDays(-1)));
+        player = Assert.Single(await desk.Workspace.RosterAsync(team));
+        Assert.False(player.IsInOrComing(team, Today));
+        Assert.IsType<Kept>(await desk.Workspace.EraseAthleteAsync(team, id));
+        Assert.Empty(await desk.Workspace.RosterAsync(team));
+        Assert.IsType<NotDone>((await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida with { Id = id })).Answer);
+    }
+
+    [Fact]
+    public async Task Everything_that_is_wrong_is_told_by_field_and_nothing_is_kept()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var team = await TeamAsync(desk);
+        var wrong = Ida with { Family = " ", Given = "", Number = "123456789", Positions = [new string('x', 41)], Born = Today.AddDays(1), TrainingYears = 41, From = Today, To = Today.AddDays(-1), Second = new string('x', 61) };
+        var reasons = Assert.IsType<NotDone>((await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), wrong)).Answer).Reasons;
+        Assert.Equal("family, number, second, positions, born, training, to", string.Join(", ", reasons.Select(reason => reason.Subject)));
+        Assert.Empty(await desk.Workspace.RosterAsync(team));
+        Assert.IsType<NotDone>((await desk.Workspace.PutAthleteAsync(new(Guid.NewGuid().ToString()), Guid.NewGuid(), Ida)).Answer);
+    }
+
+    [Fact]
+    public async Task A_kept_list_becomes_the_roster_once_and_later_lists_add_to_it()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var team = await TeamAsync(desk);
+        await desk.Workspace.KeepSquadAsync(team, List("Nr;Name;Pos;geb.;Gewicht (kg)\n1;Varnum, Ysolde;TW/KM;14.3.1999;71,5\n4;Thistlewick, Maren;RL;;"));
+        var gesture = Guid.NewGuid();
+        Assert.Equal(2, Assert.IsType<Kept>(await desk.Workspace.TakeSquadListAsync(team, gesture, Today)).Number);
+        Assert.Equal(0, Assert.IsType<Kept>(await desk.Workspace.TakeSquadListAsync(team, gesture, Today)).Number);
+        var roster = await desk.Workspace.RosterAsync(team);
+        Assert.Equal("Ysolde Varnum, Maren Thistlewick", string.Join(", ", roster.Select(player => player.Athlete.Name)));
+        Assert.Equal(("TW, KM", "71.5 kg", new DateOnly(1999, 3, 14)), (string.Join(", ", roster[0].Athlete.Positions), $"{roster[0].Weighings[0].Mass}", roster[0].Athlete.Born));
+
+        await desk.Workspace.KeepSquadAsync(team, List("Nr;Name;Pos\n9;VARNUM, Ysolde;TW\n5;Lund, Tuva;left back"));
+        Assert.Equal("Lund", Assert.Single((await desk.Workspace.SquadAsync(team)).NotIn(roster)).Family);
+        Assert.Equal(1, Assert.IsType<Kept>(await desk.Workspace.TakeSquadListAsync(team, Guid.NewGuid(), Today)).Number);
+        Assert.Equal("1, 4, 5", string.Join(", ", (await desk.Workspace.RosterAsync(team)).Select(player => player.Athlete.Number)));
+
+        static SquadList List(string text) => SquadReader.Read(SourceText.OfText("squad", text), new SquadOptions(Today));
+    }
+
+    [Theory]
+    [InlineData("71.5 kg", "71.5 kg")]
+    [InlineData("141 lb", "141 lb")]
+    [InlineData("10 st 2 lb", "10 st 2 lb")]
+    [InlineData("10 st", "10 st")]
+    [InlineData("3 kg", null)]
+    [InlineData("heavy", null)]
+    [InlineData(null, null)]
+    public void A_kept_mass_is_taken_as_entered(string? kept, string? taken) => Assert.Equal(taken, TakingSquadList.MassOf(kept)?.ToString());
+
+    [Fact]
+    public async Task The_physios_message_binds_at_once_the_coach_tightens_and_only_a_named_clinician_loosens()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var (team, id) = await PlayerAsync(desk);
+        var gesture = Guid.NewGuid();
+        var (answer, report) = await Report(NoJump, Siri, gesture);
+        Assert.IsType<Kept>(answer);
+        Assert.Equal((false, new DateTimeOffset(2027, 10, 20, 7, 0, 0, TimeSpan.Zero)), (report!.IsConfirmed, report.Recorded));
+        // Sent again it is the same report.
+        Assert.Equal(report, (await Report(NoJump, Siri, gesture)).Report);
+        Assert.Equal((NoJump, true), await StandingAsync());
+
+        var loosening = Assert.Single(Assert.IsType<NotDone>((await Report(Availability.Full, Coach)).Answer).Reasons);
+        Assert.Equal(("only-clinician-loosens", "state"), (loosening.Id, loosening.Subject));
+        Assert.Contains("modified: no jump", loosening.Sentence, StringComparison.Ordinal);
+        Assert.Equal("clinician-unnamed", Assert.Single(Assert.IsType<NotDone>((await Report(Availability.Full, new(ReporterRole.Doctor, true))).Answer).Reasons).Id);
+        Assert.Equal((NoJump, true), await StandingAsync());
+
+        Assert.IsType<Kept>((await Report(Availability.Out, Coach)).Answer);
+        Assert.Equal(Availability.Out, (await StandingAsync()).Availability);
+        Assert.IsType<Kept>((await Report(Availability.Full, Siri)).Answer);
+        Assert.Equal((Availability.Full, true), await StandingAsync());
+        var last = Assert.Single(await desk.Workspace.RosterAsync(team)).Reports[^1];
+        Assert.IsType<Kept>(await desk.Workspace.ConfirmReportAsync(team, id, last.Id));
+        Assert.Equal((Availability.Full, false), await StandingAsync());
+        Assert.IsType<NotDone>(await desk.Workspace.ConfirmReportAsync(team, id, Guid.NewGuid()));
+
+        Task<(Answer Answer, AvailabilityReport? Report)> Report(Availability availability, Reporter by, Guid? sent = null) =>
+            desk.Workspace.ReportAvailabilityAsync(desk.Tove, team, sent ?? Guid.NewGuid(), id, availability, Today, Today.AddDays(7), by, ReportedHow.Message);
+        async Task<(Availability Availability, bool IsUnconfirmed)> StandingAsync()
+        {
+            var standing = Assert.Single(await desk.Workspace.RosterAsync(team)).StandingOn(Today);
+            return (standing.Availability, standing.IsUnconfirmed);
+        }
+    }
+
+    [Theory]
+    [InlineData(400, null, "from")]
+    [InlineData(-400, null, "from")]
+    [InlineData(0, -1, "review")]
+    [InlineData(3, 2, "review")]
+    [InlineData(0, 500, "review")]
+    public async Task Days_that_cannot_be_are_told(int from, int? review, string field)
+    {
+        await using var desk = await Desk.OpenAsync();
+        var (team, id) = await PlayerAsync(desk);
+        var (answer, report) = await desk.Workspace.ReportAvailabilityAsync(desk.Tove, team, Guid.NewGuid(), id, NoJump, Today.AddDays(from), review is { } days ? Today.AddDays(days) : null, Siri, ReportedHow.Phone);
+        Assert.Equal(field, Assert.Single(Assert.IsType<NotDone>(answer).Reasons).Subject);
+        Assert.Null(report);
+        Assert.Empty(Assert.Single(await desk.Workspace.RosterAsync(team)).Reports);
+    }
+
+    [Fact]
+    public async Task An_absence_is_told_once_and_may_be_taken_back()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var (team, id) = await PlayerAsync(desk);
+        var gesture = Guid.NewGuid();
+        var days = new DaySpan(Today, Today.AddDays(6));
+        for (var time = 0; time < 2; time++) Assert.IsType<Kept>(await desk.Workspace.TellAbsenceAsync(team, gesture, id, AbsenceKind.NationalTeam, days, OutsideLoad.Of(new Minutes(90), new Rpe(6m))));
+        var player = Assert.Single(await desk.Workspace.RosterAsync(team));
+        Assert.Equal(new Load(540), Absence.OutsideLoadOn(player.Absences, Today));
+        Assert.Equal("last", Assert.Single(Assert.IsType<NotDone>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), id, AbsenceKind.Work, new(Today, Today.AddDays(400)), null)).Reasons).Subject);
+        Assert.IsType<NotDone>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), new("nobody"), AbsenceKind.Work, days, null));
+        Assert.IsType<Kept>(await desk.Workspace.TakeBackAbsenceAsync(team, id, gesture));
+        Assert.Empty(Assert.Single(await desk.Workspace.RosterAsync(team)).Absences);
+    }
+
+    [Fact]
+    public async Task People_are_no_part_of_the_season_and_go_with_the_team()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var season = await desk.StartAsync();
+        var open = await desk.SeasonAsync(season);
+        var before = (open.Stream.State.Number, open.Season.Facts);
+        await desk.Workspace.PutAthleteAsync(open.Setup.Id, Guid.NewGuid(), Ida);
+        Assert.Equal(before, (open.Stream.State.Number, open.Season.Facts));
+        await desk.Workspace.RemoveTeamAsync(desk.Runa, open.Setup.Id);
+        Assert.Empty(await desk.Workspace.RosterAsync(open.Setup.Id));
+    }
+
+    private static async Task<TeamId> TeamAsync(Desk desk) => (await desk.SeasonAsync(await desk.StartAsync())).Setup.Id;
+
+    private static async Task<(TeamId Team, PersonId Person)> PlayerAsync(Desk desk)
+    {
+        var team = await TeamAsync(desk);
+        return (team, (await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida)).Person);
+    }
+}
