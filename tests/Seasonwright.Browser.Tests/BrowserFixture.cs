@@ -22,7 +22,8 @@ public sealed class BrowserFixture : IAsyncLifetime
     /// <param name="path">For instance <c>/seasons/new</c>.</param>
     /// <param name="width">CSS px; 360, 768 and 1440 are the widths we promise.</param>
     /// <param name="touch">A finger instead of a mouse.</param>
-    public async Task<BrowserWindow> OpenAsync(RunningWorkspace workspace, string path = "/", int width = 1440, int height = 900, bool dark = false, bool touch = false)
+    /// <param name="script">Whether the pages' scripts run.</param>
+    public async Task<BrowserWindow> OpenAsync(RunningWorkspace workspace, string path = "/", int width = 1440, int height = 900, bool dark = false, bool touch = false, bool script = true)
     {
         var context = await browser!.NewContextAsync(new BrowserNewContextOptions
         {
@@ -30,6 +31,7 @@ public sealed class BrowserFixture : IAsyncLifetime
             ViewportSize = new ViewportSize { Width = width, Height = height },
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             HasTouch = touch,
+            JavaScriptEnabled = script,
         });
         context.SetDefaultTimeout(20_000);
         var window = new BrowserWindow(await context.NewPageAsync());

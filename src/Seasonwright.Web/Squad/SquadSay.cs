@@ -1,0 +1,59 @@
+using System.Globalization;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Core.Squad;
+using Seasonwright.Desk.Squad;
+using Seasonwright.Documents;
+
+namespace Seasonwright.Web.Squad;
+
+/// <summary>What the pages of the squad say of a person, in the team's dates and this machine's clock.</summary>
+internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneInfo zone)
+{
+    public DateOnly Today => today;
+
+    /// <summary>"modified: no jump, no sprint".</summary>
+    public static string Availability(Availability availability) => availability switch
+    {
+        { State: AvailabilityState.Modified, Restrictions.IsNone: true } => Words.Say("squad.modified-unnamed"),
+        { State: AvailabilityState.Modified } => Words.Say("squad.modified", string.Join(", ", availability.Restrictions.InWords())),
+        _ => availability.State.Word(),
+    };
+
+    /// <summary>"Siri Fenwold, physio or athletic therapist".</summary>
+    public static string By(Reporter by) => string.Join(", ", new[] { by.Name, by is { Role: ReporterRole.Other, IsLicensedClinician: true } ? Words.Say("squad.other-clinician") : by.Role.Word() }.OfType<string>());
+
+    /// <summary>"Thu 14 Oct 07:03, by message".</summary>
+    public string When(AvailabilityReport report) => Words.Say("squad.when", Day(DateOnly.FromDateTime(Local(report.Recorded))), Clock(report.Recorded), report.How.Word());
+
+    /// <summary>"today", or the day.</summary>
+    public string Day(DateOnly day) => day == today ? Words.Say("squad.today") : day.Short(locale);
+
+    public string Days(DaySpan days) => days.Length == 1 ? Day(days.First) : $"{days.First.Short(locale)} – {days.Last.Short(locale)}";
+
+    /// <summary>"review Thu 21 Oct"; null where nothing is to be reviewed.</summary>
+    public string? Review(Standing standing) => standing.ReviewOn is not { } review ? null
+        : standing.IsReviewOverdue ? Words.Say("squad.review-over", review.Short(locale)) : Words.Say("squad.review", Day(review));
+
+    /// <summary>"national team Mon 25 Oct – Sun 31 Oct, 495 AU a day".</summary>
+    public string Absence(Absence absence) => Words.Say(absence.Load is null ? "squad.absence-unknown" : "squad.absence", absence.Kind.Word(), Days(absence.Days), absence.Load?.PerDay.Au);
+
+    /// <summary>The squads of a team that a person is in on a day or comes to, the main one by the team's name.</summary>
+    public string Squads(RosterPlayer player, TeamId team, string name) => string.Join(" · ", player.Memberships.Where(one => one.Team == team && one.Days.Last >= today)
+        .OrderBy(one => one.Squad is not null).Select(one => string.Join(" ", new[] { one.Squad ?? name, one.From > today ? Words.Say("squad.from-day", one.From.Short(locale)) : null,
+            one.To is { } to ? Words.Say("squad.to-day", to.Short(locale)) : null,
+            one.Leads.Weekdays.Count > 0 ? Words.Say("squad.leads", string.Join(", ", one.Leads.Weekdays.OrderBy(day => ((int)day + 6) % 7).Select(day => CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedDayName(day)))) : null }.OfType<string>())));
+
+    /// <summary>What goes back to whoever reported: "Recorded 07:03: Ida Norlund modified from today: no jump; review Thu 21 Oct. Unconfirmed until you confirm."</summary>
+    public string Reply(Athlete athlete, AvailabilityReport report)
+    {
+        var restrictions = string.Join(", ", report.Availability.Restrictions.InWords());
+        var told = Words.Say("squad.reply", Clock(report.Recorded), athlete.Name, report.Availability.State.Word(), Day(report.From));
+        return $"{told}{(restrictions.Length > 0 ? $": {restrictions}" : "")}{(report.ReviewOn is { } review ? $"; {Words.Say("squad.review", review.Short(locale))}" : "")}.{(report.IsConfirmed ? "" : $" {Words.Say("squad.reply-unconfirmed")}")}";
+    }
+
+    private string Clock(DateTimeOffset instant) => Local(instant).ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    private DateTime Local(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, zone).DateTime;
+}
