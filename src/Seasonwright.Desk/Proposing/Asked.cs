@@ -17,10 +17,13 @@ public sealed record Asked(Season Season, Setup Setup, Wishes Wishes, int Plans)
     /// <param name="stands">What is kept unless there is good reason: the published version, or the season itself where none is.</param>
     /// <param name="keepWeight">How dear every change is, per mille of usual.</param>
     public static Asked ForRepair(Season season, Setup setup, Season stands, DateOnly from, int keepWeight) =>
-        new(season, setup, Wishes.Of(season).Repairing(stands, season, from, keepWeight), 1);
+        new(season, setup, Wishes.Of(season).Repairing(stands, season, from, keepWeight), 1) { Agreed = stands };
+
+    /// <summary>Of a repair the plan as it was agreed, against which its changes are told; null for a plan made anew.</summary>
+    public Season? Agreed { get; private init; }
 
     /// <summary>Whether the plan that stands is repaired, not the year proposed anew.</summary>
-    public bool IsRepair => Wishes.Stands is not null;
+    public bool IsRepair => Agreed is not null;
 
     /// <summary>The same, with something not asked for.</summary>
     public Asked Without(Solver.Condition condition, int? week) => this with { Wishes = Wishes with { LeftOut = Wishes.LeftOut.With(condition, week) } };

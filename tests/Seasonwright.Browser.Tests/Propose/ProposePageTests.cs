@@ -168,6 +168,7 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
         await using var window = await OpenAsync(workspace, "Replan", 768);
         var page = window.Page;
+        await SetLoadByHandAsync(page, 46, 1000);
         await window.AssertAccessibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "It moves" }).ClickAsync();
         await Assertions.Expect(page.Locator(".refused")).ToContainTextAsync("Say on which day");
@@ -194,6 +195,8 @@ public sealed class ProposePageTests(BrowserFixture browser)
         await page.FillAsync("#f-from", RunningWorkspace.Today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         await page.GetByRole(AriaRole.Button, new() { Name = "Repair the plan" }).ClickAsync();
         await Assertions.Expect(page.Locator(".weeks-side")).ToBeVisibleAsync(new() { Timeout = 20_000 });
+        // What was changed by hand since the plan was published stays, and is told.
+        await Assertions.Expect(page.Locator("#found h3:text-is('Changed by hand before, and left so') + .changes")).ToContainTextAsync("Week 46");
         // What happened is told once, where it is said.
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What happened" })).ToHaveCountAsync(1);
         await Assertions.Expect(moved).ToHaveCountAsync(1);
@@ -354,6 +357,19 @@ public sealed class ProposePageTests(BrowserFixture browser)
 
     /// <summary>Waits for the Year page's script: the driver presses again what it held back while the page was exchanged, and so twice.</summary>
     private static async Task LiveAsync(IPage page) => await page.WaitForSelectorAsync(".year[data-live]");
+
+    private static async Task SetLoadByHandAsync(IPage page, int week, int load)
+    {
+        await page.GotoAsync("/year");
+        await LiveAsync(page);
+        var status = await page.EvaluateAsync<int>("""
+            async ([week, load]) => { const { dataset } = document.querySelector('.year'), { id } = JSON.parse(dataset.weeks)[week - 1];
+              return (await fetch(`/season/${dataset.season}/gestures`, { method: 'POST', headers: { 'Content-Type': 'application/json' },
+                body: JSON.stringify({ id: crypto.randomUUID(), basedOn: Number(dataset.number), on: 'season', act: 'edit', edits: [{ edit: 'setWeekLoad', first: id, last: id, load }] }) })).status; }
+            """, new[] { week, load });
+        Assert.Equal(200, status);
+        await GoAsync(page, "Replan");
+    }
 
     private static async Task GoAsync(IPage page, string to)
     {
