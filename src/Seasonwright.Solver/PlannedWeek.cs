@@ -31,7 +31,7 @@ public sealed record PlannedWeek(
     ValueList<DateOnly> Closed)
 {
     /// <summary>Below this share no team training is planned. Common practice, no source.</summary>
-    private const int BreakBelow = 40;
+    internal const int BreakBelow = 40;
 
     /// <summary>Below this share a week only maintains. One day of seven lost leaves a normal week: 6/7 is 86 %. Common practice, no source.</summary>
     private const int ReducedBelow = 85;
@@ -53,10 +53,13 @@ public sealed record PlannedWeek(
     /// <summary>No team training to speak of, whether matches are played or not.</summary>
     public bool IsOff => IsBreak || IsLost;
 
+    /// <summary>It had begun, or was locked, with training in it, and was lost since: nothing of what was planned has been done.</summary>
+    public bool WasLost => IsSettled && IsOff && Kept?.Kind is { } kept && kept != Lock?.Kind;
+
     public int OfficialMatches => Matches.Count(match => match.IsOfficial);
 
-    /// <summary>Whether another week asks the same of a plan: as many matches, as important, and as much training possible.</summary>
-    public bool IsLike(PlannedWeek other) => (Id, Matches.Count, OfficialMatches, HasKeyMatch, Availability, PracticePoints) == (other.Id, other.Matches.Count, other.OfficialMatches, other.HasKeyMatch, other.Availability, other.PracticePoints);
+    /// <summary>Whether another week asks the same of a plan: as many matches, as heavy and as important, and as much training possible.</summary>
+    public bool IsLike(PlannedWeek other) => (Id, Matches.Count, MatchPoints, OfficialMatches, HasKeyMatch, Availability, PracticePoints) == (other.Id, other.Matches.Count, other.MatchPoints, other.OfficialMatches, other.HasKeyMatch, other.Availability, other.PracticePoints);
 
     /// <summary>The phase that is settled or kept to; null where nothing stands.</summary>
     public PhaseKind? StandingPhase => IsSettled && Lock?.Phase is { } settled ? settled : Kept?.Phase;

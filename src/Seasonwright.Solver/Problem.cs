@@ -114,7 +114,7 @@ public sealed record Problem(
 
     private static IEnumerable<PlannedWeek> WeeksOf(Season season, Setup setup, Wishes wishes, Points points)
     {
-        var events = season.Events.Where(Reads).ToList();
+        var (events, planned) = (season.Events.Where(Reads).ToList(), wishes.Stands?.Events.Where(Reads).ToList() ?? []);
         var said = wishes.Weeks.GroupBy(wish => wish.Week).ToDictionary(wish => wish.Key, wish => wish.Last());
         var stands = wishes.Kept.GroupBy(wish => wish.Week).ToDictionary(wish => wish.Key, wish => wish.Last());
         var disrupted = season.Weeks.Where(week => wishes.Disrupted.Contains(week.Id)).Select(week => week.Number).ToList();
@@ -127,11 +127,15 @@ public sealed record Problem(
             var practice = season.PracticesOf(week.Id) is { } practices ? availability == 0 ? 0 : points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
             var (wish, isPast) = (said.GetValueOrDefault(week.Id), week.Days.First < wishes.From);
             var isSettled = isPast || season.IsLocked(week.Id) || wishes.Reach is { } reach && !disrupted.Exists(other => reach.Opens(week.Number, other));
-            var planned = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, availability, matches,
-                points.Of(matches.Sum(match => (long)match.Au)), practice, off, LockOf(season, week, wish, isSettled, points),
+            // A week that has begun, or is locked, and was lost since holds its matches and nothing of what was planned.
+            var wasLost = isSettled && wish is null && wishes.Stands is not null && availability < PlannedWeek.BreakBelow && Availability(week, planned) >= PlannedWeek.BreakBelow;
+            var load = points.Of(matches.Sum(match => (long)match.Au));
+            var held = LockOf(season, week, wish, isSettled, points);
+            var read = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, availability, matches,
+                load, practice, off, wasLost ? new WeekLock(held?.Phase, matches.Count > 0 ? WeekKind.Reduced : WeekKind.Break, load) : held,
                 stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null, week.Days.Days().Where(day => Left(day, events) == 0).ToValueList());
-            off = planned.IsOff ? off + planned.Days : 0;
-            yield return planned;
+            off = read.IsOff ? off + read.Days : 0;
+            yield return read;
         }
     }
 

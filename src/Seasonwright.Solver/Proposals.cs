@@ -27,7 +27,7 @@ public static class Proposals
 
     /// <summary>
     /// Opens no more weeks around what happened than it takes: those alone whose calendar asks for something else, then all in which something
-    /// happened, then those around them; the fewest with which no rule is broken, and those with the fewest breaches where there are no such. What the plan that stands did not keep before is not asked of the weeks that have stayed as they were, but no less of it is kept.
+    /// happened, then those around them; the fewest with which no rule is broken; where there are no such, those with fewer breaches, or half of what as many go beyond. What the plan that stands did not keep before is not asked of the weeks that have stayed as they were, but no less of it is kept.
     /// </summary>
     private static ValueList<Proposal> Repaired(Season season, Setup setup, Wishes wishes, Season stands, Reach most, int count, Func<string, string, string> id, Watch watch, CancellationToken cancel)
     {
@@ -35,17 +35,20 @@ public static class Proposals
         var settled = wishes with { Reach = new Reach(0, 0), Disrupted = [] };
         var (then, now) = (Problem.Of(stands, setup, settled).Weeks, Problem.Of(season, setup, settled).Weeks);
         wishes = wishes with { LeftOut = Before().Aggregate(wishes.LeftOut, (all, one) => all.With(one)) };
-        (ValueList<Proposal> Found, int Breaches)? best = null;
+        (ValueList<Proposal> Found, int Breaches, int Beyond)? best = null;
+        var opened = false;
         var other = now.Where(week => !IsAsBefore(week.Index)).Select(week => week.Id).ToHashSet();
         foreach (var (weeks, reach) in Reaches.Select(reach => (wishes.Disrupted, reach)).Prepend((wishes.Disrupted.Where(other.Contains).ToValueList(), new Reach(0, 0))).Distinct())
         {
-            // Beyond what is allowed only where there is no plan within.
-            if (best is not null && reach?.IsWithin(most) != true) break;
+            // Beyond what is allowed only where there is no plan within that opens a week around them.
+            if (best is not null && opened && reach?.IsWithin(most) != true) break;
             var found = Found(season, setup, wishes with { Disrupted = weeks, Reach = reach }, count, id, reach is null ? watch : silent, cancel);
             if (found.Count == 0) continue;
-            var breaches = Breaches(found[0]).Count(breach => breach.Condition.Rule.Length > 0 || breach.Condition.IsDefinition);
-            if (best is null || breaches < best.Value.Breaches) best = (found, breaches);
-            if (breaches == 0) break;
+            opened |= reach is not { Before: 0, After: 0 };
+            var broken = Breaches(found[0]).Where(breach => breach.Condition.Rule.Length > 0 || breach.Condition.IsDefinition).ToList();
+            var beyond = broken.Sum(breach => breach.Beyond);
+            if (best is not { } before || broken.Count < before.Breaches || broken.Count == before.Breaches && 2 * beyond <= before.Beyond) best = (found, broken.Count, beyond);
+            if (broken.Count == 0) break;
         }
         return best?.Found ?? [];
 
@@ -90,7 +93,7 @@ public static class Proposals
         if (Structures.Best(problem, cancel: cancel) is not { } structure) return [];
         var loads = LoadPlans.Best(problem, structure, cancel: cancel);
         // What moves only there makes room for something that this repair leaves.
-        return problem.Weeks.Where(week => !week.IsSettled && IsOther(week, structure, loads) && IsOther(week, repair.Structure, repair.Loads)).Select(week => week.Index).ToValueList();
+        return problem.Weeks.Where(week => (!week.IsSettled || week.WasLost) && IsOther(week, structure, loads) && IsOther(week, repair.Structure, repair.Loads)).Select(week => week.Index).ToValueList();
 
         static bool IsOther(PlannedWeek week, Structure structure, LoadPlan loads) =>
             week.Kept is { } kept && (Other(kept.Phase, structure.Weeks[week.Index].Phase) || Other(kept.Kind, structure.Weeks[week.Index].Kind) || Other(kept.Points, loads.Points[week.Index]));

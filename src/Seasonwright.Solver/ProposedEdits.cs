@@ -5,7 +5,7 @@ using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Solver;
 
-/// <summary>A plan as edits of the season: run by run, and only where the season stands otherwise. Locked and past weeks are left alone.</summary>
+/// <summary>A plan as edits of the season: run by run, and only where the season stands otherwise. Locked and past weeks are left alone, but for a past one that was lost.</summary>
 internal static class ProposedEdits
 {
     /// <summary>What is tested, until the coach says otherwise. Common practice, no source.</summary>
@@ -17,8 +17,11 @@ internal static class ProposedEdits
         // A plan proposed before may have made things of the same name.
         HashSet<string> known = new(season.Phases.Select(run => run.Id.Text).Concat(season.Blocks.Select(run => run.Id.Text)).Concat(season.AllTestDays.Select(test => test.Id.Text)), StringComparer.Ordinal);
         bool IsOpen(int week) => takes(week) && week >= problem.FirstOpen && !problem.Weeks[week].IsSettled && !season.IsLocked(problem.Weeks[week].Id);
+        // What was lost of a week that has begun is no plan any more: that is entered, in weeks that are not locked.
+        bool IsTold(int week) => IsOpen(week) || takes(week) && problem.Weeks[week].WasLost && !season.IsLocked(problem.Weeks[week].Id);
         var (weeks, all) = (structure.Weeks, Enumerable.Range(0, problem.Weeks.Count).ToList());
         IEnumerable<(SeasonWeek First, SeasonWeek Last, int At)> Runs<T>(Func<int, T> what) => Open(season, all, IsOpen, what);
+        IEnumerable<(SeasonWeek First, SeasonWeek Last, int At)> Told<T>(Func<int, T> what) => Open(season, all, IsTold, what);
 
         edits.AddRange(Painting.Of(season, Painted(week => weeks[week].Phase, at => weeks[at].Phase),
             now => now.Phases.Select(run => new Painting.Laid<PhaseId, PhaseKind>(run.Id, run.Phase.Kind, run.Phase.Name, run.First, run.Last)),
@@ -26,13 +29,13 @@ internal static class ProposedEdits
         edits.AddRange(Painting.Of(season, Painted(week => weeks[week].Kind == WeekKind.Break ? -1 : weeks[week].Block, at => KindOf(weeks.Where(week => week.Block == weeks[at].Block).ToList())).Where(run => weeks[run.First.Number - 1].Kind != WeekKind.Break),
             now => now.Blocks.Select(run => new Painting.Laid<BlockId, BlockKind>(run.Id, run.Block.Kind, run.Block.Name, run.First, run.Last)),
             (run, own) => new PaintBlock(run.First.Id, run.Last.Id, own?.Id ?? new(New("block", run.First.Id.Text)), run.Kind, new(New("block-rest", run.First.Id.Text)), own?.Name)));
-        foreach (var (first, last, at) in Runs(week => weeks[week].Kind))
+        foreach (var (first, last, at) in Told(week => weeks[week].Kind))
             if (Between(season, first, last).Any(week => season.KindOf(week.Id) != weeks[at].Kind)) edits.Add(new SetWeekKind(first.Id, last.Id, weeks[at].Kind));
         // Nothing is moved by less than a point.
-        foreach (var (first, last, at) in Runs(week => season.TargetOf(season.Weeks[week].Id) is { } load && problem.Points.Of(load) == loads.Points[week] ? -1 : loads.Points[week]))
+        foreach (var (first, last, at) in Told(week => season.TargetOf(season.Weeks[week].Id) is { } load && problem.Points.Of(load) == loads.Points[week] ? -1 : loads.Points[week]))
             if (season.TargetOf(first.Id) is not { } load || problem.Points.Of(load) != loads.Points[at]) edits.Add(new SetWeekLoad(first.Id, last.Id, problem.Points.ToLoad(loads.Points[at])));
         foreach (var quality in Planned(setup))
-            foreach (var (first, last, at) in Runs(week => LevelOf(quality, week)))
+            foreach (var (first, last, at) in Told(week => LevelOf(quality, week)))
                 if (Between(season, first, last).Any(week => season.EmphasisOf(week.Id, quality.Id) != LevelOf(quality, at))) edits.Add(new SetEmphasis(first.Id, last.Id, quality.Id, LevelOf(quality, at)));
         foreach (var day in emphasis.Tests.Where(day => problem.Weeks.Any(week => IsOpen(week.Index) && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) edits.Add(new SetTestDay(new TestDay(new(New("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
         return edits.ToValueList();

@@ -11,7 +11,7 @@ public sealed record Asked(Season Season, Setup Setup, Wishes Wishes, int Plans)
 {
     /// <summary>Another year, from what the season itself says. Weeks that began before today stay as they are.</summary>
     public static Asked ForPlan(Season season, Setup setup, DateOnly today, int plans) =>
-        new(season, setup, Wishes.Of(season) with { From = season.Days?.Contains(today) == true ? today : null }, plans);
+        new(season, setup, Wishes.Of(season) with { From = today > season.Days?.First ? today : null }, plans);
 
     /// <summary>The plan that stands, repaired from a day on.</summary>
     /// <param name="stands">What is kept unless there is good reason: the published version, or the season itself where none is.</param>

@@ -62,7 +62,7 @@ internal sealed class EmphasisModel
     /// What the coach has entered in a week that is settled is a fact, and what follows is judged by it. A settled week without any emphasis
     /// says nothing: it counts as one that went on like its block.
     /// </summary>
-    private bool IsFact(StructureWeek week) => (week.Index < problem.FirstOpen || problem.Weeks[week.Index].IsSettled || problem.Stays(week)) && problem.Levels[week.Index].Any(level => level > 0);
+    private bool IsFact(StructureWeek week) => (week.Index < problem.FirstOpen || problem.Weeks[week.Index].IsSettled || problem.Stays(week)) && !problem.Weeks[week.Index].WasLost && problem.Levels[week.Index].Any(level => level > 0);
 
     private int MatchesIn(StructureWeek week) => problem.Weeks[week.Index].Matches.Count;
 

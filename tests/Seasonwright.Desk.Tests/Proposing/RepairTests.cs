@@ -49,6 +49,25 @@ public class RepairTests
     [Fact]
     public void After_a_lost_week_with_a_match_the_next_one_is_a_week_back() => Assert.Contains(20, Numbers(Repaired(Lost(19)), WeekKind.ReEntry));
 
+    /// <summary>Lost on Wednesday, a week that has begun has trained nothing: it says so, and the next one is a week back.</summary>
+    [Fact]
+    public void A_week_that_is_lost_after_it_began_is_a_week_off()
+    {
+        var repaired = Repaired(Today.AddDays(2), Lost(16));
+        Assert.Equal(WeekKind.Reduced, repaired.KindOf(repaired.Weeks[15].Id));
+        Assert.InRange(LoadOf(repaired, 16), 1, 900);
+        Assert.All(Demo.Setup.Qualities, quality => Assert.Equal(Emphasis.None, repaired.EmphasisOf(repaired.Weeks[15].Id, quality.Id)));
+        Assert.Contains(17, Numbers(repaired, WeekKind.ReEntry));
+    }
+
+    /// <summary>A season that is over has nothing left to plan.</summary>
+    [Fact]
+    public void After_its_last_day_a_season_is_not_painted_over()
+    {
+        var asked = Asked.ForPlan(Demo.Season, Demo.Setup, Demo.Season.Days!.Value.Last.AddDays(3), 1);
+        Assert.Empty(Proposals.Of(asked.Season, asked.Setup, asked.Wishes, 1, (kind, key) => new NaturalIds(asked.Season.Id).Of(kind, key))[0].Edits);
+    }
+
     /// <summary>What was changed by hand since the plan was published is as good as agreed.</summary>
     [Fact]
     public void A_load_set_by_hand_since_stays()
@@ -77,10 +96,12 @@ public class RepairTests
 
     private static Match MatchOn(DateOnly day) => Demo.Season.AllMatches.Single(match => match.Day == day);
 
-    private static Season Repaired(params SeasonEdit[] happened)
+    private static Season Repaired(params SeasonEdit[] happened) => Repaired(Today, happened);
+
+    private static Season Repaired(DateOnly from, params SeasonEdit[] happened)
     {
         var now = Done(Demo.Season, happened);
-        return Done(now, Proposals.Of(now, Demo.Setup, Asked.ForRepair(now, Demo.Setup, Demo.Season, Today, 1000).Wishes, 1, (kind, key) => new NaturalIds(now.Id).Of(kind, key))[0].Edits);
+        return Done(now, Proposals.Of(now, Demo.Setup, Asked.ForRepair(now, Demo.Setup, Demo.Season, from, 1000).Wishes, 1, (kind, key) => new NaturalIds(now.Id).Of(kind, key))[0].Edits);
     }
 
     private static Season Done(Season season, IEnumerable<SeasonEdit> edits) => edits.Aggregate(season, (current, edit) => current.With(Assert.IsType<Accepted>(Decider.Decide(current, edit)).Step));
