@@ -63,4 +63,21 @@ public class EmphasisFactTests(ITestOutputHelper output)
         var levels = Planned(Plans.Of("GP: I50 I60 B66 SP: B70 U50 B76 B80 -x3 -/6x8"), out _).Levels;
         Assert.Contains(levels.Take(7), week => week.Any(level => level > 0));
     }
+
+    /// <summary>Two days of training hold six exposures. Asked "what if not", the days count as little as the hours.</summary>
+    [Fact]
+    public void Days_of_training_that_are_left_out_bound_no_emphasis()
+    {
+        var wishes = new Wishes { Time = [new PhaseTime(PhaseKind.Competition, Days: 2)] };
+        Assert.Equal(6, Most(wishes));
+        Assert.Equal(7, Most(wishes with { LeftOut = Relaxed.None.With(Condition.TrainingTime) }));
+
+        static int Most(Wishes wishes)
+        {
+            var problem = Problem.Of(Plans.Of("-x6 -/6x8"), Seasons.Team, wishes);
+            var structure = Structures.Best(problem)!;
+            var levels = EmphasisPlans.Best(problem, structure, LoadPlans.Best(problem, structure)).Levels;
+            return structure.Weeks.Where(week => week.Kind == WeekKind.Competition).Max(week => levels[week.Index].Sum());
+        }
+    }
 }

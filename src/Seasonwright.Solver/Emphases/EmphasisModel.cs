@@ -154,7 +154,7 @@ internal sealed class EmphasisModel
     {
         const int inADay = 3, keptUp = 5;
         var most = ExposureTable.Sum(week.Kind, MatchesIn(week));
-        return problem.DaysOf(week.Phase) is { } days ? Math.Min(most, Math.Max(keptUp, inADay * days)) : most;
+        return problem.DaysOf(week.Phase) is { } days && !problem.LeftOut.Has(Condition.TrainingTime, week.Index) ? Math.Min(most, Math.Max(keptUp, inADay * days)) : most;
     }
 
     /// <summary>What it costs to leave the emphasis that stands, by level and week.</summary>
@@ -187,6 +187,7 @@ internal sealed class EmphasisModel
     /// <summary>taper-intensity-frequency: a taper trains less, hardly less often.</summary>
     private void KeepsUp(StructureWeek week)
     {
+        if (problem.LeftOut.Has(Condition.TaperFrequency, week.Index)) return;
         var taper = week.Variant == Variant.FullLast ? comparison.TaperTo(week.Index) : [week.Index];
         var before = comparison.NormalBefore(taper[0], problem.Limits.TaperReferenceWeeks);
         if (before.Count == 0) return;
