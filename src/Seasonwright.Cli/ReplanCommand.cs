@@ -85,7 +85,7 @@ internal static class ReplanCommand
 
     private static SetMatch? CalledOff(Season season, string text, Terminal terminal)
     {
-        if (season.AllMatches.FirstOrDefault(match => match.Id.Text == text) is { } match) return new SetMatch(match with { Status = MatchStatus.Cancelled, Condition = null });
+        if (season.AllMatches.FirstOrDefault(match => match.Id.Text == text) is { } match) return new SetMatch(match.CalledOff());
         terminal.Complain("replan.no-match", text);
         return null;
     }

@@ -87,7 +87,7 @@ public sealed class Workspace : IAsyncDisposable
     }
 
     internal Task<OpenStream> TeamStreamAsync(TeamId team, CancellationToken cancel) =>
-        StreamAsync(new StreamId(Guid.Parse(team.Text)), Trades.Of(team), cancel);
+        StreamAsync(StreamIds.Of(team), Trades.Of(team), cancel);
 
     /// <summary>Names by person id, for the history and the staff line.</summary>
     public async Task<ImmutableDictionary<string, string>> NamesAsync(CancellationToken cancel = default) =>

@@ -30,7 +30,7 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
         if (season.Match(match) is not { Status: MatchStatus.Conditional } waiting || Fork(season, waiting) is not { } from) return null;
         if (wishes.From > from) from = wishes.From.Value;
         var (happens, doesNot) = (After(season, [Settled(season, waiting, isPlayed: true)]), After(season, [Settled(season, waiting, isPlayed: false)]));
-        doesNot = After(doesNot, NotPlayedWithout(season, match).Where(other => doesNot.Match(other.Id) is { IsOff: false }).Select(CalledOff));
+        doesNot = After(doesNot, NotPlayedWithout(season, match).Where(other => doesNot.Match(other.Id) is { IsOff: false }).Select(other => new SetMatch(other.CalledOff())));
         return new[] { happens, doesNot }.Select(PlannedFrom).OrderBy(both => both.Happens.Findings + both.DoesNot.Findings).ThenByDescending(both => chance * both.Happens.Proposal.Value + (100 - chance) * both.DoesNot.Proposal.Value).First();
 
         Branches PlannedFrom(Season alone)
@@ -83,10 +83,8 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
     {
         if (waiting.Condition is { On: { } on } condition && season.Match(on) is not null)
             return new SettleMatch(on, isPlayed ? condition.Needs : condition.Needs == Outcome.Won ? Outcome.Lost : Outcome.Won);
-        return isPlayed ? new SetMatch(waiting with { Status = waiting.LastDay is null ? MatchStatus.Confirmed : MatchStatus.Window, Condition = null }) : CalledOff(waiting);
+        return new SetMatch(isPlayed ? waiting with { Status = waiting.LastDay is null ? MatchStatus.Confirmed : MatchStatus.Window, Condition = null } : waiting.CalledOff());
     }
-
-    private static SetMatch CalledOff(Match match) => new(match with { Status = MatchStatus.Cancelled, Condition = null });
 
     private static Season After(Season season, IEnumerable<SeasonEdit> edits) => edits.Aggregate(season, (now, edit) => Decider.Decide(now, edit) is Accepted accepted ? now.With(accepted.Step)
         : throw new InvalidOperationException($"What was proposed is refused: {edit}."));

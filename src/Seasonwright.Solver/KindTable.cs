@@ -79,17 +79,12 @@ public static class KindTable
     public static Limits.Range Week(Problem problem, PlannedWeek week, WeekKind kind, Variant variant, PhaseKind phase)
     {
         var ours = Ours(week, kind, variant, phase);
-        var assumed = problem.UsualPractice * PracticeShare(week, kind, variant);
-        var practice = week.PracticePoints is { } head ? 1000 * head : assumed;
-        var (least, most) = (LeastOf(week, kind, assumed, ours.Least), week.MatchPoints + Scaled(week, practice + 1000 * ours.Most));
-        most = Math.Min(most, MostOf(week, kind, phase));
-        if (week.PracticePoints is { } entered)
-        {
-            least = week.MatchPoints + entered;
-            most = Math.Max(most, least + ours.Least);
-        }
+        var (assumed, entered) = (problem.UsualPractice * PracticeShare(week, kind, variant), week.PracticePoints);
+        var least = entered is { } held ? week.MatchPoints + held : LeastOf(week, kind, assumed, ours.Least);
+        var most = Math.Min(week.MatchPoints + Scaled(week, (1000 * entered ?? assumed) + 1000 * ours.Most), MostOf(week, kind, phase));
+        if (entered is not null) most = Math.Max(most, least + ours.Least);
         // What stands may stay, whatever its kind holds elsewhere.
-        if (week.Standing(kind) is { } stands) (least, most) = (week.PracticePoints is null ? Math.Min(least, stands) : least, Math.Max(most, stands));
+        if (week.Standing(kind) is { } stands) (least, most) = (entered is null ? Math.Min(least, stands) : least, Math.Max(most, stands));
         return new(least, Math.Max(least, most));
     }
 

@@ -84,6 +84,9 @@ public sealed record Match(
 
     public bool IsOff => Status is MatchStatus.Postponed or MatchStatus.Cancelled;
 
+    /// <summary>The match once it is not played: it waits for nothing any more, so that no result brings it back.</summary>
+    public Match CalledOff() => this with { Status = MatchStatus.Cancelled, Condition = null };
+
     /// <summary>Official matches count for the competition phase; friendlies do not.</summary>
     public bool IsOfficial => Importance != Importance.Friendly && !IsOff;
 

@@ -50,7 +50,7 @@ public static class DemoBirth
     {
         var athletes = workspace.Folder.Athletes;
         var squad = DemoSquad.Of(first, team, new PersonId(actor.Person)).ToList();
-        await athletes.PutAsync(Roster.StreamOf(team), [.. squad.Select(player => (player.Athlete, (IReadOnlyList<Membership>)player.Memberships))]);
+        await athletes.PutAsync(StreamIds.Of(team), [.. squad.Select(player => (player.Athlete, (IReadOnlyList<Membership>)player.Memberships))]);
         foreach (var player in squad)
         {
             foreach (var report in player.Reports) await athletes.AppendAsync(report);

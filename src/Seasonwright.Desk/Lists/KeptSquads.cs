@@ -6,7 +6,6 @@ using Seasonwright.Core.Seasons;
 using Seasonwright.Desk.Streams;
 using Seasonwright.Documents.Read.Squads;
 using Seasonwright.Store;
-using Seasonwright.Store.Log;
 using Seasonwright.Store.People;
 
 namespace Seasonwright.Desk.Lists;
@@ -29,7 +28,7 @@ public static class KeptSquads
             row.Group, row.Remark, JsonSerializer.Serialize(row.Lifts, Lifts))).ToList();
         try
         {
-            return await workspace.Folder.Squads.ReplaceAsync(StreamOf(team), members) ? new Kept(members.Count) : new NotDone(Refusal.Say("stream-gone", team.Text));
+            return await workspace.Folder.Squads.ReplaceAsync(StreamIds.Of(team), members) ? new Kept(members.Count) : new NotDone(Refusal.Say("stream-gone", team.Text));
         }
         catch (StoreTrouble trouble)
         {
@@ -40,7 +39,7 @@ public static class KeptSquads
     /// <summary>A team's list as it is kept, in its order; empty when there is none.</summary>
     /// <exception cref="StoreTrouble">The disk or the file refuses.</exception>
     public static async Task<ValueList<KeptPlayer>> SquadAsync(this Workspace workspace, TeamId team) =>
-        (await workspace.Folder.Squads.OfAsync(StreamOf(team))).Select(member => new KeptPlayer(member.Family, member.Given, member.Number, member.Position, member.Born, member.Age, member.Mass, member.Height,
+        (await workspace.Folder.Squads.OfAsync(StreamIds.Of(team))).Select(member => new KeptPlayer(member.Family, member.Given, member.Number, member.Position, member.Born, member.Age, member.Mass, member.Height,
             member.Group, member.Remark, (JsonSerializer.Deserialize<List<SquadLift>>(member.LiftsJson, Lifts) ?? []).ToValueList())).ToValueList();
 
     /// <summary>Erases a team's list for good. Ask first.</summary>
@@ -48,7 +47,7 @@ public static class KeptSquads
     {
         try
         {
-            await workspace.Folder.Squads.EraseAsync(StreamOf(team));
+            await workspace.Folder.Squads.EraseAsync(StreamIds.Of(team));
             return new Kept(0);
         }
         catch (StoreTrouble trouble)
@@ -56,6 +55,4 @@ public static class KeptSquads
             return new CannotKeep(trouble.Message);
         }
     }
-
-    private static StreamId StreamOf(TeamId team) => new(Guid.Parse(team.Text));
 }

@@ -81,7 +81,7 @@ public static class SeasonBirth
             var people = await workspace.StaffAsync(going);
             people.ExceptWith(await workspace.StaffAsync(all.Except(going)));
             await workspace.ForgetAnswersAsync(team);
-            await workspace.Folder.Log.RemoveAsync(new StreamId(Guid.Parse(team.Text)), actor.Person);
+            await workspace.Folder.Log.RemoveAsync(StreamIds.Of(team), actor.Person);
             foreach (var person in people) await workspace.Folder.People.EraseAsync(person.Text);
         }
         catch (StoreTrouble trouble)
@@ -89,7 +89,7 @@ public static class SeasonBirth
             return new CannotKeep(trouble.Message);
         }
         foreach (var season in going) workspace.Forget(new StreamId(Guid.Parse(season.Id.Text)));
-        workspace.Forget(new StreamId(Guid.Parse(team.Text)));
+        workspace.Forget(StreamIds.Of(team));
         return new Kept(0);
     }
 

@@ -23,7 +23,7 @@ public static class PuttingAthletes
             // What was told stays told as of its day while the years it comes to are the same.
             var training = draft.TrainingYears is not { } years ? null : known?.Athlete.Training is { } told && told.YearsOn(today) == years ? told : (TrainingAge?)new TrainingAge(years, today);
             var athlete = new Athlete(id, draft.Family.Trim(), draft.Given.Trim(), NullIfEmpty(draft.Number), draft.Positions, draft.Born, training);
-            if (!await workspace.Folder.Athletes.PutAsync(Roster.StreamOf(team), [(athlete, Memberships(team, draft, id, known))])) return false;
+            if (!await workspace.Folder.Athletes.PutAsync(StreamIds.Of(team), [(athlete, Memberships(team, draft, id, known))])) return false;
             if (draft.Mass is { } mass && WeighIn.LastOn(known?.Weighings ?? [], today)?.Mass != mass)
                 await workspace.Folder.Athletes.AppendAsync(new WeighIn(gesture, id, today, mass, workspace.Clock.GetUtcNow()));
             return true;
@@ -36,7 +36,7 @@ public static class PuttingAthletes
     {
         if (await workspace.PlayerAsync(team, person) is not { } player) return false;
         var mine = player.Memberships.Where(one => one.Team == team).Select(one => one with { From = one.From <= last ? one.From : last, To = one.To <= last ? one.To : last }).ToList();
-        return await workspace.Folder.Athletes.PutAsync(Roster.StreamOf(team), [(player.Athlete, mine)]);
+        return await workspace.Folder.Athletes.PutAsync(StreamIds.Of(team), [(player.Athlete, mine)]);
     }, "athlete");
 
     /// <summary>Erases a player and everything told of them for good. Ask first.</summary>

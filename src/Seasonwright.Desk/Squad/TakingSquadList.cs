@@ -35,7 +35,7 @@ public static partial class TakingSquadList
                     [new Membership(id, team, from, null, LeadingDays.None)]));
                 if (MassOf(player.Mass) is { } mass) weighings.Add(new(Guid.ParseExact(ids.Of("mass", key), "N"), id, workspace.Today, mass, now));
             }
-            if (!await workspace.Folder.Athletes.PutAsync(Roster.StreamOf(team), coming)) return false;
+            if (!await workspace.Folder.Athletes.PutAsync(StreamIds.Of(team), coming)) return false;
             foreach (var weighing in weighings) await workspace.Folder.Athletes.AppendAsync(weighing);
             return true;
         }, "team");

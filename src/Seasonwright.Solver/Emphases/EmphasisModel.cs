@@ -84,8 +84,9 @@ internal sealed class EmphasisModel
     private int MostOf(StructureWeek week, int quality)
     {
         const int smallSession = 3;
-        if (problem.Weeks[week.Index].IsLost) return 0;
-        var (planned, training) = (problem.Weeks[week.Index], loads.Points[week.Index] - problem.Weeks[week.Index].MatchPoints);
+        var planned = problem.Weeks[week.Index];
+        if (planned.IsLost) return 0;
+        var training = loads.Points[week.Index] - planned.MatchPoints;
         var ours = training - KindTable.Practice(problem, planned, week.Kind, week.Variant, training);
         return Math.Min(ExposureTable.Most(week.Kind, MatchesIn(week))[quality], ours < smallSession ? (int)Emphasis.Maintain : Steps);
     }

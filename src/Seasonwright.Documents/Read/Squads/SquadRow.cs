@@ -1,4 +1,5 @@
 using Seasonwright.Core;
+using Seasonwright.Core.Squad;
 
 namespace Seasonwright.Documents.Read.Squads;
 
@@ -25,5 +26,5 @@ public sealed record SquadRow(
     public string Name => $"{Given} {Family}".Trim();
 
     /// <summary>Whether the list tells that the person is under 18 on a day: those have cautions of their own.</summary>
-    public bool IsMinorOn(DateOnly day) => Born is { } born ? born > day.AddYears(-18) : Age < 18;
+    public bool IsMinorOn(DateOnly day) => Born is { } born ? born > day.AddYears(-Athlete.GrownUp) : Age < Athlete.GrownUp;
 }
