@@ -1,4 +1,5 @@
 using Seasonwright.Core;
+using Seasonwright.Core.Loads;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -124,7 +125,7 @@ public sealed record Problem(
             var matches = season.MatchesIn(week).Where(match => !match.IsOff).Select(match => Planned(match, week, setup)).OrderBy(match => match.Day).ToValueList();
             var availability = Availability(week, events);
             // Practices that were entered before a week was lost do not take place.
-            var practice = season.PracticesOf(week.Id) is { } practices ? availability == 0 ? 0 : points.Of(setup.UsualWeek.Practices.LoadOf(practices)) : (int?)null;
+            var practice = WeekLoad.Of(season, setup, week).Practice is { } entered ? availability == 0 ? 0 : points.Of(entered) : (int?)null;
             var (wish, isPast) = (said.GetValueOrDefault(week.Id), week.Days.First < wishes.From);
             var isSettled = isPast || season.IsLocked(week.Id) || wishes.Reach is { } reach && !disrupted.Exists(other => reach.Opens(week.Number, other));
             // A week that has begun, or is locked, and was lost since holds its matches and nothing of what was planned.

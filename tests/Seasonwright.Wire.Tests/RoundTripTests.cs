@@ -32,6 +32,7 @@ public class RoundTripTests
             new ImportEvents(new([new Event(new("e2"), EventKind.Camp, "Camp", new DaySpan(new(2027, 7, 16), new(2027, 7, 18)), Source: new EventSource("school.csv", "Camp"))]), new([new TestDay(new("t1"), new(2027, 7, 20), "Jumps", Source: new EventSource("school.csv", "Jumps"))]), "school.csv"),
             new SetEvent(new Event(new("e2"), EventKind.Camp, "Camp", new DaySpan(new(2027, 7, 17), new(2027, 7, 18)))),
             new SetTestDay(new TestDay(new("t1"), new(2027, 7, 21), "Jumps")),
+            new SetSession(new Session(new("n1"), new(2027, 7, 6), DaySlot.Afternoon, SessionKind.LowerStrength, new Minutes(60), new Rpe(7), Start: new(16, 30), Doses: new([new Dose(new("maximum-strength"), 9, new Percent(85))]), Waves: new([new Wave("Early", new(15, 30))]))),
             new SetPractices(new("w1"), new("w1"), new Practices(3, new Minutes(90), new Rpe(5.5m))),
             new SetTrack(new Track(new("t1"), "Gym room", TrackForm.Text)),
             new SetCells(new([new TrackCell(new("t1"), CellPlace.Of(new WeekId("w1")), "main hall 16:00")])),

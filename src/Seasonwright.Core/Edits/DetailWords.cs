@@ -14,6 +14,7 @@ internal static class DetailWords
         (Match a, Match b) => Of(a, b),
         (Event a, Event b) => Of(a, b),
         (TestDay a, TestDay b) => Of(a, b),
+        (Session a, Session b) => Of(a, b),
         (Note a, Note b) => Told("detail.last-day", a.Days.Last, b.Days.Last, MatchWords.Of),
         (Goal a, Goal b) => Of(a, b),
         _ => [],
@@ -60,6 +61,23 @@ internal static class DetailWords
         .. Told("detail.for", was.For, now.For, Text),
         .. Told("detail.listed", was.Source?.Vanished != true, now.Source?.Vanished != true, YesOrNo),
     ];
+
+    private static IEnumerable<string> Of(Session was, Session now) =>
+    [
+        .. was.IsCancelled == now.IsCancelled ? [] : new[] { Sentences.Say(now.IsCancelled ? "session.cancelled" : "session.back") },
+        .. Named("detail.kind", was.Kind, now.Kind),
+        .. Told("detail.start", was.Start, now.Start, Time),
+        .. Turned(was.Minutes.Value, now.Minutes.Value, "session.shorter", "session.longer", now.Minutes),
+        .. Turned(was.Rpe.Value, now.Rpe.Value, "session.easier", "session.harder", now.Rpe),
+        .. Named("detail.name", was.Name, now.Name),
+        .. Told("detail.place", was.Place, now.Place, Text),
+        .. Named("detail.for", was.Groups, now.Groups),
+        .. Named("detail.doses", was.Doses, now.Doses),
+        .. Named("detail.waves", was.Waves, now.Waves),
+        .. Named("detail.lock", was.IsLocked, now.IsLocked),
+    ];
+
+    private static IEnumerable<string> Turned(decimal was, decimal now, string less, string more, object words) => was == now ? [] : [Sentences.Say(now < was ? less : more, words)];
 
     private static IEnumerable<string> Of(Goal was, Goal now) =>
     [

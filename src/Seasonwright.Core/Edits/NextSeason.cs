@@ -11,7 +11,7 @@ namespace Seasonwright.Core.Edits;
 /// <item>Phases, blocks, load, emphasis, practices, groups, tracks with their cells, staff: as they are. Test days and cells by day shift.</item>
 /// <item>Holidays, exams, camps and national-team windows: shifted and provisional, for their dates must be checked, and without
 /// place, part of the day, nights, journey and note, which were that year's. Those their list no longer holds stay behind.</item>
-/// <item>Journeys, tournaments, closed rooms and other events: behind. So are matches, notes, locks, ready marks, versions and accepted findings.</item>
+/// <item>Journeys, tournaments, closed rooms and other events: behind. So are matches, sessions, notes, locks, ready marks, versions and accepted findings.</item>
 /// <item>Week kinds that count matches (competition, congested): behind. All other kinds come along.</item>
 /// <item>What is asked of a proposal: without what was said of single matches and of how the squad came.</item>
 /// <item>Goals: with another day, and without where the squad stood, which nobody has measured yet.</item>
@@ -76,7 +76,7 @@ public static class NextSeason
 
     private static readonly HashSet<string> LeftBehind = new(StringComparer.Ordinal)
     {
-        SeasonFacets.Match.Name, SeasonFacets.Note.Name, SeasonFacets.WeekNote.Name, SeasonFacets.PracticeWish.Name, SeasonFacets.WeekLock.Name,
+        SeasonFacets.Match.Name, SeasonFacets.Session.Name, SeasonFacets.Note.Name, SeasonFacets.WeekNote.Name, SeasonFacets.PracticeWish.Name, SeasonFacets.WeekLock.Name,
         SeasonFacets.WeekReady.Name, SeasonFacets.Publication.Name, SeasonFacets.Accepted.Name,
     };
 }

@@ -6,7 +6,7 @@ namespace Seasonwright.Core.Edits;
 /// <summary>What the plan does when the season's first day changes.</summary>
 public enum RedatePlan
 {
-    /// <summary>The weeks keep their order and take new dates; test days shift with them by whole weeks.</summary>
+    /// <summary>The weeks keep their order and take new dates; test days and sessions shift with them by whole weeks.</summary>
     Moves,
 
     /// <summary>Each week's content goes to the new week that holds most of its days. A short first week keeps its place before the second.</summary>
@@ -28,7 +28,7 @@ public sealed record Redate(DateOnly FirstDay, DayOfWeek WeekStart, RedatePlan P
         if (Plan == RedatePlan.Moves)
         {
             draft.SetFrame(old with { FirstDay = FirstDay, WeekStart = WeekStart });
-            ShiftTestDays(draft, grid.ShiftFrom(old.Grid));
+            ShiftDays(draft, -7 * grid.ShiftFrom(old.Grid));
             return;
         }
 
@@ -53,13 +53,19 @@ public sealed record Redate(DateOnly FirstDay, DayOfWeek WeekStart, RedatePlan P
     }
 
     /// <summary>Whole weeks, so that a Thursday stays a Thursday whatever the week start.</summary>
-    private static void ShiftTestDays(SeasonDraft draft, int columns)
+    private static void ShiftDays(SeasonDraft draft, int days)
     {
         foreach (var (id, test) in draft.Before.Facts.All(SeasonFacets.TestDay))
         {
-            var day = test.Day.AddDays(-7 * columns);
+            var day = test.Day.AddDays(days);
             draft.RequirePossible(day, $"test/{id}.day");
             SetTestDay.Write(draft, test with { Day = day });
+        }
+        foreach (var (id, session) in draft.Before.Facts.All(SeasonFacets.Session))
+        {
+            var day = session.Day.AddDays(days);
+            draft.RequirePossible(day, $"session/{id}.day");
+            draft.Set(SeasonFacets.Session, id, session with { Day = day });
         }
     }
 }

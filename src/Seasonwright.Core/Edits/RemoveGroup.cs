@@ -3,7 +3,7 @@ using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Edits;
 
-/// <summary>Removes a group line with its differences.</summary>
+/// <summary>Removes a group line with its differences and the sessions that are for nobody else.</summary>
 public sealed record RemoveGroup(GroupId Group) : SeasonEdit
 {
     public override string Describe(Season season, Setup setup) => Sentences.Say("did.remove-group", season.Facts.Find(SeasonFacets.Group, Group)?.Name);
@@ -16,5 +16,19 @@ public sealed record RemoveGroup(GroupId Group) : SeasonEdit
             draft.Remove(SeasonFacets.GroupWeek, subject);
         foreach (var (subject, _) in draft.Facts.All(SeasonFacets.GroupEmphasis).Where(fact => fact.Subject.First == Group).ToList())
             draft.Remove(SeasonFacets.GroupEmphasis, subject);
+        foreach (var session in draft.Before.AllSessions.Where(session => session.Groups?.Contains(Group) == true || session.Waves?.Any(wave => wave.Group == Group) == true)) Leave(draft, session);
+    }
+
+    private void Leave(SeasonDraft draft, Session session)
+    {
+        if (session.Groups is [var only] && only == Group) draft.Remove(SeasonFacets.Session, session.Id);
+        else
+        {
+            draft.Set(SeasonFacets.Session, session.Id, session with
+            {
+                Groups = session.Groups?.Where(group => group != Group).ToValueList(),
+                Waves = session.Waves?.Select(wave => wave.Group == Group ? wave with { Group = null } : wave).ToValueList(),
+            });
+        }
     }
 }

@@ -45,6 +45,7 @@ public static class Sound
         Match match => match.Id.Text,
         Event item => item.Id.Text,
         TestDay test => test.Id.Text,
+        Session session => session.Id.Text,
         Note note => note.Id.Text,
         Goal goal => goal.Id.Text,
         Track track => track.Id.Text,
@@ -63,6 +64,7 @@ public static class Sound
             case Match match: SetMatch.Check(draft, match); break;
             case Event item: SetEvent.Check(draft, item); break;
             case TestDay test: SetTestDay.Check(draft, test); break;
+            case Session session: SetSession.Check(draft, session); break;
             case Note note: SetNote.Check(draft, note); break;
             case Goal goal: SetGoal.Check(draft, goal); break;
             case Brief brief: SetBrief.Check(draft, brief); break;

@@ -11,7 +11,7 @@ public static class WhatChanged
     /// <param name="setup">Loads are told in per cent of its normal hard week.</param>
     public static IReadOnlyList<string> Between(Season before, Season after, Setup setup) => [.. Calendar(before, after), .. Shape(before, after, _ => true), .. Weeks(before, after, setup, _ => true)];
 
-    /// <summary>The season's frame, then one line per match, event, test day, note or goal.</summary>
+    /// <summary>The season's frame, then one line per match, event, test day, session, note or goal.</summary>
     public static IReadOnlyList<string> Calendar(Season before, Season after)
     {
         var lines = new List<string>();
@@ -27,6 +27,7 @@ public static class WhatChanged
                 case Match: lines.Add(Thing(change, (Match match) => match.IsOff ? Sentences.Say("changed.match-off", MatchWords.Of(match), Sentences.Say($"status.{match.Status}")) : MatchWords.Of(match))); break;
                 case Event: lines.Add(Thing(change, (Event item) => Sentences.Say("changed.event", item.Title, Day(item.Days.First), Day(item.Days.Last)))); break;
                 case TestDay: lines.Add(Thing(change, (TestDay test) => Sentences.Say("changed.test", test.Battery, Day(test.Day)))); break;
+                case Session: lines.Add(Thing(change, (Session session) => SessionWords.Of(session))); break;
                 case Note: lines.Add(Thing(change, (Note note) => Sentences.Say("changed.note", note.Text, Day(note.Days.First)))); break;
                 case Goal: lines.Add(Thing(change, (Goal goal) => goal.Measure)); break;
             }

@@ -21,10 +21,13 @@ internal sealed record PlanWeek(SeasonWeek Week, PhaseRun? Phase, WeekKind? Kind
 
     public DaySpan Days => Week.Days;
 
-    /// <summary>The whole week in AU; null while no target is set.</summary>
-    public decimal? Total => Load.Target?.Au;
+    /// <summary>The whole week in AU, as it is laid out once it is marked ready, else as it is aimed at; null while neither is known.</summary>
+    public decimal? Total => IsReady && Load.LaidOut is { } laidOut ? laidOut.Au : Load.Target?.Au;
 
-    /// <summary>The week without its matches in AU, never below 0; null while no target is set.</summary>
+    /// <summary>Marked ready: what is laid out on its days is what will be done.</summary>
+    public bool IsReady { get; private init; }
+
+    /// <summary>The week without its matches in AU, never below 0; null while the whole is not known.</summary>
     public decimal? Training => Total is { } total ? Math.Max(0, total - Load.Match.Au) : null;
 
     public bool IsPreparation => Phase?.Phase.Kind is PhaseKind.GeneralPreparation or PhaseKind.SpecificPreparation or PhaseKind.PreCompetition;
@@ -67,7 +70,7 @@ internal sealed record PlanWeek(SeasonWeek Week, PhaseRun? Phase, WeekKind? Kind
     public static PlanWeek Of(Season season, Setup setup, SeasonWeek week, PhaseRun? phase, ImmutableArray<Match> matches, IReadOnlyList<Event> events)
     {
         var levels = setup.Qualities.Select(quality => (quality.Kind, Level: (int)season.EmphasisOf(week.Id, quality.Id))).Where(quality => quality.Level > 0).ToList();
-        var made = new PlanWeek(week, phase, season.KindOf(week.Id), WeekLoad.Of(season, setup, week), matches, AvailabilityOf(week, events)) { HasEmphasis = levels.Count > 0 };
+        var made = new PlanWeek(week, phase, season.KindOf(week.Id), WeekLoad.Of(season, setup, week), matches, AvailabilityOf(week, events)) { HasEmphasis = levels.Count > 0, IsReady = season.IsReady(week.Id) };
         foreach (var (kind, level) in levels) made.exposures[(int)kind] += level;
         return made;
     }

@@ -6,7 +6,7 @@ namespace Seasonwright.Core.Rules;
 
 /// <summary>
 /// Where an edit becomes a step or a refusal with the rulebook's say in it: a stop holds back what would be published, what is
-/// accepted is what the rulebook finds now, and a figure takes only what its rule can read. Replay asks neither, see <see cref="Decider"/>.
+/// accepted is what the rulebook finds now, a dose is of a quality on the team's list, and a figure takes only what its rule can read. Replay asks neither, see <see cref="Decider"/>.
 /// </summary>
 public static class RuledDecider
 {
@@ -16,6 +16,12 @@ public static class RuledDecider
         if (edit is AcceptFinding accept) return Rulebook.Check(season, setup).Find(accept.Finding) is { } finding
             ? Decider.Decide(season, accept with { Acceptance = finding.AcceptedFor(accept.Acceptance) })
             : new Refused([Refusal.Say("finding-gone", "finding", Rulebook.Find(accept.Finding.Rule)?.Name ?? accept.Finding.Rule)]);
+        // What a season knew of a quality since taken off the list stays.
+        if (edit is SetSession { Session: var session } && (session.Doses ?? []).FirstOrDefault(dose => setup.Qualities.All(quality => quality.Id != dose.Quality)
+            && season.Session(session.Id)?.Doses?.Any(old => old.Quality == dose.Quality) != true) is { } unknown)
+        {
+            return new Refused([Refusal.Say("quality-unknown", $"session/{session.Id}.doses", unknown.Quality)]);
+        }
         if (edit is not Publish) return Decider.Decide(season, edit);
         var stops = Rulebook.Check(season, setup).Stops.ToList();
         return stops.Count == 0

@@ -96,6 +96,16 @@ public readonly record struct TestDayId(string Text) : ISubject<TestDayId>
     public override string ToString() => Text;
 }
 
+/// <summary>A session of training on a day.</summary>
+public readonly record struct SessionId(string Text) : ISubject<SessionId>
+{
+    public string Text { get; } = IdText.Check(Text);
+
+    public static SessionId Parse(string text) => new(text);
+
+    public override string ToString() => Text;
+}
+
 /// <summary>A note over days.</summary>
 public readonly record struct NoteId(string Text) : ISubject<NoteId>
 {

@@ -12,9 +12,10 @@ public sealed record Outside(
     ImmutableArray<Match> Undated,
     ImmutableArray<Event> Events,
     ImmutableArray<TestDay> TestDays,
+    ImmutableArray<Session> Sessions,
     ImmutableArray<Note> Notes)
 {
-    public int Count => Weeks.Length + Matches.Length + Undated.Length + Events.Length + TestDays.Length + Notes.Length;
+    public int Count => Weeks.Length + Matches.Length + Undated.Length + Events.Length + TestDays.Length + Sessions.Length + Notes.Length;
 
     internal static Outside Of(Season season)
     {
@@ -29,6 +30,7 @@ public sealed record Outside(
             [.. season.AllMatches.Where(match => match.Day is null)],
             [.. season.AllEvents.Where(e => IsOut(e.Days))],
             [.. season.AllTestDays.Where(test => season.WeekOf(test.Day) is null)],
+            [.. season.AllSessions.Where(session => season.WeekOf(session.Day) is null)],
             [.. season.Facts.All(SeasonFacets.Note).Select(note => note.Value).Where(note => IsOut(note.Days)).OrderBy(note => note.Days)]);
     }
 

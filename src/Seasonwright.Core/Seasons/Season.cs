@@ -14,6 +14,7 @@ public sealed class Season : IEquatable<Season>
     private readonly Lazy<ImmutableArray<SeasonWeek>> weeks;
     private readonly Lazy<ImmutableDictionary<WeekId, SeasonWeek>> weeksById;
     private readonly Lazy<ImmutableArray<Match>> allMatches;
+    private readonly Lazy<ImmutableArray<Session>> allSessions;
     private readonly Lazy<ImmutableArray<PhaseRun>> phases;
     private readonly Lazy<ImmutableArray<BlockRun>> blocks;
 
@@ -26,6 +27,8 @@ public sealed class Season : IEquatable<Season>
         weeksById = new(() => weeks.Value.ToImmutableDictionary(week => week.Id));
         allMatches = new(() => [.. Facts.All(SeasonFacets.Match).Select(match => match.Value)
             .OrderBy(match => match.Day ?? DateOnly.MaxValue).ThenBy(match => match.KickOff ?? TimeOnly.MaxValue).ThenBy(match => match.Id.Text, StringComparer.Ordinal)]);
+        allSessions = new(() => [.. Facts.All(SeasonFacets.Session).Select(session => session.Value)
+            .OrderBy(session => session.Day).ThenBy(session => session.Begins).ThenBy(session => session.Id.Text, StringComparer.Ordinal)]);
         phases = new(() => [.. PhaseRuns()]);
         blocks = new(() => [.. BlockRuns()]);
     }
@@ -74,6 +77,16 @@ public sealed class Season : IEquatable<Season>
     public IEnumerable<TestDay> TestDays => AllTestDays.Where(test => WeekOf(test.Day) is not null);
 
     public IEnumerable<TestDay> AllTestDays => Facts.All(SeasonFacets.TestDay).Select(test => test.Value).OrderBy(test => test.Day);
+
+    /// <summary>Sessions on days of the season, by day and start, cancelled ones included.</summary>
+    public IEnumerable<Session> Sessions => AllSessions.Where(session => WeekOf(session.Day) is not null);
+
+    public ImmutableArray<Session> AllSessions => allSessions.Value;
+
+    public Session? Session(SessionId id) => Facts.Find(SeasonFacets.Session, id);
+
+    /// <summary>Sessions of a week, by day and start, cancelled ones included.</summary>
+    public IEnumerable<Session> SessionsIn(SeasonWeek week) => AllSessions.Where(session => week.Days.Contains(session.Day));
 
     public IEnumerable<Note> Notes => Facts.All(SeasonFacets.Note).Select(note => note.Value).Where(note => Touches(note.Days)).OrderBy(note => note.Days);
 

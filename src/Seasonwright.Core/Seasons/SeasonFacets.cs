@@ -18,6 +18,7 @@ public static class SeasonFacets
     public static readonly Facet<MatchId, Match> Match = new("match");
     public static readonly Facet<EventId, Event> Event = new("event");
     public static readonly Facet<TestDayId, TestDay> TestDay = new("test");
+    public static readonly Facet<SessionId, Session> Session = new("session");
     public static readonly Facet<NoteId, Note> Note = new("note");
 
     public static readonly Facet<PhaseId, Phase> Phase = new("phase");
@@ -52,7 +53,7 @@ public static class SeasonFacets
 
     public static ImmutableArray<Facet> All { get; } =
     [
-        Frame, Team, Staff, Goal, Match, Event, TestDay, Note, Phase, Block, WeekPhase, WeekBlock, WeekKind, WeekLoad, WeekEmphasis,
+        Frame, Team, Staff, Goal, Match, Event, TestDay, Session, Note, Phase, Block, WeekPhase, WeekBlock, WeekKind, WeekLoad, WeekEmphasis,
         WeekPractices, WeekNote, PracticeWish, WeekLock, WeekReady, Track, TrackCell, Group, GroupWeek, GroupEmphasis, Publication, Accepted, Brief,
     ];
 }

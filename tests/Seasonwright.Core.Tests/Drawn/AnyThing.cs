@@ -72,6 +72,21 @@ internal static class AnyThing
     /// <summary>As listed, or with what a list said of a day of its own.</summary>
     public static readonly Gen<TestDay> TestDays = Gen.Select(TestDaysAsListed, Gen.Null(TestDaysAsListed), (test, listed) => listed is null ? test : test.ListedAs(listed with { Source = test.Source }));
 
+    private static readonly Gen<Dose> Doses = Gen.Select(QualityIds, Gen.Nullable(Gen.Frequency((20, Gen.Int[1, 60]), (1, Gen.Int[-1, 61]))), Gen.Nullable(Gen.Int[19, 131].Select(n => new Core.Quantities.Percent(n))), Gen.Nullable(Gen.Int[1, 500]), Gen.Nullable(Gen.Int[1, 3000]),
+        (quality, sets, top, contacts, metres) => new Dose(quality, sets, top, contacts, metres));
+
+    private static readonly Gen<Wave> Waves = Gen.Select(Texts, AnyTime, Gen.Nullable(GroupIds), (name, start, group) => new Wave(name, start, group));
+
+    /// <summary>On few days, so that they meet: a day holds three of one owner's.</summary>
+    private static readonly Gen<DateOnly> SessionDays = Gen.Frequency((1, AnyDay), (3, Gen.Int[0, 5].Select(days => new DateOnly(2027, 8, 2).AddDays(days))));
+
+    public static readonly Gen<Session> PlacedSessions = Gen.Select(
+        Gen.Select(SessionIds, SessionDays, Gen.Enum<DaySlot>(), Gen.Enum<SessionKind>()),
+        Gen.Select(Gen.Frequency((20, Gen.Int[5, 240]), (1, Gen.Int[0, 600])).Select(n => new Core.Quantities.Minutes(n)), AnyRpe, MaybeTexts, Gen.Nullable(AnyTime)),
+        Gen.Select(MaybeTexts, Gen.Frequency((4, Gen.Const((ValueList<GroupId>?)null)), (1, ListOf(GroupIds, 2).Select(groups => (ValueList<GroupId>?)groups)))),
+        Gen.Select(Gen.Null(ListOf(Doses, 2)), Gen.Null(ListOf(Waves, 2)), Gen.Bool, Gen.Bool),
+        (when, how, whom, more) => new Session(when.Item1, when.Item2, when.Item3, when.Item4, how.Item1, how.Item2, how.Item3, how.Item4, whom.Item1, whom.Item2, more.Item1, more.Item2, more.Item3, more.Item4));
+
     public static readonly Gen<Note> Notes = Gen.Select(NoteIds, DaySpans, Texts, (id, days, text) => new Note(id, days, text));
 
     public static readonly Gen<Goal> Goals = Gen.Select(GoalIds, Gen.Int[0, 4], Texts, Gen.Nullable(Gen.Int.Select(n => n / 10m)), Gen.Nullable(AnyDay), Gen.Nullable(QualityIds),
@@ -104,6 +119,7 @@ internal static class AnyThing
         Matches.Select(m => (SeasonFacets.Match.Of(m.Id), (object)m)),
         Events.Select(e => (SeasonFacets.Event.Of(e.Id), (object)e)),
         TestDays.Select(d => (SeasonFacets.TestDay.Of(d.Id), (object)d)),
+        PlacedSessions.Select(s => (SeasonFacets.Session.Of(s.Id), (object)s)),
         Notes.Select(n => (SeasonFacets.Note.Of(n.Id), (object)n)),
         Goals.Select(g => (SeasonFacets.Goal.Of(g.Id), (object)g)),
         Tracks.Select(t => (SeasonFacets.Track.Of(t.Id), (object)t)),

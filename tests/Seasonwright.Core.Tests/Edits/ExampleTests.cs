@@ -12,6 +12,8 @@ public class ExampleTests
 {
     private static readonly DateOnly Saturday = new(2027, 10, 16);
 
+    private static readonly Session Gym = new(new("gym"), new(2027, 7, 6), DaySlot.Morning, SessionKind.LowerStrength, new Minutes(60), new Rpe(7));
+
     private static readonly SeasonEdit Start = new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, new(Enumerable.Range(1, 20).Select(n => new WeekId($"w{n}"))), new("Harbour Vale"));
 
     private static readonly Season Season = History.After(Start,
@@ -21,6 +23,9 @@ public class ExampleTests
         new SetMatch(new Match(new("n"), null, Status: MatchStatus.Conditional, Condition: new Condition(new MatchId("m"), Words: "if we win"))),
         new SetEvent(new Event(new("e"), EventKind.Camp, "Camp", new DaySpan(new(2027, 8, 2), new(2027, 8, 6)))),
         new SetTestDay(new TestDay(new("d"), new DateOnly(2027, 7, 8), "Jump")),
+        new SetSession(Gym),
+        new SetGroup(new GroupLine(new("own"), "Keepers")),
+        new SetSession(Gym with { Id = new("own"), Kind = SessionKind.Practice, Groups = new([new("own")]) }),
         new SetNote(new Note(new("o"), DaySpan.Of(new(2027, 7, 8)), "Hall closed")),
         new SetGoal(new Goal(new("g"), 1, "Jump height, cm")),
         new SetTrack(new Track(new("t"), "Room", TrackForm.Text)),
@@ -59,6 +64,14 @@ public class ExampleTests
         new(new RemoveEvent(new("e")), "Removed Camp", "event/e"),
         new(new SetTestDay(new TestDay(new("d"), new DateOnly(2027, 7, 9), "Jump")), "Set the test day Jump on Fri 9 Jul 2027", "test/d"),
         new(new RemoveTestDay(new("d")), "Removed the test day Jump", "test/d"),
+        new(new SetSession(Gym with { Id = new("new"), Name = "Legs", Start = new TimeOnly(8, 30) }), "Added Legs, Tue 6 Jul 2027, morning", "session/new"),
+        new(new SetSession(Gym with { Day = new(2027, 7, 7), Slot = DaySlot.Evening, Minutes = new Minutes(45) }), "Lower-body strength, Tue 6 Jul 2027, morning: moved to Wed 7 Jul 2027, evening, shortened to 45 min", "session/gym"),
+        new(new SetSession(Gym with { Minutes = new Minutes(75), Rpe = new Rpe(8) }), "Lower-body strength, Tue 6 Jul 2027, morning: lengthened to 75 min, harder, RPE 8", "session/gym"),
+        new(new SetSession(Gym with { Rpe = new Rpe(5.5m), Start = new TimeOnly(9, 0), Groups = new([new("r")]) }), "Lower-body strength, Tue 6 Jul 2027, morning: start open → 09:00, easier, RPE 5.5, for changed", "session/gym"),
+        new(new SetSession(Gym with { IsCancelled = true }), "Lower-body strength, Tue 6 Jul 2027, morning: cancelled", "session/gym"),
+        new(new SetSession(Gym), "Lower-body strength, Tue 6 Jul 2027, morning: as it was", ""),
+        new(new RemoveSession(new("gym")), "Removed Lower-body strength, Tue 6 Jul 2027, morning", "session/gym"),
+        new(new RemoveGroup(new("own")), "Removed the group Keepers", "group/own session/own"),
         new(new SetNote(new Note(new("o2"), DaySpan.Of(Saturday), "Derby")), "Wrote a note from 16 Oct 2027", "note/o2"),
         new(new RemoveNote(new("o")), "Removed the note Hall closed", "note/o"),
         new(new PaintPhase(new("w3"), new("w4"), new("q"), PhaseKind.Competition, new("rest")), "Painted Competition over weeks 3 to 4", "phase/q phase/rest week.phase/w3 week.phase/w4 week.phase/w5 week.phase/w6"),
@@ -94,7 +107,7 @@ public class ExampleTests
         new(new SetGroupWeek(new("r"), new("w1"), new("w1"), null), "Took back the load of Rookies in week 1", "group.week/r:w1"),
         new(new SetGroupEmphasis(new("r"), new("w1"), new("w1"), new("power"), Emphasis.None), "Set Power to none for Rookies in week 1", "group.emphasis/r:w1:power"),
         new(new SetGroupEmphasis(new("r"), new("w1"), new("w1"), new("gliding"), null), "Took back a quality the team no longer plans for Rookies in week 1", ""),
-        new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Moves, ValueList<WeekId>.Empty), "Moved the season to start on 12 Jul 2027, the plan with it", "frame test/d"),
+        new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Moves, ValueList<WeekId>.Empty), "Moved the season to start on 12 Jul 2027, the plan with it", "frame session/gym session/own test/d"),
         new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Stays, new([new("w21")])), "Moved the season's start to 12 Jul 2027, the plan stayed", "frame"),
         new(new Resize(18, ValueList<WeekId>.Empty), "Changed the season from 20 to 18 weeks", "frame"),
         new(new AcceptFinding(new("match-gap-short", "short", "week/w3"), new Acceptance("Cup tie", 20m, "")), "Accepted a finding of match-gap-short: Cup tie", "accepted/match-gap-short:short:week/w3"),

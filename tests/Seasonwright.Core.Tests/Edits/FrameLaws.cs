@@ -36,7 +36,8 @@ public class FrameLaws
         Assert.Equal(
             season.Facts.All(SeasonFacets.TestDay).Select(test => (test.Value with { Day = test.Value.Day.AddDays(7 * weeks) }).ListedAs(test.Value.AsListed())),
             moved.Facts.All(SeasonFacets.TestDay).Select(test => test.Value));
-        Assert.All(Step.Between(season.Facts, moved.Facts).Changes, change => Assert.True(change.Key.Facet is "frame" or "test"));
+        Assert.Equal(season.AllSessions.Select(session => session with { Day = session.Day.AddDays(7 * weeks) }), moved.AllSessions);
+        Assert.All(Step.Between(season.Facts, moved.Facts).Changes, change => Assert.True(change.Key.Facet is "frame" or "test" or "session"));
         Assert.Equal(season, Done(moved, edit with { FirstDay = season.Frame.FirstDay }));
     }, iter: 300);
 
@@ -52,6 +53,7 @@ public class FrameLaws
             // Not more than half a week from the way the season went.
             Assert.InRange(now.Day.DayNumber - was.Day.DayNumber - days, -9, 9);
         }
+        foreach (var (was, now) in season.AllSessions.Zip(moved.AllSessions)) Assert.Equal((was.Id, was.Day.DayOfWeek), (now.Id, now.Day.DayOfWeek));
         Assert.Equal(season, Done(moved, new Redate(season.Frame.FirstDay, season.Frame.WeekStart, RedatePlan.Moves, NoWeeks)));
     }, iter: 300);
 

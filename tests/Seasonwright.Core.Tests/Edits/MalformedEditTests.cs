@@ -13,7 +13,9 @@ public class MalformedEditTests
 {
     private static readonly DateOnly Day = new(2027, 10, 16);
 
-    private static readonly Season Season = History.After(
+    private static readonly Session Practice = new(new("s"), Day, DaySlot.Evening, SessionKind.Practice, new Minutes(90), new Rpe(5));
+
+    private static readonly Season Season = History.After([
         new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, Weeks(20), new("Harbour Vale")),
         new PaintPhase(new("w1"), new("w9"), new("p"), PhaseKind.GeneralPreparation, new("x")),
         new PaintBlock(new("w1"), new("w9"), new("b"), BlockKind.Base, new("x")),
@@ -26,9 +28,43 @@ public class MalformedEditTests
         new SetTrack(new Track(new("days"), "Bus", TrackForm.Text, TrackGrain.Day)),
         new SetCells(new([new(new("text"), CellPlace.Of(new WeekId("w1")), "small")])),
         new SetGoal(new Goal(new("g1"), 1, "a")), new SetGoal(new Goal(new("g2"), 2, "b")), new SetGoal(new Goal(new("g3"), 3, "c")),
-        new LockWeeks(new("w7"), new("w7"), true));
+        new LockWeeks(new("w7"), new("w7"), true), .. FullDays()]);
+
+    private static IEnumerable<Case> Sessions()
+    {
+        foreach (var minutes in new[] { 0, 4, 481, 1440 }) yield return new(new SetSession(Practice with { Minutes = new Minutes(minutes) }), "session-number", "session/s.minutes");
+        foreach (var sets in new[] { int.MinValue, -1, 0, 61, int.MaxValue }) yield return new(new SetSession(Practice with { Doses = new([new Dose(new("power"), sets)]) }), "session-number", "session/s.doses.sets");
+        foreach (var top in new[] { 0, 19, 131, 300 }) yield return new(new SetSession(Practice with { Doses = new([new Dose(new("power"), 3, new Percent(top))]) }), "session-number", "session/s.doses.top");
+        foreach (var contacts in new[] { int.MinValue, -1, 0, 501, int.MaxValue }) yield return new(new SetSession(Practice with { Doses = new([new Dose(new("power"), Contacts: contacts)]) }), "session-number", "session/s.doses.contacts");
+        foreach (var metres in new[] { int.MinValue, -1, 0, 3001, int.MaxValue }) yield return new(new SetSession(Practice with { Doses = new([new Dose(new("power"), Metres: metres)]) }), "session-number", "session/s.doses.metres");
+        yield return new(new SetSession(Practice with { Doses = Enumerable.Range(1, 11).Select(n => new Dose(new($"q{n}"))).ToValueList() }), "session-number", "session/s.doses");
+        yield return new(new SetSession(Practice with { Doses = new([new(new("power")), new(new("power"), 3)]) }), "session-twice", "session/s.doses");
+        yield return new(new SetSession(Practice with { Waves = Enumerable.Range(1, 7).Select(n => new Wave($"{n}", new(8, n))).ToValueList() }), "session-number", "session/s.waves");
+        yield return new(new SetSession(Practice with { Waves = new([new("Early", new(8, 0)), new("Early", new(9, 0))]) }), "session-twice", "session/s.waves");
+        yield return new(new SetSession(Practice with { Groups = ValueList<GroupId>.Empty }), "session-number", "session/s.groups");
+        yield return new(new SetSession(Practice with { Groups = new([new("r"), new("r")]) }), "session-twice", "session/s.groups");
+        // A day with three practices for everyone, and one with two and one of the rookies' own.
+        yield return new(new SetSession(Practice with { Day = Day.AddDays(1) }), "session-day-full", "session/s.day");
+        yield return new(new SetSession(Practice with { Day = Day.AddDays(1), Groups = new([new("r")]) }), "session-day-full", "session/s.day");
+        yield return new(new SetSession(Practice with { Day = Day.AddDays(2) }), "session-day-full", "session/s.day");
+        yield return new(new SetSession(Practice with { Day = Day.AddDays(2), Groups = new([new("r")]) }), "session-day-full", "session/s.day");
+    }
+
+    private static IEnumerable<SeasonEdit> FullDays() => Enumerable.Range(1, 6).Select(n => new SetSession(Practice with { Id = new($"full{n}"), Day = Day.AddDays(n < 4 ? 1 : 2), Groups = n == 6 ? new([new("r")]) : null }));
 
     private static ValueList<WeekId> Weeks(int count, string prefix = "w") => Enumerable.Range(1, count).Select(n => new WeekId($"{prefix}{n}")).ToValueList();
+
+    [Fact]
+    public void A_full_day_takes_what_nobody_has_too_much_of()
+    {
+        foreach (var session in new[]
+        {
+            Practice with { Day = Day.AddDays(1), Kind = SessionKind.Power },
+            Practice with { Day = Day.AddDays(1), IsCancelled = true },
+            Practice with { Day = Day.AddDays(1), Id = new("full1"), Minutes = new Minutes(60) },
+            Practice with { Day = Day.AddDays(2), Groups = new([new("other")]) },
+        }) Assert.IsType<Accepted>(Decider.Decide(History.After(Season, new SetGroup(new GroupLine(new("other"), "Others"))), new SetSession(session)));
+    }
 
     private sealed record Case(Edit Edit, string Id, string Subject);
 
@@ -52,6 +88,7 @@ public class MalformedEditTests
             yield return new(new SetGoal(new Goal(new("g1"), 1, text)), id, "goal/g1.measure");
             yield return new(new SetEvent(new Event(new("e"), EventKind.Camp, text, DaySpan.Of(Day))), id, "event/e.title");
             yield return new(new SetTestDay(new TestDay(new("d"), Day, text)), id, "test/d.battery");
+            yield return new(new SetSession(Practice with { Waves = new([new(text, new(8, 0))]) }), id, "session/s.waves");
             yield return new(new SetTrack(new Track(new("t"), text, TrackForm.Text)), id, "track/t.name");
             yield return new(new SetTrack(new Track(new("t"), "Hall", TrackForm.Choice, Choices: new(["A", text]))), id, "track/t.choices");
             yield return new(new SetGroup(new GroupLine(new("r"), text)), id, "group/r.name");
@@ -67,6 +104,9 @@ public class MalformedEditTests
             yield return new(new RenamePhase(new("p"), text), id, "phase/p.name");
             yield return new(new RenameBlock(new("b"), text), id, "block/b.name");
             yield return new(new Publish(text), id, "name");
+            yield return new(new SetSession(Practice with { Name = text }), id, "session/s.name");
+            yield return new(new SetSession(Practice with { Place = text }), id, "session/s.place");
+            yield return new(new SetSession(Practice with { Waves = new([new(text, new(8, 0))]) }), id, "session/s.waves");
             yield return new(new SetTestDay(new TestDay(new("d"), Day, "Jump", text)), id, "test/d.part");
             yield return new(new SetTestDay(new TestDay(new("d"), Day, "Jump", For: text)), id, "test/d.for");
             yield return new(new ImportFixtures(ValueList<Match>.Empty, text), id, "from");
@@ -124,6 +164,7 @@ public class MalformedEditTests
             yield return new(new SetEvent(new Event(new("e"), EventKind.Travel, "Away", DaySpan.Of(Day), Legs: new([new Leg(Day, ArrivalDay: day)]))), "day-impossible", "event/e.leg");
             yield return new(new ImportEvents(new([new Event(new("e"), EventKind.Camp, "Camp", DaySpan.Of(day))]), ValueList<TestDay>.Empty, "list"), "day-impossible", "event/e.last");
             yield return new(new SetTestDay(new TestDay(new("d"), day, "Jump")), "day-impossible", "test/d.day");
+            yield return new(new SetSession(Practice with { Day = day }), "day-impossible", "session/s.day");
             yield return new(new SetNote(new Note(new("o"), DaySpan.Of(day), "a")), "day-impossible", "note/o.first");
             yield return new(new SetGoal(new Goal(new("g1"), 1, "a", By: day)), "day-impossible", "goal/g1.by");
             yield return new(new SetCells(new([new(new("days"), CellPlace.Of(day), "a")])), "day-impossible", "track/days");
@@ -187,6 +228,9 @@ public class MalformedEditTests
             yield return new(new ImportFixtures(new([new Match(new("n"), Day, Condition: new Condition(new MatchId(id)))]), "list"), "match-unknown", $"match/{id}");
             yield return new(new RemoveEvent(new(id)), "event-unknown", $"event/{id}");
             yield return new(new RemoveTestDay(new(id)), "test-unknown", $"test/{id}");
+            yield return new(new RemoveSession(new(id)), "session-unknown", $"session/{id}");
+            yield return new(new SetSession(Practice with { Groups = new([new("r"), new(id)]) }), "group-unknown", $"group/{id}");
+            yield return new(new SetSession(Practice with { Groups = new([new("r")]), Waves = new([new("Early", new(8, 0), new(id))]) }), "wave-group", "session/s.waves");
             yield return new(new RemoveNote(new(id)), "note-unknown", $"note/{id}");
             yield return new(new RemoveGoal(new(id)), "goal-unknown", $"goal/{id}");
             yield return new(new RemoveGroup(new(id)), "group-unknown", $"group/{id}");
@@ -271,7 +315,7 @@ public class MalformedEditTests
         yield return new(new ImportEvents(Enumerable.Range(0, 501).Select(n => item with { Id = new($"e{n}") }).ToValueList(), ValueList<TestDay>.Empty, "list"), "import-large", "events");
     }
 
-    private static readonly Case[] All = [.. Texts(), .. Days(), .. Spans(), .. Unknown(), .. Numbers(), .. Cells(), .. Lists()];
+    private static readonly Case[] All = [.. Texts(), .. Days(), .. Spans(), .. Unknown(), .. Numbers(), .. Cells(), .. Lists(), .. Sessions()];
 
     [Fact]
     public void Every_one_is_refused_in_words()

@@ -9,7 +9,7 @@ namespace Seasonwright.Core.Tests.Edits;
 
 public class NextSeasonLaws
 {
-    private static readonly string[] Behind = ["match", "note", "week.note", "week.wish", "week.lock", "week.ready", "publication", "accepted"];
+    private static readonly string[] Behind = ["match", "session", "note", "week.note", "week.wish", "week.lock", "week.ready", "publication", "accepted"];
 
     private static readonly string[] Dated = ["frame", "team", "event", "test", "goal", "track.cell", "week.kind", "brief"];
 

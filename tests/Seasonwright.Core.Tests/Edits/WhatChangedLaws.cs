@@ -14,7 +14,7 @@ public class WhatChangedLaws
     /// <summary>Everything a head coach is told of, for the weeks of one season as another one sees them.</summary>
     private static FactSet Spoken(Season season, Season latest)
     {
-        string[] whole = ["match", "event", "test", "note", "goal"];
+        string[] whole = ["match", "event", "test", "session", "note", "goal"];
         var facts = season.Facts.Keys.Where(key => whole.Contains(key.Facet, StringComparer.Ordinal)).Aggregate(FactSet.Empty, (sum, key) => sum.With(key, season.Facts[key]));
         facts = facts.With(new Key("days", ""), season.Days);
         foreach (var id in latest.Weeks.Select(week => week.Id))
@@ -55,11 +55,14 @@ public class WhatChangedLaws
 
     private static Setup Done(Setup setup, SetupEdit edit) => setup.With(Assert.IsType<Accepted>(Decider.Decide(setup, edit)).Step);
 
+    private static readonly Session Gym = new(new("gym"), new(2027, 7, 6), DaySlot.Morning, SessionKind.LowerStrength, new Minutes(60), new Rpe(7));
+
     private static readonly Season Season = History.After(
         new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, Enumerable.Range(1, 20).Select(n => new WeekId($"w{n}")).ToValueList(), new("Harbour Vale")),
         new PaintPhase(new("w1"), new("w8"), new("p"), PhaseKind.GeneralPreparation, new("x")),
         new SetMatch(new Match(new("m"), new DateOnly(2027, 10, 16), Opponent: "Turnes", Venue: Venue.Home)),
-        new SetEvent(new Event(new("e"), EventKind.Camp, "Camp", new DaySpan(new(2027, 8, 2), new(2027, 8, 6)))));
+        new SetEvent(new Event(new("e"), EventKind.Camp, "Camp", new DaySpan(new(2027, 8, 2), new(2027, 8, 6)))),
+        new SetSession(Gym));
 
     public static TheoryData<SeasonEdit, string[]> Examples => new()
     {
@@ -78,6 +81,10 @@ public class WhatChangedLaws
         { new SetEvent(new Event(new("e"), EventKind.Camp, "Camp", new DaySpan(new(2027, 8, 2), new(2027, 8, 6)), Source: new EventSource("club.csv", "Camp", Vanished: true))), ["Camp, Mon 2 Aug 2027 to Fri 6 Aug 2027: on its list yes → no"] },
         { new RemoveEvent(new("e")), ["Gone: Camp, Mon 2 Aug 2027 to Fri 6 Aug 2027"] },
         { new SetTestDay(new TestDay(new("d"), new DateOnly(2027, 7, 8), "Jump")), ["New: Jump, Thu 8 Jul 2027"] },
+        { new SetSession(Gym with { Id = new("new"), Day = new(2027, 7, 8) }), ["New: Lower-body strength, Thu 8 Jul 2027, morning"] },
+        { new SetSession(Gym with { Day = new(2027, 7, 7), Minutes = new Minutes(40) }), ["Lower-body strength, Tue 6 Jul 2027, morning is now Lower-body strength, Wed 7 Jul 2027, morning; shortened to 40 min"] },
+        { new SetSession(Gym with { IsCancelled = true }), ["Lower-body strength, Tue 6 Jul 2027, morning: cancelled"] },
+        { new RemoveSession(Gym.Id), ["Gone: Lower-body strength, Tue 6 Jul 2027, morning"] },
         { new SetNote(new Note(new("o"), DaySpan.Of(new(2027, 7, 8)), "Hall closed")), ["New: \"Hall closed\", Thu 8 Jul 2027"] },
         { new SetGoal(new Goal(new("g"), 1, "Countermovement jump, cm")), ["New: Countermovement jump, cm"] },
         { new PaintPhase(new("w8"), new("w10"), new("q"), PhaseKind.Competition, new("x"), "League"), ["Phase from Mon 23 Aug 2027 to Sun 29 Aug 2027: League (was General preparation)", "Phase from Mon 30 Aug 2027 to Sun 12 Sep 2027: League (was nothing)"] },

@@ -66,6 +66,12 @@ internal static class Whole
             Assert.Same(week, season.WeekOf(week.Days.First));
             Assert.Same(week, season.WeekOf(week.Days.Last));
             var load = WeekLoad.Of(season, setup, week);
+            var days = DayLoad.Of(season, setup, week);
+            Assert.Equal(week.Days.Days(), days.Select(day => day.Day));
+            Assert.Equal(load.Match.Au, days.Sum(day => day.Match.Au));
+            Assert.Equal(load.Placed?.Au ?? 0, days.Sum(day => day.Ours.Au));
+            Assert.True(days.All(day => day.Practice is null) || load.Practice!.Value.Au == days.Sum(day => day.Practice!.Value.Au));
+            Assert.True(load.LaidOut is null || load.Placed is not null);
             Assert.True(load.Ours is null || load.Ours.Value.Au <= load.Target!.Value.Au);
             Assert.True(season.PhaseOf(week) is null || season.Phases.Contains(season.PhaseOf(week)!));
             Assert.True(season.BlockOf(week) is null || season.BlockOf(week)!.Pattern.Length >= 0);
@@ -77,6 +83,8 @@ internal static class Whole
             season.Matches.Concat(outside.Matches).Concat(outside.Undated).Select(match => match.Id.Text).Order(StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.Equal(season.AllEvents.Count(), season.Events.Count() + outside.Events.Length);
         Assert.Equal(season.Facts.All(SeasonFacets.TestDay).Count(), season.TestDays.Count() + outside.TestDays.Length);
+        Assert.Equal(season.AllSessions.Length, season.Weeks.Sum(week => season.SessionsIn(week).Count()) + outside.Sessions.Length);
+        Assert.Equal(season.AllSessions, season.Sessions.Concat(outside.Sessions).OrderBy(session => session.Day).ThenBy(session => session.Begins).ThenBy(session => session.Id.Text, StringComparer.Ordinal));
         Assert.Equal(season.Facts.All(SeasonFacets.Note).Count(), season.Notes.Count() + outside.Notes.Length);
         Assert.True(season.Goals.Count() <= 3 && season.Tracks.Count() <= 40);
         Assert.Equal(season.MatchDays.Distinct().Order(), season.MatchDays);

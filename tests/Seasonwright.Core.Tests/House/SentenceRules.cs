@@ -15,6 +15,7 @@ public partial class SentenceRules
     private static readonly IReadOnlyList<string> Words =
     [
         .. Named<PhaseKind>("phase"), .. Named<BlockKind>("block"), .. Named<WeekKind>("kind"), .. Named<Emphasis>("emphasis"),
+        .. Named<SessionKind>("session"), .. Named<DaySlot>("slot"),
         .. Named<MatchStatus>("status"), .. Named<Venue>("match"), .. Named<StaffRole>("staff"),
         .. Named<RestrictionTag>("restriction"), .. Named<AvailabilityState>("availability"), .. Named<ReporterRole>("reporter"), .. Named<ReportedHow>("how"), .. Named<AbsenceKind>("absence"),
         .. SeasonFacets.All.Select(facet => $"comes.{facet}").Except(["comes.frame", "comes.team", .. Behind.Select(facet => $"comes.{facet}")], StringComparer.Ordinal),
@@ -24,7 +25,7 @@ public partial class SentenceRules
     private static IEnumerable<string> Named<T>(string family) where T : struct, Enum => Enum.GetNames<T>().Select(name => $"{family}.{name}");
 
     /// <summary>Families of which nothing comes along into the next season.</summary>
-    private static IEnumerable<string> Behind => ["match", "note", "week.note", "week.wish", "week.lock", "week.ready", "publication", "accepted"];
+    private static IEnumerable<string> Behind => ["match", "session", "note", "week.note", "week.wish", "week.lock", "week.ready", "publication", "accepted"];
 
     private static IEnumerable<string> TextOf(Func<string, bool> room) => Ground.SourceFiles.Where(room).Select(File.ReadAllText);
 

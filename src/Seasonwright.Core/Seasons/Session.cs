@@ -1,0 +1,47 @@
+using Seasonwright.Core.Quantities;
+
+namespace Seasonwright.Core.Seasons;
+
+/// <summary>A session of training on a day: a practice of the head coach's, or one of ours.</summary>
+/// <param name="Minutes">5 to 480.</param>
+/// <param name="Rpe">Intended effort.</param>
+/// <param name="Name">In the coach's words; null for the kind's own. No health details belong here.</param>
+/// <param name="Start">On the venue's clock; null where only the slot is known.</param>
+/// <param name="Groups">Whom it is for; null for everyone.</param>
+/// <param name="Doses">What it gives which quality, one dose each; null where nobody said: its kind's qualities then count.</param>
+/// <param name="Waves">Parts of the squad with a start of their own.</param>
+/// <param name="IsLocked">A proposal leaves it as it is.</param>
+/// <param name="IsCancelled">It was planned and does not take place.</param>
+public sealed record Session(
+    SessionId Id,
+    DateOnly Day,
+    DaySlot Slot,
+    SessionKind Kind,
+    Minutes Minutes,
+    Rpe Rpe,
+    string? Name = null,
+    TimeOnly? Start = null,
+    string? Place = null,
+    ValueList<GroupId>? Groups = null,
+    ValueList<Dose>? Doses = null,
+    ValueList<Wave>? Waves = null,
+    bool IsLocked = false,
+    bool IsCancelled = false)
+{
+    /// <summary>So many of one owner's sessions can one athlete have on a day.</summary>
+    public const int MostADay = 3;
+
+    public const int LeastMinutes = 5, MostMinutes = 480, MostDoses = 10, MostWaves = 6, MostGroups = 20;
+
+    /// <summary>Minutes x RPE; 0 where it is cancelled.</summary>
+    public Load Load => IsCancelled ? Load.Zero : Load.Of(Minutes, Rpe);
+
+    /// <summary>Not a practice of the head coach's.</summary>
+    public bool IsOurs => Kind != SessionKind.Practice;
+
+    /// <summary>When it begins as far as that is known.</summary>
+    public TimeOnly Begins => Start ?? Slot.UsualStart();
+
+    /// <summary>Whether it is for everyone or for this group among others.</summary>
+    public bool IsFor(GroupId group) => Groups is null || Groups.Contains(group);
+}
