@@ -15,6 +15,9 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
     /// <summary>Weeks after the fork that are worth showing beside each other.</summary>
     public const int Weeks = 8;
 
+    /// <summary>Plans that are made to find the two.</summary>
+    public const int Plans = 6;
+
     /// <summary>
     /// Plans each way alone, then both ways on from the weeks before the fork of each, and keeps the pair with fewer findings that can be
     /// mended, then of more value. A joint model would gain no more than the stages lose between them.
@@ -23,19 +26,21 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
     /// <param name="chance">How likely it is played, in per cent; weighs the values of the two ways.</param>
     /// <param name="findings">Counts what the rulebook has against a season and a plan could mend; the engine itself sees no rule.</param>
     /// <param name="id">As for <see cref="Proposals.Of"/>.</param>
-    /// <returns>Null for a match that is not conditional or has no day in the season.</returns>
+    /// <param name="tell">Hears after each how many of the <see cref="Plans"/> are made; null for nobody.</param>
+    /// <returns>Null for a match that is not conditional or has no day in the season, and where no week is left once it is known.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Branches? Of(Season season, Setup setup, Wishes wishes, MatchId match, int chance, Func<Season, int> findings, Func<string, string, string> id, CancellationToken cancel = default)
+    public static Branches? Of(Season season, Setup setup, Wishes wishes, MatchId match, int chance, Func<Season, int> findings, Func<string, string, string> id, Action<int>? tell = null, CancellationToken cancel = default)
     {
         if (season.Match(match) is not { Status: MatchStatus.Conditional } waiting || Fork(season, waiting) is not { } from) return null;
         if (wishes.From > from) from = wishes.From.Value;
+        var made = 0;
         var (happens, doesNot) = (After(season, [Settled(season, waiting, isPlayed: true)]), After(season, [Settled(season, waiting, isPlayed: false)]));
         doesNot = After(doesNot, NotPlayedWithout(season, match).Where(other => doesNot.Match(other.Id) is { IsOff: false }).Select(other => new SetMatch(other.CalledOff())));
         return new[] { happens, doesNot }.Select(PlannedFrom).OrderBy(both => both.Happens.Findings + both.DoesNot.Findings).ThenByDescending(both => chance * both.Happens.Proposal.Value + (100 - chance) * both.DoesNot.Proposal.Value).First();
 
         Branches PlannedFrom(Season alone)
         {
-            var proposal = Proposals.Of(alone, setup, wishes, 1, id, cancel: cancel)[0];
+            var proposal = Planned(alone, wishes);
             var before = Proposals.Part(alone, setup, proposal, week => season.Weeks[week].Days.First < from, _ => true, id);
             return new(from, before, On(happens, before), On(doesNot, before));
         }
@@ -43,9 +48,16 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
         Branch On(Season way, ValueList<SeasonEdit> before)
         {
             var planned = After(way, before);
-            var proposal = Proposals.Of(planned, setup, wishes with { From = from }, 1, id, cancel: cancel)[0];
+            var proposal = Planned(planned, wishes with { From = from });
             planned = After(planned, proposal.Edits);
             return new(planned, proposal, findings(planned));
+        }
+
+        Proposal Planned(Season way, Wishes asked)
+        {
+            var proposal = Proposals.Of(way, setup, asked, 1, id, cancel: cancel)[0];
+            tell?.Invoke(++made);
+            return proposal;
         }
     }
 

@@ -11,6 +11,9 @@ namespace Seasonwright.Solver;
 /// <param name="Short">What could not be kept, in order of weeks; empty for most seasons.</param>
 public sealed record EmphasisPlan(ValueList<ValueList<int>> Levels, ValueList<DateOnly> Tests, long Value, long Bound, bool IsProven, ValueList<Breach> Short)
 {
+    /// <summary>Test days that stand and have to give way, in order.</summary>
+    public ValueList<MovedTest> Moved { get; init; } = ValueList<MovedTest>.Empty;
+
     /// <summary>No emphasis yet, and no tests.</summary>
     public static EmphasisPlan None(Problem problem) => new(problem.Weeks.Select(_ => Enumerable.Repeat(0, ExposureTable.Qualities).ToValueList()).ToValueList(), [], 0, 0, false, []);
 }

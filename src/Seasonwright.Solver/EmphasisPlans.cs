@@ -21,7 +21,7 @@ public static class EmphasisPlans
             cancel.ThrowIfCancellationRequested();
             throw new InvalidOperationException($"Emphasis that may pay for everything it breaks was not found: {status}.");
         }
-        return new EmphasisPlan(model.Levels(solver), model.Tests(solver), (long)solver.ObjectiveValue, (long)Math.Ceiling(solver.BestObjectiveBound), status == CpSolverStatus.Optimal, [.. model.Short(solver).Select(one => one with { IsForced = IsForced(problem, structure, loads, one, cancel) })]);
+        return new EmphasisPlan(model.Levels(solver), model.Tests(solver), (long)solver.ObjectiveValue, (long)Math.Ceiling(solver.BestObjectiveBound), status == CpSolverStatus.Optimal, [.. model.Short(solver).Select(one => one with { IsForced = IsForced(problem, structure, loads, one, cancel) })]) { Moved = model.Moved };
     }
 
     /// <summary>Whether no emphasis keeps a condition, whatever it pays for the others.</summary>
@@ -29,6 +29,9 @@ public static class EmphasisPlans
     {
         cancel.ThrowIfCancellationRequested();
         using var solver = new CpSolver { StringParameters = Parameters };
-        return solver.Solve(new EmphasisModel(problem, structure, loads, breach).Model) == CpSolverStatus.Infeasible;
+        using var stop = cancel.Register(solver.StopSearch);
+        var status = solver.Solve(new EmphasisModel(problem, structure, loads, breach).Model);
+        cancel.ThrowIfCancellationRequested();
+        return status == CpSolverStatus.Infeasible;
     }
 }

@@ -55,7 +55,10 @@ public static class LoadPlans
     {
         cancel.ThrowIfCancellationRequested();
         using var solver = new CpSolver { StringParameters = Rewritten };
-        return solver.Solve(new LoadModel(problem, structure, breach).Model) == CpSolverStatus.Infeasible;
+        using var stop = cancel.Register(solver.StopSearch);
+        var status = solver.Solve(new LoadModel(problem, structure, breach).Model);
+        cancel.ThrowIfCancellationRequested();
+        return status == CpSolverStatus.Infeasible;
     }
 
     /// <summary>Hears of each solution; only from the first on can it be enough.</summary>

@@ -30,6 +30,9 @@ public sealed record PlannedWeek(
     bool IsSettled,
     ValueList<DateOnly> Closed)
 {
+    /// <summary>Settled only because a repair leaves it as it is.</summary>
+    public bool IsLeft { get; init; }
+
     /// <summary>Below this share no team training is planned. Common practice, no source.</summary>
     internal const int BreakBelow = 40;
 

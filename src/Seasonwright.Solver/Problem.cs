@@ -57,7 +57,7 @@ public sealed record Problem(
     private PhaseTime? TimeOf(PhaseKind phase) => Time.FirstOrDefault(time => time.Phase == phase) ?? (phase == PhaseKind.Peak ? TimeOf(PhaseKind.Competition) : null);
 
     /// <summary>Test days that stand already.</summary>
-    public ValueList<DateOnly> Tests { get; init; } = ValueList<DateOnly>.Empty;
+    public ValueList<PlannedTest> Tests { get; init; } = ValueList<PlannedTest>.Empty;
 
     /// <summary>Exposures that are entered, for each week by quality: facts in settled weeks; in the others of a plan that is repaired they are left at a price.</summary>
     public ValueList<ValueList<int>> Levels { get; init; } = ValueList<ValueList<int>>.Empty;
@@ -71,7 +71,7 @@ public sealed record Problem(
         var points = new Points(setup.ReferenceWeek);
         var weeks = WeeksOf(season, setup, wishes, points).ToValueList();
         var limits = Limits.Of(setup);
-        return new Problem(
+        var read = new Problem(
             weeks,
             CyclesOf(weeks, Math.Clamp(wishes.WeeksBetweenCompetitions, Brief.LeastWeeksBetween, Brief.MostWeeksBetween)).ToValueList(),
             wishes.Start ?? StartOf(setup),
@@ -92,8 +92,11 @@ public sealed record Problem(
             MostTests = wishes.Tests ?? int.MaxValue,
             Time = wishes.Time,
             PointsAnHour = AnHour(setup),
-            Tests = season.TestDays.Select(test => test.Day).Order().ToValueList(),
+            Tests = season.TestDays.Select(test => new PlannedTest(test.Id, test.Day, IsDisplaced: false)).ToValueList(),
         };
+        if (wishes.Stands is not { } agreed || read.Tests.Count == 0) return read;
+        var then = Of(agreed, setup, new Wishes());
+        return read with { Tests = read.Tests.Select(test => test with { IsDisplaced = !(test.Day < wishes.From) && !TestDays.IsLeft(read, test.Day) && TestDays.IsLeft(then, test.Day) }).ToValueList() };
     }
 
     private static ValueList<int> LevelsOf(Season season, Setup setup, SeasonWeek week) => Enumerable.Range(0, (int)QualityKind.Prevention)
@@ -127,14 +130,15 @@ public sealed record Problem(
             // Practices that were entered before a week was lost do not take place.
             var practice = WeekLoad.Of(season, setup, week).Practice is { } entered ? availability == 0 ? 0 : points.Of(entered) : (int?)null;
             var (wish, isPast) = (said.GetValueOrDefault(week.Id), week.Days.First < wishes.From);
-            var isSettled = isPast || season.IsLocked(week.Id) || wishes.Reach is { } reach && !disrupted.Exists(other => reach.Opens(week.Number, other));
+            var isLeft = !isPast && !season.IsLocked(week.Id) && wishes.Reach is { } reach && !disrupted.Exists(other => reach.Opens(week.Number, other));
+            var isSettled = isPast || season.IsLocked(week.Id) || isLeft;
             // A week that has begun, or is locked, and was lost since holds its matches and nothing of what was planned.
             var wasLost = isSettled && wish is null && wishes.Stands is not null && availability < PlannedWeek.BreakBelow && Availability(week, planned) >= PlannedWeek.BreakBelow;
             var load = points.Of(matches.Sum(match => (long)match.Au));
             var held = LockOf(season, week, wish, isSettled, points);
             var read = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, availability, matches,
                 load, practice, off, wasLost ? new WeekLock(held?.Phase, matches.Count > 0 ? WeekKind.Reduced : WeekKind.Break, load) : held,
-                stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null, week.Days.Days().Where(day => Left(day, events) == 0).ToValueList());
+                stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null, week.Days.Days().Where(day => Left(day, events) == 0).ToValueList()) { IsLeft = isLeft };
             off = read.IsOff ? off + read.Days : 0;
             yield return read;
         }

@@ -31,7 +31,6 @@ public static class Proposals
     /// </summary>
     private static ValueList<Proposal> Repaired(Season season, Setup setup, Wishes wishes, Season stands, Reach most, int count, Func<string, string, string> id, Watch watch, CancellationToken cancel)
     {
-        var silent = watch with { Tell = (_, _) => { } };
         var settled = wishes with { Reach = new Reach(0, 0), Disrupted = [] };
         var (then, now) = (Problem.Of(stands, setup, settled).Weeks, Problem.Of(season, setup, settled).Weeks);
         wishes = wishes with { LeftOut = Before().Aggregate(wishes.LeftOut, (all, one) => all.With(one)) };
@@ -41,8 +40,8 @@ public static class Proposals
         foreach (var (weeks, reach) in Reaches.Select(reach => (wishes.Disrupted, reach)).Prepend((wishes.Disrupted.Where(other.Contains).ToValueList(), new Reach(0, 0))).Distinct())
         {
             // Beyond what is allowed only where there is no plan within that opens a week around them.
-            if (best is not null && opened && reach?.IsWithin(most) != true) break;
-            var found = Found(season, setup, wishes with { Disrupted = weeks, Reach = reach }, count, id, reach is null ? watch : silent, cancel);
+            if (best is not null && (watch.Enough.IsCancellationRequested || opened && reach?.IsWithin(most) != true)) break;
+            var found = Found(season, setup, wishes with { Disrupted = weeks, Reach = reach }, count, id, watch with { Tell = (stage, plans) => watch.Tell(stage, best?.Found ?? plans) }, cancel);
             if (found.Count == 0) continue;
             opened |= reach is not { Before: 0, After: 0 };
             var broken = Breaches(found[0]).Where(breach => breach.Condition.Rule.Length > 0 || breach.Condition.IsDefinition).ToList();
@@ -54,7 +53,7 @@ public static class Proposals
 
         bool IsAsBefore(int week) => week < now.Count && week < then.Count && then[week].IsLike(now[week]);
 
-        IEnumerable<Breach> Before() => Found(stands, setup, settled, 1, id, silent, cancel) is [var stood] ? Breaches(stood).Where(breach => IsAsBefore(breach.Week)) : [];
+        IEnumerable<Breach> Before() => Found(stands, setup, settled, 1, id, Watch.None, cancel) is [var stood] ? Breaches(stood).Where(breach => IsAsBefore(breach.Week)) : [];
 
         static IEnumerable<Breach> Breaches(Proposal proposal) => proposal.Structure.Broken.Concat(proposal.Loads.Short).Concat(proposal.Emphasis.Short);
     }
@@ -64,24 +63,27 @@ public static class Proposals
         var problem = Problem.Of(season, setup, wishes);
         if (problem.Weeks.Count == 0) return [];
         var structures = count > 1 ? Structures.Several(problem, count, WeeksApart, cancel) : Structures.Best(problem, cancel: cancel) is { } best ? [best] : [];
-        if (structures.Count > 0) return structures.TakeWhile((_, at) => at == 0 || !watch.Enough.IsCancellationRequested).Select(structure => Found(structure, null)).ToValueList();
-        if (wishes.Reach is not null) return [];
+        ValueList<Proposal> plans = [];
+        foreach (var structure in structures.TakeWhile(_ => plans.Count == 0 || !watch.Enough.IsCancellationRequested)) plans = [.. plans, Found(structure, null)];
+        if (plans.Count > 0 || wishes.Reach is not null) return plans;
         var clash = Clashes.Explained(problem, cancel);
         return [Found(clash.LeastBroken, clash)];
 
         Proposal Found(Structure structure, Clash? clash)
         {
             var none = EmphasisPlan.None(problem);
-            watch.Tell(Stage.Loads, Made(structure, LoadPlan.Of(structure), none, clash));
-            var loads = LoadPlans.Best(problem, structure, found => watch.Tell(Stage.Loads, Made(structure, found, none, clash)), watch.Enough, cancel);
-            watch.Tell(Stage.Emphasis, Made(structure, loads, none, clash));
+            Tell(Stage.Loads, LoadPlan.Of(structure));
+            var loads = LoadPlans.Best(problem, structure, better => Tell(Stage.Loads, better), watch.Enough, cancel);
+            Tell(Stage.Emphasis, loads);
             return Made(structure, loads, EmphasisPlans.Best(problem, structure, loads, cancel), clash);
+
+            void Tell(Stage stage, LoadPlan soFar) => watch.Tell(stage, [.. plans, Made(structure, soFar, none, clash)]);
         }
 
         Proposal Made(Structure structure, LoadPlan loads, EmphasisPlan emphasis, Clash? clash)
         {
             var proposal = new Proposal(wishes, structure, loads, emphasis, clash, clash is null ? [] : Reasons.Of(problem, clash), [], ProposedEdits.Of(season, setup, problem, structure, loads, emphasis, _ => true, id));
-            return proposal with { Reasons = Reasons.Of(problem, proposal), ByFacts = Reasons.ByFacts(problem, structure) };
+            return proposal with { Reasons = Reasons.Of(problem, proposal), ByFacts = [.. Reasons.ByFacts(problem, structure), .. Reasons.OfTests(season, emphasis)] };
         }
     }
 

@@ -36,6 +36,10 @@ public static class Reasons
         static int Facts(PlannedWeek week) => week.MatchPoints + (week.PracticePoints ?? 0);
     }
 
+    /// <summary>What is said of test days that a match or an event has come too near to and that have nowhere to go.</summary>
+    public static ValueList<string> OfTests(Season season, EmphasisPlan emphasis) => emphasis.Moved.Where(moved => moved.To is null)
+        .Select(moved => PlanWords.Say("test-stays", season.AllTestDays.First(test => test.Id == moved.Id).Battery, moved.From.ToString("ddd d MMM", CultureInfo.InvariantCulture))).ToValueList();
+
     private static IEnumerable<WeekReason> Of(Problem problem, Proposal proposal, StructureWeek week)
     {
         var (planned, points) = (problem.Weeks[week.Index], proposal.Loads.Points[week.Index]);

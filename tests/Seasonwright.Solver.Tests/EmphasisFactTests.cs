@@ -1,3 +1,5 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Edits;
 using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -62,6 +64,26 @@ public class EmphasisFactTests(ITestOutputHelper output)
     {
         var levels = Planned(Plans.Of("GP: I50 I60 B66 SP: B70 U50 B76 B80 -x3 -/6x8"), out _).Levels;
         Assert.Contains(levels.Take(7), week => week.Any(level => level > 0));
+    }
+
+    /// <summary>What a plan that is repaired leaves out of a taper already is not asked for again, and what it leaves out more is.</summary>
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, true)]
+    public void A_taper_that_stood_with_fewer_exposures_is_asked_for_no_more(int fewer, bool isTold)
+    {
+        var season = Plans.Of("GP: B60x4 CO: C75/6+s3v3h3p3a2x8 T60/6! C75/6x4");
+        var wishes = new Wishes { From = Plans.Monday.AddDays(7 * 11) };
+        var stood = Assert.Single(Planned(Relaxed.None), one => one.Condition == Condition.TaperFrequency);
+        var eased = Planned(Relaxed.None.With(stood with { Beyond = stood.Beyond - fewer }));
+        Assert.Equal(isTold ? [fewer] : [], eased.Where(one => one.Condition == Condition.TaperFrequency).Select(one => one.Beyond));
+
+        ValueList<Breach> Planned(Relaxed leftOut)
+        {
+            var problem = Problem.Of(season, Plans.Team(), wishes with { LeftOut = leftOut });
+            var structure = Structures.LeastBroken(problem)!;
+            return EmphasisPlans.Best(problem, structure, LoadPlans.Best(problem, structure)).Short;
+        }
     }
 
     /// <summary>Two days of training hold six exposures. Asked "what if not", the days count as little as the hours.</summary>

@@ -1,12 +1,15 @@
 using System.Collections.Concurrent;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Desk.Proposing;
 
-/// <summary>The last run of each season. They live as long as the program: what is proposed and not taken is not kept.</summary>
+/// <summary>The last run of each season, and both ways on from each of its matches that were looked at. They live as long as the program: what is proposed and not taken is not kept.</summary>
 public sealed class ProposalRuns(TimeProvider clock) : IDisposable
 {
     private readonly ConcurrentDictionary<SeasonId, ProposalRun> runs = new();
+    private readonly Dictionary<(SeasonId, MatchId), WaysRun> ways = [];
+    private readonly Lock guard = new();
 
     /// <summary>The season's run; null where nothing was asked.</summary>
     public ProposalRun? Of(SeasonId season) => runs.GetValueOrDefault(season);
@@ -23,8 +26,21 @@ public sealed class ProposalRuns(TimeProvider clock) : IDisposable
         return run;
     }
 
+    /// <summary>Both ways on from a match: the run there is, where it is of the season as it stands now, or a new one in its place.</summary>
+    public WaysRun BothWays(Season season, Setup setup, DateOnly today, MatchId match)
+    {
+        lock (guard)
+        {
+            if (ways.TryGetValue((season.Id, match), out var run) && run.IsOf(season, setup, today)) return run;
+            run?.Dispose();
+            return ways[(season.Id, match)] = new WaysRun(season, setup, today, match, clock);
+        }
+    }
+
     public void Dispose()
     {
         foreach (var run in runs.Values) run.Dispose();
+        lock (guard)
+            foreach (var run in ways.Values) run.Dispose();
     }
 }

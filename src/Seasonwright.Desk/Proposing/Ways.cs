@@ -17,16 +17,17 @@ public static class Ways
     private const int WeeksBeside = 2;
 
     /// <param name="match">The match; its week, those of the matches that hang on it and those around them are open, the others stay as they are planned.</param>
-    /// <returns>Null for a match that is not conditional or has no day in the season.</returns>
+    /// <param name="tell">Hears how many plans are made, as for <see cref="Branches.Of"/>.</param>
+    /// <returns>Null for a match that is not conditional or has no day in the season, and where no week is left once it is known.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Branches? Of(Season season, Setup setup, DateOnly today, MatchId match, CancellationToken cancel)
+    public static Branches? Of(Season season, Setup setup, DateOnly today, MatchId match, Action<int> tell, CancellationToken cancel)
     {
         if (season.Match(match)?.Days is null) return null;
         var (wishes, ids) = (Asked.ForPlan(season, setup, today, 1).Wishes, new NaturalIds(season.Id));
         var hanging = Hanging(season, match);
         if (season.Weeks.Where(week => wishes.From is not { } from || week.Days.First > from).All(week => season.TargetOf(week.Id) is not null))
             wishes = wishes.Repairing(season, season, wishes.From ?? season.Weeks[0].Days.First) with { Reach = Reach.Around(WeeksBeside), Disrupted = season.Weeks.Where(week => hanging.Exists(other => other.Days is { } days && week.Days.Overlaps(days))).Select(week => week.Id).ToValueList() };
-        return Branches.Of(season, setup, wishes, match, EvenChance, planned => Rulebook.Check(planned, setup).Findings.Count(finding => !finding.IsForced), (kind, key) => ids.Of(kind, match.Text, key), cancel);
+        return Branches.Of(season, setup, wishes, match, EvenChance, planned => Rulebook.Check(planned, setup).Findings.Count(finding => !finding.IsForced), (kind, key) => ids.Of(kind, match.Text, key), tell, cancel);
     }
 
     /// <summary>The weeks that are worth showing beside each other: from the last one that is alike on, and always with the match among them.</summary>

@@ -44,7 +44,9 @@ internal sealed class EmphasisModel
         Ground(Strength, Hypertrophy, grounds.Base, preparation => comparison.DaysAwayBefore(preparation) >= grounds.LayoffDays);
         Changes();
         Stocks();
-        foreach (var (day, week) in new TestDays(problem, structure, loads, comparison).All()) tests.Add((day, week, Model.NewBoolVar($"test{week}")));
+        var days = new TestDays(problem, structure, loads, comparison);
+        Moved = days.Moved();
+        foreach (var (day, week) in days.All()) tests.Add((day, week, Model.NewBoolVar($"test{week}")));
         Testing();
         if (kept is null) Model.Maximize(value);
     }
@@ -53,6 +55,9 @@ internal sealed class EmphasisModel
 
     public ValueList<ValueList<int>> Levels(CpSolver solver) =>
         weeks.Select(week => Enumerable.Range(0, ExposureTable.Qualities).Select(quality => Math.Min(Steps, Given(week, quality) + Within(week, quality).Sum(one => (int)solver.Value(one)))).ToValueList()).ToValueList();
+
+    /// <inheritdoc cref="EmphasisPlan.Moved"/>
+    public ValueList<MovedTest> Moved { get; }
 
     public ValueList<DateOnly> Tests(CpSolver solver) => tests.Where(test => solver.BooleanValue(test.Is)).Select(test => test.Day).ToValueList();
 
@@ -195,7 +200,9 @@ internal sealed class EmphasisModel
         var missing = Model.NewIntVar(0, kept?.Week == week.Index ? 0 : 40, $"taper{week.Index}");
         value.AddTerm(missing, -Worth.BeyondLoad);
         paid.Add((Condition.TaperFrequency, week.Index, missing));
-        Model.Add(1000 * before.Count * (LinearExpr.Sum(taper.Select(Efforts)) + missing) >= problem.Limits.TaperFrequency * taper.Count * LinearExpr.Sum(before.Select(Efforts)));
+        // What the plan that stands left out already is not asked for.
+        var eased = problem.LeftOut.By(Condition.TaperFrequency, week.Index);
+        Model.Add(1000 * before.Count * (LinearExpr.Sum(taper.Select(Efforts)) + (missing + eased)) >= problem.Limits.TaperFrequency * taper.Count * LinearExpr.Sum(before.Select(Efforts)));
     }
 
     /// <summary>quality-order: within one preparation a quality is developed only on enough weeks that develop its ground.</summary>
@@ -283,7 +290,7 @@ internal sealed class EmphasisModel
         foreach (var test in tests) value.AddTerm(test.Is, weeks[test.Week].Kind == WeekKind.Unloading ? Worth.TestInUnloading - Worth.Test : -Worth.Test);
         foreach (var test in tests)
         {
-            if (problem.Tests.Any(day => Math.Abs(day.DayNumber - test.Day.DayNumber) < 7 * TestDays.WeeksApart)) Model.Add(test.Is == 0);
+            if (Standing.Any(day => Math.Abs(day.DayNumber - test.Day.DayNumber) < 7 * TestDays.WeeksApart)) Model.Add(test.Is == 0);
             foreach (var later in tests.Where(later => later.Week > test.Week && later.Week - test.Week < TestDays.WeeksApart)) Model.AddBoolOr([test.Is.Not(), later.Is.Not()]);
         }
         Missing(0, TestDays.FirstWeeks - 1, Worth.NoFirstTest);
@@ -291,9 +298,12 @@ internal sealed class EmphasisModel
         for (var week = 0; week + TestDays.Window <= weeks.Count; week++) Missing(week, week + TestDays.Window - 1, Worth.NoTestInWindow);
     }
 
+    /// <summary>Test days that stand, where they will be.</summary>
+    private IEnumerable<DateOnly> Standing => problem.Tests.Select(test => Moved.FirstOrDefault(moved => moved.Id == test.Id)?.To ?? test.Day);
+
     private void Missing(int first, int last, long price)
     {
-        if (problem.Tests.Any(day => problem.Weeks.Any(week => week.Index >= first && week.Index <= last && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) return;
+        if (Standing.Any(day => problem.Weeks.Any(week => week.Index >= first && week.Index <= last && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) return;
         var missing = Model.NewBoolVar($"untested{first}-{last}");
         Model.AddBoolOr([missing, .. tests.Where(test => test.Week >= first && test.Week <= last).Select(test => test.Is)]);
         value.AddTerm(missing, -price);

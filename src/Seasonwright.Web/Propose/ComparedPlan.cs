@@ -36,9 +36,10 @@ internal sealed record ComparedPlan(
 
     public int Forced => Findings.Count - Open;
 
-    /// <summary>How it stands against the plan that stands, in one sentence: better, as good and worse on what; and whether it is better on anything.</summary>
+    /// <summary>How it stands against another, in one sentence: better, as good and worse on what; and whether it is better on anything.</summary>
     public (string Words, bool IsBetter) Against(ComparedPlan stands)
     {
+        var its = stands.Proposal is null ? Words.Say("against.yours") : stands.Name;
         (string Name, int? Here, int? There, Func<int?, string> Words, bool IsMoreBetter)[] figures =
         [
             ("against.worst", Worst, stands.Worst, PerCent, true),
@@ -47,11 +48,11 @@ internal sealed record ComparedPlan(
         ];
         var judged = figures.Where(figure => figure.Here is not null && figure.There is not null)
             .ToLookup(figure => figure.IsMoreBetter ? figure.Here!.Value.CompareTo(figure.There!.Value) : figure.There!.Value.CompareTo(figure.Here!.Value),
-                figure => Words.Say(figure.Here == figure.There ? "against.same" : "against.other", Words.Say(figure.Name), figure.Words(figure.Here), figure.Words(figure.There)));
+                figure => Words.Say(figure.Here == figure.There ? "against.same" : "against.other", Words.Say(figure.Name), figure.Words(figure.Here), figure.Words(figure.There), its));
         var parts = new[] { (1, "against.better"), (0, "against.alike"), (-1, "against.worse") }.Where(part => judged.Contains(part.Item1)).Select(part => Words.Say(part.Item2, string.Join(", ", judged[part.Item1])));
         // Beside a plan with weeks that are still empty, another is no worse for having something in them.
         var isBetter = judged.Contains(1) || stands.Worst is null;
-        return (Words.Say(isBetter ? "against" : "against.nowhere", Name, string.Join("; ", parts)), isBetter);
+        return (Words.Say(isBetter ? "against" : "against.nowhere", Name, string.Join("; ", parts), its), isBetter);
     }
 
     public static string PerCent(int? perMille) => perMille is { } known ? string.Create(CultureInfo.InvariantCulture, $"{known / 10.0:0.0}\u00a0%") : "–";

@@ -77,6 +77,57 @@ public class RepairTests
         Assert.Equal(2570, LoadOf(repaired, 19));
     }
 
+    /// <summary>Tests that tire keep 72 hours before a match and 48 after one (rule test-timing); nothing but their day changes.</summary>
+    [Fact]
+    public void A_test_day_gives_way_to_a_match_that_comes_to_it()
+    {
+        var test = Coming();
+        var repaired = Repaired(Moved(test));
+        var (now, match) = (repaired.AllTestDays.Single(one => one.Id == test.Id), repaired.Match(Next(test).Id)!);
+        Assert.NotEqual(test.Day, now.Day);
+        Assert.Equal(test with { Day = now.Day }, now);
+        Assert.InRange(Math.Abs(now.Day.DayNumber - test.Day.DayNumber), 1, 14);
+        Assert.All(repaired.Matches.Where(one => one.IsOfficial), one => Assert.False(now.Day.DayNumber - one.Day!.Value.DayNumber is > -3 and < 2, $"{now.Day} beside the match on {one.Day}"));
+        Assert.Equal(Demo.Season.AllTestDays.Where(one => one.Id != test.Id), repaired.AllTestDays.Where(one => one.Id != test.Id && Demo.Season.AllTestDays.Any(known => known.Id == one.Id)));
+    }
+
+    [Fact]
+    public void A_test_day_of_a_locked_week_stays_and_is_told()
+    {
+        var test = Coming();
+        var week = Demo.Season.WeekOf(test.Day)!;
+        var now = Done(Demo.Season, [new LockWeeks(week.Id, week.Id, true), Moved(test)]);
+        var repair = Proposals.Of(now, Demo.Setup, Asked.ForRepair(now, Demo.Setup, Demo.Season, Today, 1000).Wishes, 1, (kind, key) => $"{kind}-{key}")[0];
+        Assert.Contains(repair.ByFacts, sentence => sentence.Contains(test.Battery, StringComparison.Ordinal));
+        Assert.DoesNotContain(repair.Edits, edit => edit is SetTestDay { TestDay.Id: var id } && id == test.Id);
+    }
+
+    /// <summary>A test day that was too near to a match when the plan was agreed is the coach's own wish.</summary>
+    [Fact]
+    public void What_stood_too_near_before_stays()
+    {
+        var test = Coming();
+        var stood = Done(Demo.Season, [Moved(test)]);
+        var now = Done(stood, [Lost(30)]);
+        var repair = Proposals.Of(now, Demo.Setup, Asked.ForRepair(now, Demo.Setup, stood, Today, 1000).Wishes, 1, (kind, key) => $"{kind}-{key}")[0];
+        Assert.DoesNotContain(repair.Edits, edit => edit is SetTestDay { TestDay.Id: var id } && id == test.Id);
+    }
+
+    /// <summary>The first plan that is whole can be kept; what comes after it is only better.</summary>
+    [Fact]
+    public void A_repair_can_be_kept_early()
+    {
+        var now = Done(Demo.Season, [new MoveMatch(MatchOn(new(2028, 2, 12)).Id, new(2028, 2, 19))]);
+        var wishes = Asked.ForRepair(now, Demo.Setup, Demo.Season, Today, 1000).Wishes;
+        List<(Reach? Reach, bool IsWhole)> told = [];
+        var whole = Proposals.Of(now, Demo.Setup, wishes, 1, (kind, key) => $"{kind}-{key}", new Watch((_, plans) => told.Add((Assert.Single(plans).Wishes.Reach, plans[0].Emphasis.Levels.Any(week => week.Any(level => level > 0)))), default));
+        Assert.NotEqual(new Reach(0, 0), whole[0].Wishes.Reach);
+        Assert.Contains(told, one => one.IsWhole && one.Reach == new Reach(0, 0));
+        using var enough = new CancellationTokenSource();
+        var kept = Proposals.Of(now, Demo.Setup, wishes, 1, (kind, key) => $"{kind}-{key}", new Watch((_, _) => enough.Cancel(), enough.Token));
+        Assert.Equal(new Reach(0, 0), Assert.Single(kept).Wishes.Reach);
+    }
+
     /// <summary>No warning that was not there before, but where the matches and the practices that are entered go beyond a limit by themselves.</summary>
     [Fact]
     public void No_repair_adds_a_warning_that_the_plan_could_help()
@@ -93,6 +144,14 @@ public class RepairTests
     }
 
     private static SetEvent Lost(int week) => new(new Event(new($"lost{week}"), EventKind.Other, "Week lost", Demo.Season.Weeks[week - 1].Days, Training: new Percent(0)));
+
+    private static TestDay Coming() => Demo.Season.TestDays.First(test => test.Day > Today.AddDays(14) && TestDaysLeft(test));
+
+    private static bool TestDaysLeft(TestDay test) => Demo.Season.Matches.Where(match => match.IsOfficial).All(match => !(test.Day.DayNumber - match.Day!.Value.DayNumber is > -3 and < 2));
+
+    private static Match Next(TestDay test) => Demo.Season.Matches.First(match => match.IsOfficial && match.Day > test.Day);
+
+    private static MoveMatch Moved(TestDay test) => new(Next(test).Id, test.Day.AddDays(1));
 
     private static Match MatchOn(DateOnly day) => Demo.Season.AllMatches.Single(match => match.Day == day);
 
