@@ -138,7 +138,8 @@ public sealed record Problem(
             var held = LockOf(season, week, wish, isSettled, points);
             var read = new PlannedWeek(week.Number - 1, week.Id, week.Days.First, week.Days.Length, availability, matches,
                 load, practice, off, wasLost ? new WeekLock(held?.Phase, matches.Count > 0 ? WeekKind.Reduced : WeekKind.Break, load) : held,
-                stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null, week.Days.Days().Where(day => Left(day, events) == 0).ToValueList()) { IsLeft = isLeft };
+                stands.TryGetValue(week.Id, out var kept) ? Fixed(kept.Phase, kept.Kind, kept.Load, points) : null, isSettled && wish is null, week.Days.Days().Where(day => Left(day, events) == 0).ToValueList())
+            { IsLeft = isLeft };
             off = read.IsOff ? off + read.Days : 0;
             yield return read;
         }
