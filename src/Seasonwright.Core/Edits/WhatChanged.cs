@@ -1,3 +1,4 @@
+using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -10,6 +11,14 @@ public static class WhatChanged
     /// <summary>All of it. Empty when nothing differs.</summary>
     /// <param name="setup">Loads are told in per cent of its normal hard week.</param>
     public static IReadOnlyList<string> Between(Season before, Season after, Setup setup) => [.. Calendar(before, after), .. Shape(before, after, _ => true), .. Weeks(before, after, setup, _ => true)];
+
+    /// <summary>What became of the sessions of some days, one line each, in the order of their days.</summary>
+    public static IReadOnlyList<string> Sessions(Season before, Season now, Setup setup, DaySpan days) =>
+    [
+        .. before.AllSessions.Concat(now.AllSessions).Where(session => days.Contains(session.Day)).Select(session => session.Id).Distinct()
+            .Select(id => (Was: before.Session(id), Is: now.Session(id))).Where(pair => !Equals(pair.Was, pair.Is)).OrderBy(pair => (pair.Was ?? pair.Is)!.Day)
+            .Select(pair => pair.Is is { } session ? new SetSession(session).Describe(before, setup) : new RemoveSession(pair.Was!.Id).Describe(before, setup)),
+    ];
 
     /// <summary>The season's frame, then one line per match, event, test day, session, note or goal.</summary>
     public static IReadOnlyList<string> Calendar(Season before, Season after)

@@ -35,21 +35,24 @@ export function editsOf(form, gaps, newId, fields = form.elements) {
 
 // An object of which nothing was filled in is not there: "no condition" rather than an empty one.
 function prune(value) {
-  if (Array.isArray(value)) return value.map(prune);
+  if (Array.isArray(value)) return value.map(prune).filter(part => part !== null);
   if (!value || typeof value !== 'object') return value;
   const parts = Object.entries(value).map(([key, part]) => [key, prune(part)]);
   return parts.some(([, part]) => part !== null && part !== undefined) ? Object.fromEntries(parts) : null;
 }
 
 function put(into, [name, ...rest], value) {
-  if (rest.length) put(into[name] ??= {}, rest, value);
+  // A number names a place in a list.
+  if (rest.length) put(into[name] ??= /^\d+$/.test(rest[0]) ? [] : {}, rest, value);
   else if (value === undefined) delete into[name];
   else into[name] = value;
 }
 
 // An empty field says "nothing here", so that what was there can be taken away; one that says "default" leaves it open.
 function valueOf(field, form) {
+  if (field.dataset.as === 'tick') return field.checked ? field.value : null;
   if (field.type === 'checkbox') return field.checked;
+  if (field.multiple) return field.selectedOptions.length ? [...field.selectedOptions].map(option => option.value) : null;
   const text = field.value.trim();
   if (text === '') return field.dataset.as === 'default' ? undefined : null;
   switch (field.dataset.as) {

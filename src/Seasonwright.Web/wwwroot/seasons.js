@@ -146,14 +146,14 @@ if (found) {
 }
 
 // A button that copies what stands elsewhere on the page; without this script it is not there.
-for (const button of document.querySelectorAll('button[data-copies]')) {
+for (const button of document.querySelectorAll('button[data-copies]')) button.hidden = false;
+document.addEventListener('click', async event => {
+  const button = event.target.closest('button[data-copies]');
+  if (!button) return;
   const words = button.textContent, text = document.getElementById(button.dataset.copies);
-  button.hidden = false;
-  button.addEventListener('click', async () => {
-    try {
-      await navigator.clipboard.writeText(text.textContent);
-      button.textContent = button.dataset.copied;
-      setTimeout(() => { button.textContent = words; }, 2000);
-    } catch { getSelection().selectAllChildren(text); /* The browser does not let us: it stands marked, to be copied by hand. */ }
-  });
-}
+  try {
+    await navigator.clipboard.writeText(text.textContent);
+    button.textContent = button.dataset.copied;
+    setTimeout(() => { button.textContent = words; }, 2000);
+  } catch { getSelection().selectAllChildren(text); /* The browser does not let us: it stands marked, to be copied by hand. */ }
+});

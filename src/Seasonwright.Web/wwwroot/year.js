@@ -2,8 +2,9 @@
 // is drawn at once; one gesture goes out (gestures.js) and the page repaints from the answer.
 
 import { Cells } from './cells.js';
-import { Gestures, newId } from './gestures.js';
-import { dropDraft, editsOf, fill, keepDraft, restoreDrafts } from './forms.js';
+import { newId } from './gestures.js';
+import { keeping } from './keeping.js';
+import { editsOf, fill, keepDraft, restoreDrafts } from './forms.js';
 import { addDays, daysFrom, daysOf } from './days.js';
 import { Overlay, boxOf } from './overlay.js';
 import { listen } from './strokes.js';
@@ -21,8 +22,6 @@ export function start(page, live) {
   const chart = page.querySelector('.chart');
   const svg = page.querySelector('svg.drawing');
   const overlay = new Overlay(page.querySelector('#strokes'));
-  const status = page.querySelector('#keeping');
-  const words = JSON.parse(page.dataset.words);
   const cells = new Cells(svg);
   const season = page.dataset.season;
   const placeKey = `seasonwright.place.${season}`;
@@ -31,22 +30,10 @@ export function start(page, live) {
 
   // ---- what becomes of gestures ------------------------------------------------------------------------------------
 
-  const numberOf = on => Number(on === 'team' ? page.dataset.teamNumber : page.dataset.number);
-  const gestures = new Gestures(season, numberOf, told => {
-    const { state } = told;
-    status.dataset.state = state;
-    page.querySelector('#keeping-words').textContent = told.sentence ?? told.sentences?.join(' ') ?? words[state];
-    if (state === 'kept') { dropDraft(told.draft); awaitShown(told.number, told.on).then(() => showMade(told)); }
-    if (state === 'refused' || state === 'trouble') clearGhosts();
-  });
+  // A ghost stays until the page shows what it stands for.
+  const { gestures, words, say, rest } = keeping(page, { shown: told => { clearGhosts(); showMade(told); }, failed: () => clearGhosts() });
 
   const send = (edits, on, draft) => edits.length && gestures.edit(edits, on, draft);
-
-  // A ghost stays until the page shows what it stands for.
-  const awaitShown = (number, on) => new Promise(shown => {
-    const look = () => { if (numberOf(on) < number) requestAnimationFrame(look); else { clearGhosts(); shown(); } };
-    look();
-  });
 
   // A form that made something does not stay filled in, to make it twice: the thing itself is shown, where it has a panel.
   const showMade = ({ draft, edits }) => {
@@ -203,7 +190,7 @@ export function start(page, live) {
   page.addEventListener('click', event => {
     const act = event.target.closest('[data-act]');
     if (act) {
-      const acts = { undo: () => gestures.undo(act.dataset.on), redo: () => gestures.redo(act.dataset.on), again: () => gestures.again(), drop: () => { gestures.drop(); status.dataset.state = 'rest'; },
+      const acts = { undo: () => gestures.undo(act.dataset.on), redo: () => gestures.redo(act.dataset.on), again: () => gestures.again(), drop: rest,
         item: () => tellPanel(act.dataset.item).then(focusPanel), make: () => tellPanel(null, act.dataset.make).then(focusPanel), grid: () => svg.focus() };
       acts[act.dataset.act]?.();
       return;
@@ -340,7 +327,7 @@ export function start(page, live) {
     read: (text, from) => live.invokeMethodAsync('Paste', text, cursor.track, from.week, from.day).catch(() => ({ edits: [], problem: words.waiting })),
     send,
     say: () => { page.querySelector('#said').textContent = words.copied; },
-    refuse: problem => { status.dataset.state = 'refused'; page.querySelector('#keeping-words').textContent = problem; },
+    refuse: problem => say('refused', problem),
   });
 
   // ---- the pointer -------------------------------------------------------------------------------------------------

@@ -1,0 +1,43 @@
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Loads;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Documents;
+using Seasonwright.Web.Year;
+
+namespace Seasonwright.Web.Week;
+
+/// <summary>A day of the Week page: what the calendar says of it, and what is done on it.</summary>
+/// <param name="Label">"MD-2"; empty without a match near.</param>
+/// <param name="Facts">Matches, events and tests.</param>
+/// <param name="IsClosed">Nobody trains.</param>
+/// <param name="Sessions">By start, cancelled ones included.</param>
+internal sealed record WeekDay(DateOnly Day, string Label, IReadOnlyList<(string Look, string Words)> Facts, bool IsClosed, IReadOnlyList<Session> Sessions, DayLoad Load)
+{
+    /// <summary>Farther from any match a day has no name by it.</summary>
+    private const int Farthest = 7;
+
+    public static IReadOnlyList<WeekDay> Of(Season season, Setup setup, SeasonWeek week)
+    {
+        var (matchDays, sessions) = (season.MatchDays, season.SessionsIn(week).ToList());
+        return [.. DayLoad.Of(season, setup, week).Select(load => new WeekDay(
+            load.Day, MatchDay.Of(load.Day, matchDays) is var label && (label.ToNext <= Farthest || label.SinceLast <= Farthest) ? label.Label : "", [.. FactsOf(season, setup, load.Day)],
+            season.Events.Any(item => item is { Training.Value: 0, For: null, Part: null } && item.Days.Contains(load.Day)), [.. sessions.Where(session => session.Day == load.Day)], load))];
+    }
+
+    private static IEnumerable<(string Look, string Words)> FactsOf(Season season, Setup setup, DateOnly day)
+    {
+        foreach (var match in season.Matches.Where(match => match.Days?.Contains(day) == true && match.Status != MatchStatus.Cancelled))
+            yield return (match.Importance == Importance.Key ? "match key" : "match", Match(match, setup.Locale));
+        foreach (var item in season.Events.Where(item => item.Days.Contains(day)))
+            yield return ("event", string.Join(" · ", new[] { item.Title, item.For, item.Part, item.Training is { } left ? Words.Say("week.training-left", left.Value) : null }.OfType<string>()));
+        foreach (var test in season.TestDays.Where(test => test.Day == day))
+            yield return ("test", Words.Say("week.test", test.Battery));
+    }
+
+    private static string Match(Match match, LocaleSettings locale)
+    {
+        var head = $"{match.KickOff?.Iso()} {Words.Say(match.Venue is { } venue ? $"match.at.{venue}" : "match.at")} {match.Opponent ?? Words.Say("match.unknown")}".Trim();
+        return match.Status == MatchStatus.Confirmed ? head : $"{head} · {Words.Say($"status.{match.Status}")}";
+    }
+}

@@ -1,0 +1,101 @@
+using Microsoft.Playwright;
+
+namespace Seasonwright.Browser.Tests.Week;
+
+/// <summary>The Week page by mouse, keys and touch, with the demo. It is Monday 18 October 2027, a week with a match on Saturday.</summary>
+public sealed class WeekPageTests(BrowserFixture browser)
+{
+    [Theory]
+    [InlineData(390, true)]
+    [InlineData(768, false)]
+    [InlineData(1280, true)]
+    public async Task Sessions_are_put_changed_and_moved_by_pressing(int width, bool dark)
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/week", width, 1024, dark: dark, touch: width == 768);
+        var page = window.Page;
+        await page.Locator(".week-page[data-live]").WaitForAsync();
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("Week 16");
+        await Assertions.Expect(page.Locator(".rail a.active")).ToHaveTextAsync("Week");
+        await Assertions.Expect(page.Locator(".day").Nth(5)).ToContainTextAsync("MD");
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync(".week-page");
+
+        await PutAsync(page, 3, 1, "Practice");
+        await PutAsync(page, 3, 0, "Upper-body strength");
+        await Assertions.Expect(page.Locator(".day").Nth(3).Locator(".session.ours", new() { HasText = "Upper-body strength" })).ToContainTextAsync("45 min");
+        await page.Locator(".quick").GetByRole(AriaRole.Button, new() { Name = "15 min longer" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".session.ours", new() { HasText = "60 min" })).ToHaveCountAsync(1);
+        await page.Locator(".quick").GetByRole(AriaRole.Button, new() { Name = "Cancelled" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".session.cancelled")).ToHaveCountAsync(1);
+        await page.Locator(".quick").GetByRole(AriaRole.Button, new() { Name = "Takes place after all" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".session.cancelled")).ToHaveCountAsync(0);
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync(".week-page");
+
+        // Moved by pressing another place; all fields; refused and kept as typed.
+        await Slot(page, 2, 2).Locator(".adds-here").ClickAsync();
+        await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Move Upper-body strength here" }).ClickAsync();
+        await Assertions.Expect(Slot(page, 2, 2).Locator(".session")).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Upper-body strength");
+        await page.Locator(".panel summary").ClickAsync();
+        await page.FillAsync("#s-start", "18:30");
+        await page.FillAsync("#s-minutes", "900");
+        await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Save" }).ClickAsync();
+        await Assertions.Expect(Slot(page, 2, 2).Locator(".session")).Not.ToContainTextAsync("18:30");
+        await page.FillAsync("#s-minutes", "40");
+        await page.Locator("[name='session.doses.1.quality']").CheckAsync();
+        await page.FillAsync("[name='session.doses.1.sets']", "6");
+        await page.FillAsync("[name='session.doses.1.top']", "82");
+        await window.AssertAccessibleAsync(".week-page");
+        await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Save" }).ClickAsync();
+        await Assertions.Expect(Slot(page, 2, 2).Locator(".session")).ToContainTextAsync("18:30 · 40 min");
+        await Assertions.Expect(page.Locator("[name='session.doses.1.sets']")).ToHaveValueAsync("6");
+        await page.Locator(".panel-foot").GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".sum tr", new() { HasText = "Maximum strength" })).ToContainTextAsync("1 of");
+        await Assertions.Expect(page.Locator("#message-text")).ToContainTextAsync("Added Practice, Thu 21 Oct 2027, afternoon");
+        await window.AssertFitsAsync();
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task Sessions_are_dragged_moved_by_keys_and_taken_back()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/week", 1280, 900);
+        var page = window.Page;
+        await page.Locator(".week-page[data-live]").WaitForAsync();
+        await PutAsync(page, 3, 0, "Power");
+        var session = page.Locator(".session", new() { HasText = "Power" });
+        await session.DragToAsync(Slot(page, 1, 1));
+        await Assertions.Expect(Slot(page, 1, 1).Locator(".session", new() { HasText = "Power" })).ToHaveCountAsync(1);
+        await session.FocusAsync();
+        await page.Keyboard.PressAsync("Alt+ArrowRight");
+        await Assertions.Expect(Slot(page, 2, 1).Locator(".session", new() { HasText = "Power" })).ToHaveCountAsync(1);
+        await session.FocusAsync();
+        await page.Keyboard.PressAsync("Alt+ArrowUp");
+        await Assertions.Expect(Slot(page, 2, 0).Locator(".session", new() { HasText = "Power" })).ToHaveCountAsync(1);
+        await page.Keyboard.PressAsync("Control+z");
+        await Assertions.Expect(Slot(page, 2, 1).Locator(".session", new() { HasText = "Power" })).ToHaveCountAsync(1);
+        await session.FocusAsync();
+        await page.Keyboard.PressAsync("Delete");
+        await Assertions.Expect(session).ToHaveCountAsync(0);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Assertions.Expect(session).ToHaveCountAsync(1);
+        // Another week, and the one of another season's end.
+        await page.GetByRole(AriaRole.Link, new() { Name = "Week after" }).ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("Week 17");
+        await page.GotoAsync(new Uri(page.Url).AbsolutePath.Replace("/17", "/99", StringComparison.Ordinal));
+        await Assertions.Expect(page.Locator(".sheet")).ToContainTextAsync("weeks 1 to");
+        Assert.Empty(window.Complaints);
+    }
+
+    private static ILocator Slot(IPage page, int day, int slot) => page.Locator(".day").Nth(day).Locator(".slot").Nth(slot);
+
+    private static async Task PutAsync(IPage page, int day, int slot, string kind)
+    {
+        await Slot(page, day, slot).Locator(".adds-here").ClickAsync();
+        await page.Locator(".panel .kinds").GetByRole(AriaRole.Button, new() { Name = kind }).ClickAsync();
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync(kind);
+    }
+}
