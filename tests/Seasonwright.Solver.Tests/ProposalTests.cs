@@ -37,6 +37,10 @@ public class ProposalTests(ITestOutputHelper output)
         for (var seed = first; seed < first + count; seed++) Judged(output, $"seed {seed}", Seasons.Drawn(seed), (StartLevel)(seed % 3), new Wishes());
     }
 
+    /// <summary>A week back was bent by a point for two weeks that entered practices fill by themselves.</summary>
+    [Fact]
+    public void No_week_is_bent_for_one_that_practices_fill() => Judged(output, "seed 162", Seasons.Drawn(162), (StartLevel)(162 % 3), new Wishes());
+
     /// <summary>Clubs that nobody looked at while the engine was made. CLUBS takes more of them: ./prove propose takes all.</summary>
     [Fact]
     public void Other_clubs_have_plans_that_the_rulebook_has_little_against()

@@ -23,7 +23,8 @@ internal sealed class LoadModel
     private readonly IntVar[] load;
     private readonly long largest;
     private readonly LinearExprBuilder value = LinearExpr.NewBuilder();
-    private readonly List<(Condition Condition, int Week, IntVar Beyond)> paid = [];
+    private readonly List<(Condition Condition, int Week, LinearExpr Beyond)> paid = [];
+    private readonly Dictionary<int, BoolVar> alone = [];
 
     public LoadModel(Problem problem, Structure structure)
         : this(problem, structure, (Condition?)null)
@@ -246,16 +247,42 @@ internal sealed class LoadModel
     /// <summary>From billionths to thousandths of a per mille.</summary>
     private static long Rounded(long preparedness) => (long)Math.Round(preparedness * (double)Fine / Preparedness.PerMille, MidpointRounding.AwayFromZero);
 
-    /// <summary>Points beyond a condition. Weeks of three matches and more, and weeks that entered practices fill, break things by themselves: there it is cheap, so that other weeks are not bent for them.</summary>
+    /// <summary>
+    /// Points beyond a condition. Weeks of three matches and more, and weeks that entered practices fill, break things by themselves: there it is cheap, so that other weeks
+    /// are not bent for them; so it is where practices are entered and nothing of ours comes on top.
+    /// </summary>
     private LinearExpr Paid(Condition condition, StructureWeek week, long price = Worth.BeyondLoad)
     {
         var byFacts = problem.Weeks[week.Index].Matches.Count > 2 || IsFilled(week);
         var free = (int)Math.Min((problem.LeftOut.By(condition, week.Index) + 9L) / 10, 20 * largest);
-        var beyond = Model.NewIntVar(0, condition == kept ? 0 : 20 * largest, $"{condition.Name}{week.Index}");
-        value.AddTerm(beyond, -(byFacts ? Worth.BeyondByFacts : price));
-        paid.Add((condition, week.Index, beyond));
-        LinearExpr passed = beyond;
+        LinearExpr passed = Beyond("", byFacts ? Worth.BeyondByFacts : price);
+        if (!byFacts && HoldsEntered(week))
+        {
+            var byPractice = Beyond("alone", Worth.BeyondByFacts);
+            Model.Add(byPractice == 0).OnlyEnforceIf(Alone(week).Not());
+            passed += byPractice;
+        }
+        paid.Add((condition, week.Index, passed));
         if (free > 0) passed += Model.NewIntVar(0, free, $"{condition.Name}{week.Index}eased");
         return passed;
+
+        IntVar Beyond(string how, long each)
+        {
+            var beyond = Model.NewIntVar(0, condition == kept ? 0 : 20 * largest, $"{condition.Name}{week.Index}{how}");
+            value.AddTerm(beyond, -each);
+            return beyond;
+        }
+    }
+
+    /// <summary>Whether the least that a week may hold is its matches and practices that are entered.</summary>
+    private bool HoldsEntered(StructureWeek week) => problem.Weeks[week.Index].PracticePoints is { } practice && RangeOf(week).Least == problem.Weeks[week.Index].MatchPoints + practice;
+
+    /// <summary>Whether a week holds its matches and entered practices alone.</summary>
+    private BoolVar Alone(StructureWeek week)
+    {
+        if (alone.TryGetValue(week.Index, out var known)) return known;
+        var holds = Model.NewBoolVar($"alone{week.Index}");
+        Model.Add(load[week.Index] <= RangeOf(week).Least).OnlyEnforceIf(holds);
+        return alone[week.Index] = holds;
     }
 }
