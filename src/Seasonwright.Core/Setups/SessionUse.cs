@@ -16,7 +16,7 @@ public sealed record SessionUse(SessionKind Kind, Minutes Minutes, Rpe Rpe, bool
     /// <summary>The rulebook's hard session: this effort, for so many minutes.</summary>
     private const decimal HardRpe = 7m;
 
-    private const int HardMinutes = 20, HeavySets = 3, HeavyTop = 80;
+    private const int HardMinutes = 20, HeavySets = 3, HeavyTop = 80, SmallSets = 4;
 
     private static readonly ImmutableArray<SessionUse> All =
     [
@@ -24,15 +24,15 @@ public sealed record SessionUse(SessionKind Kind, Minutes Minutes, Rpe Rpe, bool
         Of(SessionKind.LowerStrength, 55, 7m, isGym: true, QualityKind.MaximumStrength) with { IsHeavyLower = true },
         Of(SessionKind.SmallDose, 30, 6m, isGym: true, QualityKind.MaximumStrength) with { IsSmallDose = true },
         Of(SessionKind.UpperStrength, 45, 6m, isGym: true, QualityKind.MaximumStrength),
-        Of(SessionKind.Hypertrophy, 60, 6.5m, isGym: true, QualityKind.Hypertrophy) with { IsHeavyLower = true },
+        Of(SessionKind.Hypertrophy, 60, 6m, isGym: true, QualityKind.Hypertrophy) with { IsHeavyLower = true },
         Of(SessionKind.Power, 40, 5m, isGym: true, QualityKind.Power),
         Of(SessionKind.Speed, 35, 5m, isGym: false, QualityKind.Speed),
         Of(SessionKind.Intervals, 40, 8m, isGym: false, QualityKind.HighIntensityConditioning),
-        Of(SessionKind.Endurance, 45, 4.5m, isGym: false, QualityKind.AerobicConditioning),
+        Of(SessionKind.Endurance, 45, 4m, isGym: false, QualityKind.AerobicConditioning),
         Of(SessionKind.Prevention, 20, 3m, isGym: false, QualityKind.Prevention),
         Of(SessionKind.Activation, 20, 3m, isGym: false),
         Of(SessionKind.Recovery, 30, 2m, isGym: false),
-        Of(SessionKind.Test, 75, 6m, isGym: false),
+        Of(SessionKind.Test, 60, 5m, isGym: false),
     ];
 
     public Load Load => Load.Of(Minutes, Rpe);
@@ -48,9 +48,9 @@ public sealed record SessionUse(SessionKind Kind, Minutes Minutes, Rpe Rpe, bool
         : session.Doses is { Count: > 0 } doses ? [.. doses.Select(dose => setup.Qualities.FirstOrDefault(quality => quality.Id == dose.Quality)?.Kind).OfType<QualityKind>().Distinct()]
         : [.. Of(session.Kind).Qualities];
 
-    /// <summary>Whether a session is heavy for the legs: by its kind, or by what it gives maximum strength elsewhere than in the upper body.</summary>
+    /// <summary>Whether a session is heavy for the legs: by its kind, or by what it gives maximum strength elsewhere than in the upper body. A small dose has two sets of two patterns.</summary>
     public static bool IsHeavy(Session session, Setup setup) => !session.IsCancelled && (Of(session.Kind).IsHeavyLower
-        || session.Kind is not (SessionKind.UpperStrength or SessionKind.Test) && session.Doses?.Any(dose => dose is { Sets: >= HeavySets, Top.Value: >= HeavyTop }
+        || session.Kind is not (SessionKind.UpperStrength or SessionKind.Test) && session.Doses?.Any(dose => dose is { Sets: >= HeavySets, Top.Value: >= HeavyTop } && (dose.Sets > SmallSets || !Of(session.Kind).IsSmallDose)
             && setup.Qualities.Any(quality => quality.Id == dose.Quality && quality.Kind == QualityKind.MaximumStrength)) == true);
 
     /// <summary>Whether a session is hard as the rulebook means it: RPE 7 and more for 20 minutes and more.</summary>
