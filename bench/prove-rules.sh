@@ -8,7 +8,7 @@ mkdir -p docs/proof
 {
   echo "# Checking a season"
   echo
-  echo "\`./prove rules\`: 53 made-up weeks with a practice every day, all qualities every week, a match or two a week, tests and journeys; 400 drags of one week's load, one process, interleaved. The bound is 10 ms."
+  echo "\`./prove rules\`: 53 made-up weeks with a practice and a session of ours on every day, all qualities every week, a match or two a week, tests and journeys; 400 drags of one week's load, one process, interleaved. The bound is 10 ms."
   echo
   about
   echo

@@ -8,7 +8,7 @@ using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Bench.Rules;
 
-/// <summary>53 weeks with everything a plan can hold: a practice every day, all qualities every week, a match or two a week, tests, journeys.</summary>
+/// <summary>53 weeks with everything a plan can hold: a practice and a session of ours every day, all qualities every week, a match or two a week, tests, journeys.</summary>
 internal static class MadeUpSeason
 {
     private static readonly DateOnly First = new(2027, 6, 28);
@@ -31,6 +31,11 @@ internal static class MadeUpSeason
             foreach (var quality in Quality.Defaults) edits.Add(new SetEmphasis(week, week, quality.Id, (Emphasis)((number + quality.Place) % 4)));
             if (number is >= 10 and <= 47) edits.Add(Match(number, 5, number % 11 == 0));
             if (number is >= 13 and <= 47 && number % 3 == 0) edits.Add(Match(number, 2, false));
+            for (var day = 0; day < 7; day++)
+            {
+                edits.Add(Session(number, day, DaySlot.Evening, SessionKind.Practice));
+                edits.Add(Session(number, day, DaySlot.Morning, (SessionKind)(1 + (5 * number + 3 * day) % 12)));
+            }
             if (number % 4 == 1) edits.Add(new SetTestDay(new TestDay(new($"t{number}"), Day(number, 1), "Strength, sprint, intermittent running")));
             if (number % 9 == 0) edits.Add(new SetEvent(new Event(new($"e{number}"), EventKind.Travel, "Away", new DaySpan(Day(number, 3), Day(number, 6)), Legs: new([new Leg(Day(number, 3), Departs: new(8, 0), Arrives: new(23, 0), ZoneShift: 4), new Leg(Day(number, 6), ZoneShift: -4)]))));
         }
@@ -45,6 +50,12 @@ internal static class MadeUpSeason
     private static Season Done(Season season, SeasonEdit edit) => Decider.Decide(season, edit) is Accepted accepted ? season.With(accepted.Step) : throw new InvalidOperationException($"{edit} was refused.");
 
     private static SetMatch Match(int week, int day, bool isKey) => new(new Match(new($"m{week}.{day}"), Day(week, day), KickOff: new(18, 30), Zone: "Europe/Copenhagen", Importance: isKey ? Importance.Key : Importance.Regular));
+
+    private static SetSession Session(int week, int day, DaySlot slot, SessionKind kind)
+    {
+        var usual = SessionUse.Of(kind);
+        return new(new Session(new($"s{week}.{day}.{slot}"), Day(week, day), slot, kind, usual.Minutes, usual.Rpe, Doses: kind == SessionKind.Power ? new([new Dose(new("power"), Contacts: 80 + 10 * day)]) : null));
+    }
 
     private static WeekId Week(int number) => new($"w{number}");
 

@@ -25,6 +25,9 @@ internal sealed record Breach(Place Place, string Code, Severity Severity, decim
     /// <summary>The numbers and names the sentence takes.</summary>
     public ValueList<object?> Numbers { get; init; } = ValueList<object?>.Empty;
 
+    /// <summary>The groups it is about, in words; null where it is about everyone.</summary>
+    public string? Whose { get; init; }
+
     /// <summary>It stands on matches and events alone, whatever is painted.</summary>
     public bool IsForced { get; init; }
 

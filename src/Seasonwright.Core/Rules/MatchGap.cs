@@ -9,7 +9,7 @@ namespace Seasonwright.Core.Rules;
 internal readonly record struct MatchGap(Match First, Match Second, int Hours, bool IsEstimated)
 {
     /// <summary>From kick-off to the end where nobody said. From the rulebook's table of terms; common practice, no source.</summary>
-    private const int HoursOfMatch = 2;
+    internal const int HoursOfMatch = 2;
 
     public static IEnumerable<MatchGap> All(Plan plan) => plan.Matches.Zip(plan.Matches.Skip(1), (first, second) => Of(first, second, plan.Setup.Locale.Zone));
 

@@ -20,11 +20,20 @@ public readonly record struct Place(string About, int First, int Last)
         return new($"match/{match.Id}", week, week);
     }
 
+    internal static Place Of(Plan plan, Session session)
+    {
+        var week = plan.WeekOf(session.Day)!.Number;
+        return new($"session/{session.Id}", week, week);
+    }
+
+    internal static Place Of(Plan plan, DateOnly first, DateOnly last) => new(string.Create(CultureInfo.InvariantCulture, $"day/{first:yyyy-MM-dd}"), plan.WeekOf(first)!.Number, plan.WeekOf(last)!.Number);
+
     /// <summary>"12" or "12-15".</summary>
     public string Weeks => First == Last ? First.ToString(CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{First}-{Last}");
 
     /// <summary>Whether it stands for whole weeks, so that weeks side by side with one cause are one finding.</summary>
     internal bool IsWeeks => About.StartsWith("week/", StringComparison.Ordinal);
 
-    internal bool Touches(Place other) => First <= other.Last && other.First <= Last;
+    /// <summary>Whole weeks touch whatever lies in them; of two that stand for less, a session or a day, one says nothing of the other.</summary>
+    internal bool Touches(Place other) => First <= other.Last && other.First <= Last && (IsWeeks || other.IsWeeks || About == other.About);
 }

@@ -25,6 +25,7 @@ internal sealed class Plan
             .Select(match => (Week: season.WeekOf(match.Day!.Value), Match: match)).Where(pair => pair.Week is not null)
             .ToLookup(pair => pair.Week!.Number, pair => pair.Match);
         Weeks = [.. season.Weeks.Select(week => PlanWeek.Of(season, setup, week, PhaseOf(phases, week), [.. inWeeks[week.Number]], Events))];
+        Sessions = [.. season.Sessions.Where(session => !session.IsCancelled)];
         sinceAbsence = [.. Counted()];
     }
 
@@ -44,6 +45,18 @@ internal sealed class Plan
 
     public ImmutableArray<Event> Events { get; }
 
+    /// <summary>Sessions that take place, by day and start.</summary>
+    public ImmutableArray<Session> Sessions { get; }
+
+    public Athletes Athletes { get => field ??= new Athletes(Season, Sessions); }
+
+    /// <summary>The names of groups, null for everyone.</summary>
+    public string? NamesOf(ValueList<GroupId>? groups) =>
+        groups is null ? null : string.Join(", ", groups.Select(group => Season.Groups.FirstOrDefault(line => line.Id == group)?.Name ?? group.Text));
+
+    /// <summary>What rules of days are against, asked of a session wherever it might lie.</summary>
+    public ImmutableArray<Func<Session, bool>> RulesOfDays { get => field.IsDefault ? field = BetterSession.Rules(this) : field; }
+
     public bool HasPhases => Weeks.Any(week => week.Phase is not null);
 
     public bool HasEmphasis => Weeks.Any(week => week.HasEmphasis);
@@ -55,6 +68,27 @@ internal sealed class Plan
     public decimal Point => Setup.ReferenceWeek.Au / 100m;
 
     public PlanWeek? WeekOf(DateOnly day) => Season.WeekOf(day) is { } week ? Weeks[week.Number - 1] : null;
+
+    /// <summary>The next match that a session comes before: on its own day where it kicks off later, or where nobody knows when.</summary>
+    public Match? NextMatch(Session session)
+    {
+        for (var at = FirstFrom(session.Day); at < Matches.Length; at++)
+            if (Matches[at].Day > session.Day || Matches[at].KickOff is not { } kickOff || kickOff >= session.Begins) return Matches[at];
+        return null;
+    }
+
+    /// <summary>The last match that a session comes after: on its own day where it kicked off before, or where nobody knows when.</summary>
+    public Match? LastMatch(Session session)
+    {
+        for (var at = FirstFrom(session.Day.AddDays(1)) - 1; at >= 0; at--)
+            if (Matches[at].Day < session.Day || Matches[at].KickOff is not { } kickOff || kickOff < session.Begins) return Matches[at];
+        return null;
+    }
+
+    public bool HasMatchOn(DateOnly day) => FirstFrom(day) is var at && at < Matches.Length && Matches[at].Day == day;
+
+    /// <summary>What rules about our sessions say of the weeks before matches in which none is laid out.</summary>
+    public IEnumerable<Look> WithoutSessions => Matches.Where(match => WeekOf(match.Day!.Value.AddDays(-1)) is { HasOurs: false }).Select(match => new TooLittle(Place.Of(this, match), "missing.sessions"));
 
     /// <summary>The week before; null for the first.</summary>
     public PlanWeek? Before(PlanWeek week) => week.Number > 1 ? Weeks[week.Number - 2] : null;
@@ -130,6 +164,18 @@ internal sealed class Plan
 
     /// <summary>A load in points, rounded to whole ones as it is shown.</summary>
     public decimal Points(decimal au) => Math.Round(au / Point, MidpointRounding.AwayFromZero);
+
+    private int FirstFrom(DateOnly day)
+    {
+        var (first, end) = (0, Matches.Length);
+        while (first < end)
+        {
+            var middle = (first + end) / 2;
+            if (Matches[middle].Day < day) first = middle + 1;
+            else end = middle;
+        }
+        return first;
+    }
 
     private static PhaseRun? PhaseOf(ImmutableArray<PhaseRun> phases, SeasonWeek week) =>
         phases.FirstOrDefault(run => run.First.Number <= week.Number && week.Number <= run.Last.Number);

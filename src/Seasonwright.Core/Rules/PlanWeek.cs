@@ -27,6 +27,15 @@ internal sealed record PlanWeek(SeasonWeek Week, PhaseRun? Phase, WeekKind? Kind
     /// <summary>Marked ready: what is laid out on its days is what will be done.</summary>
     public bool IsReady { get; private init; }
 
+    /// <summary>Some of our sessions are laid out on its days: which they are is known, those that were called off being none.</summary>
+    public bool HasOurs { get; private init; }
+
+    /// <summary>On which days the head coach's practices are is known, or that there are none.</summary>
+    public bool HasPractices { get; private init; }
+
+    /// <summary>What is trained on each of its days is known.</summary>
+    public bool IsLaidOut => HasOurs && HasPractices;
+
     /// <summary>The week without its matches in AU, never below 0; null while the whole is not known.</summary>
     public decimal? Training => Total is { } total ? Math.Max(0, total - Load.Match.Au) : null;
 
@@ -70,7 +79,13 @@ internal sealed record PlanWeek(SeasonWeek Week, PhaseRun? Phase, WeekKind? Kind
     public static PlanWeek Of(Season season, Setup setup, SeasonWeek week, PhaseRun? phase, ImmutableArray<Match> matches, IReadOnlyList<Event> events)
     {
         var levels = setup.Qualities.Select(quality => (quality.Kind, Level: (int)season.EmphasisOf(week.Id, quality.Id))).Where(quality => quality.Level > 0).ToList();
-        var made = new PlanWeek(week, phase, season.KindOf(week.Id), WeekLoad.Of(season, setup, week), matches, AvailabilityOf(week, events)) { HasEmphasis = levels.Count > 0, IsReady = season.IsReady(week.Id) };
+        var made = new PlanWeek(week, phase, season.KindOf(week.Id), WeekLoad.Of(season, setup, week), matches, AvailabilityOf(week, events))
+        {
+            HasEmphasis = levels.Count > 0,
+            IsReady = season.IsReady(week.Id),
+            HasOurs = season.SessionsIn(week).Any(session => session.IsOurs),
+            HasPractices = season.SessionsIn(week).Any(session => !session.IsOurs) || season.PracticesOf(week.Id) is { Count: 0 },
+        };
         foreach (var (kind, level) in levels) made.exposures[(int)kind] += level;
         return made;
     }

@@ -89,6 +89,11 @@ public static class Rulebook
     private static readonly (string Speaks, string? With, string Silent, string? Code)[] OneCause =
     [
         ("heavy-week-in-congestion", null, "weekly-ramp", null),
+        ("heavy-lower-before-match", null, "day-before-match-heavy", null),
+        ("heavy-week-in-congestion", null, "hard-days-in-a-row", null),
+        ("heavy-lower-before-match", null, "hard-days-in-a-row", "match"),
+        ("day-before-match-heavy", null, "hard-days-in-a-row", "match"),
+        ("day-after-match-hard", null, "hard-days-in-a-row", "match"),
         ("match-gap-short", null, "matches-per-week", null),
         ("taper-length", "missing", "taper-volume", null),
         ("taper-length", "missing", "taper-intensity-frequency", null),
@@ -158,6 +163,7 @@ public static class Rulebook
         var worst = run.OrderByDescending(breach => breach.Severity).ThenByDescending(breach => breach.Weight).First();
         var place = run[0].Place with { Last = run.Max(breach => breach.Place.Last) };
         var said = RuleWords.Say($"{rule.Id}.says.{worst.Code}", [.. worst.Numbers]);
+        if (worst.Whose is { } whose) said = RuleWords.Say("run.whose", said, whose);
         return new Finding(
             rule, worst.Code, place, SeverityOf(rule, worst, setup),
             run.Count == 1 ? said : RuleWords.Say(place.First == place.Last ? "run.week" : "run.more", said, run.Count, place.First, place.Last, worst.Place.Weeks),

@@ -15,6 +15,7 @@ public sealed class Season : IEquatable<Season>
     private readonly Lazy<ImmutableDictionary<WeekId, SeasonWeek>> weeksById;
     private readonly Lazy<ImmutableArray<Match>> allMatches;
     private readonly Lazy<ImmutableArray<Session>> allSessions;
+    private readonly Lazy<ILookup<int, Session>> sessionsByWeek;
     private readonly Lazy<ImmutableArray<PhaseRun>> phases;
     private readonly Lazy<ImmutableArray<BlockRun>> blocks;
 
@@ -29,6 +30,7 @@ public sealed class Season : IEquatable<Season>
             .OrderBy(match => match.Day ?? DateOnly.MaxValue).ThenBy(match => match.KickOff ?? TimeOnly.MaxValue).ThenBy(match => match.Id.Text, StringComparer.Ordinal)]);
         allSessions = new(() => [.. Facts.All(SeasonFacets.Session).Select(session => session.Value)
             .OrderBy(session => session.Day).ThenBy(session => session.Begins).ThenBy(session => session.Id.Text, StringComparer.Ordinal)]);
+        sessionsByWeek = new(() => allSessions.Value.ToLookup(session => Frame.Grid.NumberOf(session.Day)));
         phases = new(() => [.. PhaseRuns()]);
         blocks = new(() => [.. BlockRuns()]);
     }
@@ -86,7 +88,7 @@ public sealed class Season : IEquatable<Season>
     public Session? Session(SessionId id) => Facts.Find(SeasonFacets.Session, id);
 
     /// <summary>Sessions of a week, by day and start, cancelled ones included.</summary>
-    public IEnumerable<Session> SessionsIn(SeasonWeek week) => AllSessions.Where(session => week.Days.Contains(session.Day));
+    public IEnumerable<Session> SessionsIn(SeasonWeek week) => sessionsByWeek.Value[week.Number];
 
     public IEnumerable<Note> Notes => Facts.All(SeasonFacets.Note).Select(note => note.Value).Where(note => Touches(note.Days)).OrderBy(note => note.Days);
 

@@ -18,6 +18,11 @@ public class OneCauseTests
     [InlineData("return-after-break-volume", "weekly-ramp", "C60/6x2 X C80/6", "rise caution 4", "return-after-break-volume.season_start=kept")]
     [InlineData("weekly-ramp", "trailing-four-spike", "B50x4 B70", "spike caution 5")]
     [InlineData("return-after-break-volume", "trailing-four-spike", "C60x4 X C80", "spike caution 6", "return-after-break-volume.season_start=kept; weekly-ramp.on=no", "X45")]
+    [InlineData("heavy-lower-before-match", "day-before-match-heavy", "C60/6(p1234,L5)", "content warning 1")]
+    [InlineData("heavy-lower-before-match", "hard-days-in-a-row", "C60/6(p24,L5)", "match caution 1", "day-before-match-heavy.on=no")]
+    [InlineData("day-before-match-heavy", "hard-days-in-a-row", "C60/6(p24,I5)", "match caution 1")]
+    [InlineData("day-after-match-hard", "hard-days-in-a-row", "C60/3@18:00(p1,I4)", "match caution 1")]
+    [InlineData("heavy-week-in-congestion", "hard-days-in-a-row", "C60/6(p1) B60/2/6(p1,I34)", "run warning 2")]
     public void The_second_is_silent_where_the_first_has_spoken(string speaks, string silent, string plan, string alone, string figures = "", string off = "X")
     {
         plan = plan.Replace("X", off, StringComparison.Ordinal);
@@ -64,6 +69,27 @@ public class OneCauseTests
         Assert.Equal(0.20m, finding.Value);
         Assert.EndsWith("So it is in weeks 3 to 5, most of all in week 4.", finding.Sentence, StringComparison.Ordinal);
         Assert.Equal("week/w3", finding.Key.About);
+    }
+
+    /// <summary>What is said of one session hides nothing about another one of the week.</summary>
+    [Fact]
+    public void One_session_says_nothing_of_another() =>
+        Assert.Equal("content warning 1", Plans.Say("day-before-match-heavy", "C60/6(p1234,L5,I5a)"));
+
+    /// <summary>What only some groups have is said of them, what everyone has is said once and of nobody in particular.</summary>
+    [Theory]
+    [InlineData("heavy-lower-before-match", "C60/6(L5#A)", " For: Group A.")]
+    [InlineData("heavy-lower-before-match", "C60/6(L5#A#B)", " For: Group A, Group B.")]
+    [InlineData("heavy-lower-before-match", "C60/6(L5,U1#A)", null)]
+    [InlineData("day-before-match-heavy", "C60/6(I5#A)", " For: Group A.")]
+    [InlineData("day-before-match-heavy", "C60/6(I5#A,U1#B)", " For: Group A.")]
+    [InlineData("day-before-match-heavy", "C60/6(I5#A#B)", " For: Group A, Group B.")]
+    [InlineData("day-before-match-heavy", "C60/6(I5,U1#A)", null)]
+    public void A_finding_says_whose_it_is(string rule, string plan, string? whose)
+    {
+        var sentence = Assert.Single(Rulebook.Check(Plans.Of(plan), Plans.Team()).Findings, finding => finding.Rule.Id == rule).Sentence;
+        if (whose is null) Assert.DoesNotContain("For:", sentence, StringComparison.Ordinal);
+        else Assert.EndsWith(whose, sentence, StringComparison.Ordinal);
     }
 
     [Fact]

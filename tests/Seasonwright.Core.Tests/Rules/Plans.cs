@@ -22,6 +22,8 @@ namespace Seasonwright.Core.Tests.Rules;
 /// C70/6x5           five such weeks
 /// *Travel,2.1-2.6   an event from week 2 day 1 to day 6; ",0%" the share of training it leaves; ",2.1+6" a leg with its time
 ///                   zones, ",2.1@08:00-20:00+6" with its clocks, "20:00n" for the next day
+/// C70(p135,L2m)     sessions: practices on days 1, 3 and 5, legs on the morning of the second. See <see cref="SessionsOf"/>; "(0)"
+///                   is a week without practices
 /// </code>
 /// </summary>
 internal static partial class Plans
@@ -51,6 +53,23 @@ internal static partial class Plans
         ["CO"] = PhaseKind.Competition,
         ["PK"] = PhaseKind.Peak,
         ["TR"] = PhaseKind.Transition,
+    };
+
+    private static readonly Dictionary<char, SessionKind> SessionKinds = new()
+    {
+        ['p'] = SessionKind.Practice,
+        ['L'] = SessionKind.LowerStrength,
+        ['D'] = SessionKind.SmallDose,
+        ['U'] = SessionKind.UpperStrength,
+        ['Y'] = SessionKind.Hypertrophy,
+        ['W'] = SessionKind.Power,
+        ['S'] = SessionKind.Speed,
+        ['I'] = SessionKind.Intervals,
+        ['E'] = SessionKind.Endurance,
+        ['V'] = SessionKind.Prevention,
+        ['A'] = SessionKind.Activation,
+        ['R'] = SessionKind.Recovery,
+        ['T'] = SessionKind.Test,
     };
 
     private static readonly Dictionary<char, string> Qualities = new()
@@ -120,7 +139,44 @@ internal static partial class Plans
             yield return Match(number, match[1] - '0', importance, match.IndexOf('@', StringComparison.Ordinal) is > 0 and var at ? TimeOnly.Parse(match[(at + 1)..], CultureInfo.InvariantCulture) : null);
         }
         foreach (var stress in read.Groups["stress"].Captures.Select(capture => capture.Value)) yield return Stress(number, number, Qualities[stress[0]], stress[1] - '0');
+        if (read.Groups["sessions"] is { Success: true } sessions)
+            foreach (var edit in sessions.Value.Split(',').SelectMany((word, index) => SessionsOf(number, index, word))) yield return edit;
         if (read.Groups["test"] is { Success: true } test) yield return Test(number, test.Value[0] - '0', test.Value.EndsWith('j') ? "CMJ" : "Strength");
+    }
+
+    /// <summary>
+    /// One word of sessions: its kind and days, then what is otherwise than usual, in this order: m, a or e for the slot (ours lie in
+    /// the morning, practices in the evening), @17:30 the start, r8 the effort, x40 the minutes, :s6.85 six hard sets of strength at
+    /// 85 %, :p80c contacts, :v200m metres, #A only group A, ! called off, = locked.
+    /// </summary>
+    private static IEnumerable<SeasonEdit> SessionsOf(int week, int index, string word)
+    {
+        if (word == "0") return [new SetPractices(Week(week), Week(week), new Practices(0))];
+        var read = SessionWord().Match(word);
+        Assert.True(read.Success, $"\"{word}\" is no session.");
+        var kind = SessionKinds[read.Groups["kind"].Value[0]];
+        var usual = SessionUse.Of(kind);
+        var groups = read.Groups["group"].Captures.Select(capture => new GroupId(capture.Value)).ToList();
+        var doses = read.Groups["dose"].Captures.Select(capture => DoseOf(capture.Value)).ToList();
+        return read.Groups["days"].Value.Select(day => (SeasonEdit)new SetSession(new Session(
+            new($"s{week}.{day}.{index}"), Day(week, day - '0'),
+            read.Groups["slot"].Value switch { "m" => DaySlot.Morning, "a" => DaySlot.Afternoon, "e" => DaySlot.Evening, _ => kind == SessionKind.Practice ? DaySlot.Evening : DaySlot.Morning },
+            kind,
+            read.Groups["minutes"].Success ? new Minutes(Whole(read.Groups["minutes"].Value)) : usual.Minutes,
+            read.Groups["rpe"].Success ? new Rpe(decimal.Parse(read.Groups["rpe"].Value, CultureInfo.InvariantCulture)) : usual.Rpe,
+            Start: read.Groups["at"].Success ? TimeOnly.Parse(read.Groups["at"].Value, CultureInfo.InvariantCulture) : null,
+            Groups: groups.Count > 0 ? new(groups) : null, Doses: doses.Count > 0 ? new(doses) : null,
+            IsCancelled: read.Groups["off"].Success, IsLocked: read.Groups["locked"].Success)))
+            .Prepend(null).SelectMany(edit => edit is null ? groups.Select(group => (SeasonEdit)new SetGroup(new GroupLine(group, $"Group {group}"))) : [edit]);
+    }
+
+    private static Dose DoseOf(string word)
+    {
+        var read = DoseWord().Match(word);
+        int? Number(string group) => read.Groups[group].Success ? Whole(read.Groups[group].Value) : null;
+        var unit = read.Groups["unit"].Value;
+        return new Dose(new(Qualities[word[0]]), Sets: unit.Length == 0 ? Number("number") : null, Top: Number("top") is { } top ? new Percent(top) : null,
+            Contacts: unit == "c" ? Number("number") : null, Metres: unit == "m" ? Number("number") : null);
     }
 
     private static SetEvent Event(string word)
@@ -147,8 +203,14 @@ internal static partial class Plans
 
     private static DateOnly DayOf(string word) => Day(Whole(word[..^2]), word[^1] - '0');
 
-    [GeneratedRegex(@"^(?<kind>[A-Z?-])(?<load>\d+)?(?<match>/\d[!~]?(?:@\d\d:\d\d)?)*(?:\+(?<stress>[spvahym]\d)+)?(?:t(?<test>\dj?))?(?:x(?<times>\d+))?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<kind>[A-Z?-])(?<load>\d+)?(?<match>/\d[!~]?(?:@\d\d:\d\d)?)*(?:\+(?<stress>[spvahym]\d)+)?(?:t(?<test>\dj?))?(?:\((?<sessions>[^)]*)\))?(?:x(?<times>\d+))?$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex WeekWord();
+
+    [GeneratedRegex(@"^(?<kind>[pLDUYWSIEVART])(?<days>[1-7]+)(?<slot>[mae])?(?:@(?<at>\d\d:\d\d))?(?:r(?<rpe>\d+(?:\.5)?))?(?:x(?<minutes>\d+))?(?::(?<dose>[^:#!=]+))*(?:#(?<group>[A-Z]))*(?<off>!)?(?<locked>=)?$", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex SessionWord();
+
+    [GeneratedRegex(@"^[spvahym](?<number>\d+)?(?:\.(?<top>\d+))?(?<unit>[cm])?$", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex DoseWord();
 
     [GeneratedRegex(@"^(?<day>\d+\.\d)(?:@(?<from>\d\d:\d\d)-(?<to>\d\d:\d\d)(?<next>n)?)?(?<zones>[+-]\d+)?$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex LegWord();

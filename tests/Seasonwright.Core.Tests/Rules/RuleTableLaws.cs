@@ -9,6 +9,12 @@ namespace Seasonwright.Core.Tests.Rules;
 /// <summary>What holds for the tables of all rules together.</summary>
 public partial class RuleTableLaws
 {
+    /// <summary>Rules that only sessions on days feed.</summary>
+    private static readonly string[] OfSessions =
+    [
+        "day-after-match-hard", "day-before-match-heavy", "hard-days-in-a-row", "heavy-lower-before-match", "heavy-session-spacing", "plyo-contacts", "priming-window", "same-day-strength-endurance",
+    ];
+
     private static readonly string[] AboutTests = ["test-timing", "return-after-break-strength"];
 
     /// <summary>"rule.says.code" of every sentence about a finding.</summary>
@@ -34,6 +40,15 @@ public partial class RuleTableLaws
         var said = RuleTable.Lines.SelectMany(line => line.Says.Split(", ").Where(says => says.Contains(' ', StringComparison.Ordinal)).Select(says => $"{line.Rule}.says.{says[..says.IndexOf(' ', StringComparison.Ordinal)]}"));
         Assert.Equal(Sentences, said.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
+
+    /// <summary>Missing is never zero, and never fine: where no session is laid out on any day nothing is found, and nothing judged.</summary>
+    [Fact]
+    public void Without_sessions_the_rules_about_them_say_nothing() => Assert.All(RuleTable.Lines, line =>
+    {
+        var checkup = Rulebook.Check(Plans.Of(Sessions().Replace(line.Plan, "")), Plans.Team(line.Rule, line.Figures));
+        Assert.DoesNotContain(checkup.Findings, finding => OfSessions.Contains(finding.Rule.Id, StringComparer.Ordinal));
+        Assert.All(checkup.Answers.Where(answer => OfSessions.Contains(answer.Rule.Id, StringComparer.Ordinal)), answer => Assert.NotEqual(RuleState.Checked, answer.State));
+    });
 
     /// <summary>A severity that no plan reaches would be a promise in the papers alone.</summary>
     [Fact]
@@ -83,11 +98,17 @@ public partial class RuleTableLaws
         // So that a remedy that is lost is missed.
         Assert.Equal(
             [
-                "aerobic-upkeep.few", "building-run-too-long.preparation", "building-run-too-long.season", "heavy-week-in-congestion.heavy", "heavy-week-in-congestion.kind",
-                "hypertrophy-late.close", "hypertrophy-late.competition", "quality-left-idle.aerobic_endurance", "quality-left-idle.anaerobic_glycolytic", "quality-left-idle.max_speed",
-                "quality-left-idle.max_strength", "realisation-window-missing.missing", "return-after-break-strength.test", "return-after-break-volume.high", "sprint-exposure-gap.gap",
+                "aerobic-upkeep.few", "building-run-too-long.preparation", "building-run-too-long.season", "day-after-match-hard.content", "day-after-match-hard.effort", "day-after-match-hard.second",
+                "day-before-match-heavy.content", "day-before-match-heavy.effort", "day-before-match-heavy.lightest", "day-before-match-heavy.long", "day-before-match-heavy.share",
+                "hard-days-in-a-row.match", "hard-days-in-a-row.run", "heavy-lower-before-match.close", "heavy-lower-before-match.large",
+                "heavy-session-spacing.heavy", "heavy-session-spacing.heavy-sprint", "heavy-session-spacing.sprint", "heavy-week-in-congestion.heavy", "heavy-week-in-congestion.kind",
+                "hypertrophy-late.close", "hypertrophy-late.competition", "plyo-contacts.close", "plyo-contacts.many", "priming-window.early", "priming-window.hard", "priming-window.late", "priming-window.long", "priming-window.sets",
+                "quality-left-idle.aerobic_endurance", "quality-left-idle.anaerobic_glycolytic", "quality-left-idle.max_speed",
+                "quality-left-idle.max_strength", "realisation-window-missing.missing", "return-after-break-strength.test", "return-after-break-volume.high",
+                "same-day-strength-endurance.endurance-first", "same-day-strength-endurance.gap", "same-day-strength-endurance.strength-first", "sprint-exposure-gap.gap",
                 "strength-frequency-in-season.gap", "strength-frequency-in-season.many-one", "strength-frequency-in-season.many-two", "taper-length.missing", "taper-volume.full", "taper-volume.rise", "taper-volume.short",
                 "test-timing.after", "test-timing.before", "test-timing.decisive", "test-timing.heavy", "test-timing.late", "trailing-four-spike.spike", "transition-length.missing", "transition-without-upkeep.idle",
+                "travel-day-load.after", "travel-day-load.effort", "travel-day-load.long",
                 "unloading-size.large", "unloading-size.rise", "unloading-size.small", "weekly-ramp.rise",
             ], mended.Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
@@ -98,6 +119,9 @@ public partial class RuleTableLaws
         var ofRule = findings.Where(finding => finding.Rule.Id == rule || AboutTests.Contains(finding.Rule.Id) && AboutTests.Contains(rule)).ToList();
         return (ofRule.Sum(finding => finding.Size), ofRule.Count);
     }
+
+    [GeneratedRegex(@"\([^)]*\)", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Sessions();
 
     [GeneratedRegex(@"(?<= )(?:caution|warning|stop)(?= )", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex SeverityWord();

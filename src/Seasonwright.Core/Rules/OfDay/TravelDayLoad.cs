@@ -1,4 +1,5 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Rules.OfDay;
 
@@ -20,24 +21,77 @@ internal static class TravelDayLoad
         Status = SourceStatus.WithWorkingDefault,
         Sources = [Sources.JanseVanRensburg2021, Sources.JanseVanRensburg2021Consensus, Sources.Soligard2016],
         Figures = [LongH, HaulH, MaxRpe, MaxMin, RestH, BeforeMatchH],
-        Needs = Needs.Sessions,
         Looks = Looks,
     };
 
-    /// <summary>Long journeys that end shortly before a match. Sessions on travel days wait for sessions.</summary>
     private static IEnumerable<Look> Looks(Plan plan, Figures figures)
+    {
+        var limits = Limits.Of(figures);
+        var legs = plan.Events.Where(item => item.For is null).SelectMany(item => item.Legs ?? []).ToList();
+        return BeforeMatches(plan, figures)
+            .Concat(legs.Count == 0 ? [] : BetterSession.Mended(plan, plan.Sessions, session => Judge(plan, session, legs, limits)))
+            .Concat(legs.Where(leg => HoursOf(leg) > limits.Long && plan.WeekOf(leg.Day) is { HasOurs: false }).Select(leg => new TooLittle(Place.Of(plan.WeekOf(leg.Day)!), "missing.sessions")));
+    }
+
+    internal static Func<Session, bool> Against(Plan plan, Figures figures)
+    {
+        var limits = Limits.Of(figures);
+        var legs = plan.Events.Where(item => item.For is null).SelectMany(item => item.Legs ?? []).ToList();
+        return session => Judge(plan, session, legs, limits) is Breach;
+    }
+
+    /// <summary>A session on the day of long travel, or soon after a long haul; null for any other.</summary>
+    private static Look? Judge(Plan plan, Session session, List<Leg> legs, Limits limits)
+    {
+        Look? look = null;
+        foreach (var leg in legs)
+        {
+            var last = leg.ArrivalDay ?? leg.Day;
+            if (session.Day < leg.Day || session.Day > last.AddDays(limits.RestDays)) continue;
+            var place = Place.Of(plan, session);
+            var isThatDay = session.Day <= last;
+            if (HoursOf(leg) is not { } hours)
+            {
+                if (isThatDay) look ??= new TooLittle(place, "missing.clocks");
+                continue;
+            }
+            var isTooMuch = isThatDay && hours > limits.Long && (session.Rpe.Value > limits.Rpe || session.Minutes.Value > limits.Minutes);
+            var rest = (decimal)(session.Day.ToDateTime(session.Begins) - last.ToDateTime(leg.Arrives!.Value)).TotalHours;
+            var isSoon = hours > limits.Haul && rest >= 0 && rest < limits.Rest && SessionUse.IsHard(session);
+            if (!isTooMuch && !isSoon)
+            {
+                if (hours > limits.Long && isThatDay || hours > limits.Haul && rest < limits.Rest) look ??= new Fine(place);
+                continue;
+            }
+            return isTooMuch ? session.Rpe.Value > limits.Rpe ? Told("effort", session.Rpe.Value, limits.Rpe, MaxRpe, hours) : Told("long", session.Minutes.Value, limits.Minutes, MaxMin, hours)
+                : Told("after", Math.Floor(rest), limits.Rest, RestH, hours);
+
+            Breach Told(string code, decimal value, decimal limit, Figure figure, decimal hours) => new(place, code, Severity.Caution, value, limit)
+            {
+                Numbers = [new NamedSession(session), value, limit, Math.Round(hours, 1)],
+                Figure = figure.Name,
+                Whose = plan.NamesOf(session.Groups),
+            };
+        }
+        return look;
+    }
+
+    /// <summary>From door to door; null while its clocks are not known. What the clock moved east was not travelled.</summary>
+    private static decimal? HoursOf(Leg leg) => leg is { Departs: { } departs, Arrives: { } arrives }
+        ? (decimal)((leg.ArrivalDay ?? leg.Day).ToDateTime(arrives) - leg.Day.ToDateTime(departs)).TotalHours - (leg.ZoneShift ?? 0) : null;
+
+    /// <summary>Long journeys that end shortly before a match.</summary>
+    private static IEnumerable<Look> BeforeMatches(Plan plan, Figures figures)
     {
         foreach (var leg in plan.Events.SelectMany(item => item.Legs ?? ValueList<Leg>.Empty))
         {
             var day = leg.ArrivalDay ?? leg.Day;
-            if (leg is not { Departs: { } departs, Arrives: { } arrives })
+            if (HoursOf(leg) is not { } hours)
             {
                 if (plan.Matches.FirstOrDefault(match => match.Day >= day && match.Day <= day.AddDays(1)) is { } soon) yield return new TooLittle(Place.Of(plan, soon), "missing.clocks");
                 continue;
             }
-            var arrival = day.ToDateTime(arrives);
-            // What the clock moved east was not travelled.
-            var hours = (decimal)(arrival - leg.Day.ToDateTime(departs)).TotalHours - (leg.ZoneShift ?? 0);
+            var arrival = day.ToDateTime(leg.Arrives!.Value);
             if (hours <= figures.Number(HaulH) || plan.Matches.FirstOrDefault(match => match.KickOff is { } kickOff ? match.Day!.Value.ToDateTime(kickOff) >= arrival : match.Day >= day) is not { } next) continue;
             yield return Judge(plan, next, arrival, hours, figures);
         }
@@ -58,5 +112,12 @@ internal static class TravelDayLoad
                 Figure = BeforeMatchH.Name,
                 IsForced = true,
             };
+    }
+
+    private readonly record struct Limits(decimal Long, decimal Haul, decimal Rpe, decimal Minutes, decimal Rest)
+    {
+        public int RestDays => (int)Math.Ceiling(Rest / 24);
+
+        public static Limits Of(Figures figures) => new(figures.Number(LongH), figures.Number(HaulH), figures.Number(MaxRpe), figures.Number(MaxMin), figures.Number(RestH));
     }
 }

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Rules;
+
+/// <summary>
+/// What mends a session of ours that a rule is against: the nearest day of its week that no rule of days is against, else the same
+/// day made lighter, else the session goes. Practices are the head coach's, and what is locked stays.
+/// </summary>
+internal static class BetterSession
+{
+    private const int EasyMinutes = 45;
+
+    private static readonly Rpe Easy = new(4m);
+
+    /// <summary>The rules that are asked, each with what it is against.</summary>
+    private static readonly ImmutableArray<(Rule Rule, Func<Plan, Figures, Func<Session, bool>> Against)> Asked =
+    [
+        (OfDay.HeavyLowerBeforeMatch.Rule, OfDay.HeavyLowerBeforeMatch.Against),
+        (OfDay.DayAfterMatchHard.Rule, OfDay.DayAfterMatchHard.Against),
+        (OfDay.DayBeforeMatchHeavy.Rule, OfDay.DayBeforeMatchHeavy.Against),
+        (OfDay.HeavySessionSpacing.Rule, OfDay.HeavySessionSpacing.Against),
+        (OfDay.HardDaysInARow.Rule, OfDay.HardDaysInARow.Against),
+        (OfDay.SameDayStrengthEndurance.Rule, OfDay.SameDayStrengthEndurance.Against),
+        (OfDay.PlyoContacts.Rule, OfDay.PlyoContacts.Against),
+        (OfDay.PrimingWindow.Rule, OfDay.PrimingWindow.Against),
+        (OfDay.TravelDayLoad.Rule, OfDay.TravelDayLoad.Against),
+    ];
+
+    public static ValueList<SeasonEdit> For(Plan plan, Session session) => Of(plan, session, Moved(plan, session).Concat(Lighter(session)));
+
+    /// <summary>What a rule says of each session, its breaches with what mends them.</summary>
+    public static IEnumerable<Look> Mended(Plan plan, IEnumerable<Session> sessions, Func<Session, Look?> judge) =>
+        from session in sessions
+        let look = judge(session)
+        where look is not null
+        select look is Breach breach ? breach with { Remedy = For(plan, session) } : look;
+
+    /// <summary>Its day without it.</summary>
+    public static ValueList<SeasonEdit> Away(Plan plan, Session session) => Of(plan, session, Moved(plan, session));
+
+    /// <summary>The rules that the team has on, ready to be asked of one session after another.</summary>
+    public static ImmutableArray<Func<Session, bool>> Rules(Plan plan) =>
+        [.. Asked.Where(asked => asked.Rule.IsOn(plan.Setup)).Select(asked => asked.Against(plan, new Figures(asked.Rule.Id, plan.Setup)))];
+
+    private static ValueList<SeasonEdit> Of(Plan plan, Session session, IEnumerable<Session> better) => !session.IsOurs || session.IsLocked ? []
+        : better.FirstOrDefault(other => !plan.RulesOfDays.Any(isAgainst => isAgainst(other))) is { } found ? [new SetSession(found)] : [new RemoveSession(session.Id)];
+
+    /// <summary>On the other days of its week, the nearest first and of two the earlier.</summary>
+    private static IEnumerable<Session> Moved(Plan plan, Session session) =>
+        plan.WeekOf(session.Day)!.Days.Days().Where(day => day != session.Day && !plan.HasMatchOn(day) && HasRoom(plan, session, day))
+            .OrderBy(day => Math.Abs(day.DayNumber - session.Day.DayNumber)).ThenBy(day => day).Select(day => session with { Day = day });
+
+    private static IEnumerable<Session> Lighter(Session session)
+    {
+        if (SessionUse.Of(session.Kind) is { IsHeavyLower: true })
+        {
+            var small = SessionUse.Of(SessionKind.SmallDose);
+            yield return session with { Kind = SessionKind.SmallDose, Name = null, Minutes = small.Minutes, Rpe = small.Rpe, Doses = null };
+        }
+        else if (session.Rpe.Value > Easy.Value || session.Minutes.Value > EasyMinutes)
+            yield return session with { Rpe = session.Rpe.Value > Easy.Value ? Easy : session.Rpe, Minutes = new Minutes(Math.Min(session.Minutes.Value, EasyMinutes)) };
+    }
+
+    private static bool HasRoom(Plan plan, Session session, DateOnly day) =>
+        plan.Athletes.For(session).All(athlete => athlete.On(day).Count(other => other.IsOurs) < Session.MostADay);
+}
