@@ -30,6 +30,6 @@ mkdir -p docs/proof
   echo
   echo "Ten of the weeks, to be looked at (points of matches + practices + ours; \`?\` an assumed practice, in brackets what a session is an exposure of):"
   echo
-  grep -A16 '\[OUTPUT\] shown' "$said" | sed -n 's/.*\[OUTPUT\] //p;/^ *  \(Mon\|Tue\|Wed\|Thu\|Fri\|Sat\|Sun\) /p;/^ *  - /p' | awk '/^shown/{print ""} {print "    " $0}' | sed 's/ *$//'
+  sed -n 's/.*\[OUTPUT\] //p' "$said" | awk '/^shown /{on=1; sub(/^shown /, ""); print ""} !/^ /&&!/: [A-Z][A-Za-z]* [A-Z]/{on=0} on{print "    " $0}' | sed 's/ *$//'
 } > docs/proof/week.md
 cat docs/proof/week.md

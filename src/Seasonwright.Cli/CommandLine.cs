@@ -56,6 +56,7 @@ internal static class CommandLine
             ShowCommand.Make(terminal),
             ProposeCommand.Make(terminal, clock),
             ReplanCommand.Make(terminal),
+            WeekCommand.Make(terminal, clock),
             CheckCommand.Make(terminal),
             RulesCommand.Make(terminal),
             ApplyCommand.Make(terminal, clock),

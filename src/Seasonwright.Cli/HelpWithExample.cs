@@ -12,10 +12,13 @@ internal sealed class HelpWithExample(HelpAction help) : SynchronousCommandLineA
     public override int Invoke(ParseResult parseResult)
     {
         help.Invoke(parseResult);
-        var command = parseResult.CommandResult.Command;
+        var name = string.Join('.', Path(parseResult.CommandResult.Command).Skip(1).DefaultIfEmpty("root"));
         var writer = parseResult.InvocationConfiguration.Output;
         writer.WriteLine(Texts.Say("help.example"));
-        foreach (var line in Texts.Say(command.Subcommands.Count > 0 ? "example.root" : $"example.{command.Name}").Split('\n')) writer.WriteLine($"  {line}");
+        foreach (var line in Texts.Say($"example.{name}").Split('\n')) writer.WriteLine($"  {line}");
         return (int)Exit.Done;
     }
+
+    private static IEnumerable<string> Path(Command command) =>
+        (command.Parents.OfType<Command>().FirstOrDefault() is { } parent ? Path(parent) : []).Append(command.Name);
 }

@@ -254,6 +254,10 @@ internal sealed class WeekModel
         var without = Model.NewIntVar(0, legs, "noLegs");
         Model.Add(LinearExpr.Sum(places.Where(place => WeekConditions.IsForLegs(place.Usual)).Select(place => place.Is)) + without >= legs);
         cost.AddTerm(without, WeekPrices.NoLegs);
+        if (!problem.AsksForFullLegs || problem.Fixed.Any(session => IsInside(session) && session.IsHeavy)) return;
+        var small = Model.NewBoolVar("smallDoseOnly");
+        Model.Add(LinearExpr.Sum(places.Where(place => place.Usual.IsHeavy).Select(place => place.Is)) + small >= 1);
+        cost.AddTerm(small, WeekPrices.SmallDoseOnly);
     }
 
     /// <summary>One exposure of a quality a day.</summary>

@@ -19,7 +19,10 @@ internal static class WeekPrices
     public const int Idle = 12_000;
 
     /// <summary>A session of strength that the legs lack.</summary>
-    public const int NoLegs = 40_000;
+    public const int NoLegs = 20_000;
+
+    /// <summary>Strength is developed, and the legs have no full session of it.</summary>
+    public const int SmallDoseOnly = 10_000;
 
     /// <summary>A quality that the head coach's practice is asked to hold.</summary>
     public const int AskOfPractice = 6_000;

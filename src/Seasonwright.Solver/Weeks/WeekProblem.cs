@@ -61,6 +61,9 @@ public sealed record WeekProblem(
     /// <summary>Sessions of strength that the legs get: as many as are asked for, one where strength is kept up or a match is played, two where it is built.</summary>
     public int AskedForLegs => Math.Min(KeepsUp || Matches > 0 ? 1 : 2, Math.Max(Asked[(int)QualityKind.MaximumStrength], Asked[(int)QualityKind.Hypertrophy]));
 
+    /// <summary>Strength is to be developed, not only kept up.</summary>
+    public bool AsksForFullLegs => Asked[(int)QualityKind.MaximumStrength] > 1;
+
     /// <summary>Points in AU, rounded to whole ones.</summary>
     public int Au(int points) => (int)(((long)points * Hundred + 50) / 100);
 

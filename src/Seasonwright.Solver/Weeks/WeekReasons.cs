@@ -18,6 +18,7 @@ internal static class WeekReasons
         }
         if (session.Qualities.Where(quality => problem.Asked[(int)quality] > 0).ToList() is { Count: > 0 } served)
             yield return Says("", WeekWords.Say("because.serves", Join(served)));
+        else yield return Says("", WeekWords.Say("because.load"));
         // Which condition keeps it from which other days.
         var against = problem.Days.Where(day => day.Index != session.Day)
             .SelectMany(day => WhyNot(proposal, session, day.Index, session.Slot).Take(1).Select(reason => (Day: day, Reason: reason))).ToList();

@@ -138,7 +138,8 @@ internal sealed class WeekBruteForce(WeekProblem week)
         for (var at = -1; at < week.Days.Count; at++)
             if (IsHard(at) && IsHard(at + 1) && !(IsHardAnyway(at) && IsHardAnyway(at + 1))) cost += 6_000;
         var legs = Math.Min(week.Phase == PhaseKind.Competition || week.Days.Any(day => day.Around.ToNext == 0) ? 1 : 2, Math.Max(week.Asked[0], week.Asked[1]));
-        cost += 40_000L * Math.Max(0, legs - so.Count(one => one.Kind is SessionKind.LowerStrength or SessionKind.SmallDose));
+        if (legs > 0 && week.Asked[1] > 1 && !so.Exists(one => one.Kind == SessionKind.LowerStrength)) cost += 10_000;
+        cost += 20_000L * Math.Max(0, legs - so.Count(one => one.Kind is SessionKind.LowerStrength or SessionKind.SmallDose));
         bool IsUsed(WeekDay day) => day.Around.ToNext == 0 || all.Exists(one => one.Day == day.Index);
         var canBeFree = week.Days.Count(day => day.Around.ToNext != 0 && !week.Given.Any(one => one.Day == day.Index));
         if (canBeFree >= 2 && week.Days.Count(day => !IsUsed(day)) < 2) cost += 10_000;
