@@ -50,6 +50,7 @@ public sealed record DemoSeason(
                 .. DemoRows.Rookies(calendar),
                 new Publish("Pre-season"),
                 .. DemoMatches.Played(calendar),
+                .. DemoSessions.Of(calendar),
                 .. DemoWeeks.LaidOut(calendar),
                 new Publish("Cup, second round"),
                 .. DemoRows.Draft(calendar),

@@ -26,7 +26,8 @@ public sealed class HandingOut
         if (version is not null && published is null) return null;
         var edition = published is null ? Edition.Draft(today) : new Edition(published.Publication, DateOnly.FromDateTime(published.Instant.LocalDateTime));
         var season = published?.Season ?? new Season(open.Season.Id, state.Facts);
-        return new(open, new SharedSeason(season, published?.Setup ?? open.Setup, edition, keyMatches), published?.Entry ?? state.Number);
+        var before = version > 1 ? await open.VersionAsync(version.Value - 1, cancel) : null;
+        return new(open, new SharedSeason(season, published?.Setup ?? open.Setup, edition, keyMatches) { Since = before is null ? null : (before.Season, TimeOnly.FromDateTime(published!.Instant.LocalDateTime)) }, published?.Entry ?? state.Number);
     }
 
     /// <summary>How often what a calendar says was changed up to this edition, and the versions before it, which others may hold. Reads both logs, which only a calendar needs.</summary>

@@ -10,6 +10,12 @@ public sealed record SharedSeason(Season Season, Setup Setup, Edition Edition, b
     /// <summary>The season with nothing in it that stays with the staff.</summary>
     public Season Season { get; } = KeyMatches ? Season : Season.WithoutKeyMatches();
 
+    /// <summary>The version before and the hour this one was published: what others had otherwise is marked with it. Null for a first version and for a draft.</summary>
+    public (Season Before, TimeOnly At)? Since { get; init; }
+
+    /// <summary>When a session was published otherwise than in the version before, or anew; null for one that is as it was.</summary>
+    public TimeOnly? ChangedAt(Session session) => Since is var (before, at) && !session.Equals(before.Session(session.Id)) && before.WeekOf(session.Day) is { } week && before.SessionsIn(week).Any() ? at : null;
+
     /// <summary>"Harbour Vale 2027-28".</summary>
     public string Name => SeasonName.Of(Season, Setup);
 

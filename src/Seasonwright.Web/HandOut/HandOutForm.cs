@@ -73,7 +73,7 @@ internal sealed class HandOutForm(IQueryCollection query)
         var group = GroupOf(season)?.Name;
         var kinds = query["kind"].ToHashSet(StringComparer.Ordinal);
         return query.ContainsKey(Asked)
-            ? new CalendarChoices(kinds.Contains("matches"), kinds.Contains("events"), kinds.Contains("tests"), kinds.Contains("practices"), group)
+            ? new CalendarChoices(kinds.Contains("matches"), kinds.Contains("events"), kinds.Contains("tests"), kinds.Contains("practices"), group, Sessions: kinds.Contains("sessions"))
             : new CalendarChoices(Group: group);
     }
 

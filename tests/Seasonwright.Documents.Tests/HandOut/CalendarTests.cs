@@ -58,6 +58,38 @@ public class CalendarTests
         Assert.DoesNotContain(entry, line => line.Contains("T000000", StringComparison.Ordinal) && !line.StartsWith("DTSTAMP", StringComparison.Ordinal));
     }
 
+    /// <summary>With its hour it takes its minutes of the team's clock; without, its day, and says which part of it. Source: RFC 5545, 3.3.5 (form 3), 3.6.1.</summary>
+    [Fact]
+    public void A_session_takes_its_minutes_or_its_day()
+    {
+        var session = new Session(new("s"), new DateOnly(2027, 10, 19), DaySlot.Evening, SessionKind.Practice, new Minutes(85), new Rpe(5.5m), Start: new(18, 30), Place: "Sports hall");
+        var entry = Only(With(new SetSession(session)));
+        Assert.Equal(";TZID=Europe/Copenhagen:20271019T183000 ;TZID=Europe/Copenhagen:20271019T195500", $"{entry.Value("DTSTART")} {entry.Value("DTEND")}");
+        Assert.Equal(@"Practice|Sports hall|Harbour Vale\n85 min\, RPE 5.5|Practice", string.Join('|', new[] { "SUMMARY", "LOCATION", "DESCRIPTION", "CATEGORIES" }.Select(name => entry.Value(name))));
+        entry = Only(With(new SetSession(session with { Start = null, Kind = SessionKind.Speed, IsCancelled = true })));
+        Assert.Equal(";VALUE=DATE:20271019 CANCELLED", $"{entry.Value("DTSTART")} {entry.Value("STATUS")}");
+        Assert.Contains("Speed (evening)", entry.Value("SUMMARY"), StringComparison.Ordinal);
+        Assert.Empty(ContentLines.Entries(Write(With(new SetSession(session)), new CalendarChoices(Sessions: false))));
+    }
+
+    /// <summary>Practices that are on their days are told on them, not once more over the week.</summary>
+    [Fact]
+    public void Practices_are_told_once()
+    {
+        var week = new SeasonBook(20).Season.Weeks[15];
+        SeasonEdit[] edits = [new SetPractices(week.Id, week.Id, new Practices(3)), new SetSession(new Session(new("s"), week.Days.First, DaySlot.Evening, SessionKind.Practice, new Minutes(85), new Rpe(5m)))];
+        Assert.Equal("Practice (evening)", Only(With(edits), new CalendarChoices(Practices: true)).Value("SUMMARY"));
+    }
+
+    /// <summary>A calendar for one group has the sessions of everyone and of that group.</summary>
+    [Fact]
+    public void Sessions_of_another_group_are_left_out()
+    {
+        Session For(string id, string? group) => new(new(id), new DateOnly(2027, 10, 19), DaySlot.Morning, SessionKind.Power, new Minutes(40), new Rpe(5m), Name: id, Groups: group is null ? null : new([new GroupId(group)]));
+        var season = With(new SetGroup(new GroupLine(new("a"), "Backs")), new SetGroup(new GroupLine(new("b"), "Wings")), new SetSession(For("all", null)), new SetSession(For("of-backs", "a")), new SetSession(For("of-wings", "b")));
+        Assert.Equal(["all (morning)", "of-backs (morning)"], ContentLines.Entries(Write(season, new CalendarChoices(Group: "Backs"))).Select(entry => entry.Value("SUMMARY")).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+    }
+
     [Theory]
     [InlineData(MatchStatus.Provisional, "Home v Turnes (provisional)")]
     [InlineData(MatchStatus.Conditional, "Home v Turnes (conditional)")]

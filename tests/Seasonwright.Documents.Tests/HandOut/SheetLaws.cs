@@ -123,6 +123,23 @@ public sealed class SheetLaws
         }
     }
 
+    /// <summary>Whoever has the version before sees at once what is otherwise; sessions of a week that had none are not all called changed.</summary>
+    [Fact]
+    public void A_week_sheet_marks_the_sessions_that_were_published_otherwise_before()
+    {
+        var book = new SeasonBook(20);
+        var week = book.Season.Weeks[5];
+        Session On(string id, int day, TimeOnly start) => new(new(id), week.Days.First.AddDays(day), DaySlot.Evening, SessionKind.Practice, new Minutes(85), new Rpe(5m), Name: id, Start: start);
+        var bare = book.Season;
+        var before = book.Write(new SetSession(On("first", 0, new(18, 30))), new SetSession(On("second", 2, new(18, 30)))).Season;
+        var now = book.Write(new SetSession(On("second", 3, new(19, 0)) with { IsCancelled = true })).Season;
+        Assert.Equal(["18:30 first, 85 min, RPE 5", "19:00 second, 85 min, RPE 5 · CANCELLED · changed 12:04"], Lines(before));
+        Assert.DoesNotContain(Lines(bare), line => line.Contains("changed", StringComparison.Ordinal));
+
+        List<string> Lines(Season other) => [.. WeekSheet.Of(new SharedSeason(now, Setup.Empty(new("team")), Edition.Draft(Day)) { Since = (other, new(12, 4)) }, week, PaperSize.A4)
+            .SelectMany(page => page.Tracks).SelectMany(track => track.Marks).OfType<TextRun>().Select(text => text.Text).Where(text => text.Contains("85 min", StringComparison.Ordinal))];
+    }
+
     private static void Within(IEnumerable<SheetDrawing> sheets)
     {
         foreach (var sheet in sheets)

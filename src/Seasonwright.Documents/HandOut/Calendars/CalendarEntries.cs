@@ -35,9 +35,11 @@ internal sealed class CalendarEntries(Season season, Setup setup, CalendarChoice
                 foreach (var entry in Event(item)) yield return entry;
         if (choices.TestDays)
             foreach (var test in season.AllTestDays.Where(test => Concerns(test.For))) yield return Test(test);
+        if (choices.Sessions)
+            foreach (var session in season.AllSessions.Where(Concerns)) yield return Session(session);
         if (choices.Practices)
             foreach (var week in season.Weeks)
-                if (season.PracticesOf(week.Id) is { Count: > 0 } practices) yield return Practices(week, practices);
+                if (season.PracticesOf(week.Id) is { Count: > 0 } practices && !(choices.Sessions && season.SessionsIn(week).Any(session => !session.IsOurs))) yield return Practices(week, practices);
     }
 
     private PlannedEntry? Match(Match match)
@@ -121,6 +123,24 @@ internal sealed class CalendarEntries(Season season, Setup setup, CalendarChoice
             Lines([season.Team.Name, YearWords.Join(details.OfType<string>())]), Words(["calendar.kind.test"]), "steelblue"), [key]);
     }
 
+    private PlannedEntry Session(Session session)
+    {
+        var key = SeasonFacets.Session.Of(session.Id);
+        var zone = setup.Locale.Zone;
+        var groups = session.Groups?.Select(id => season.Groups.FirstOrDefault(line => line.Id == id)?.Name).OfType<string>().ToList() ?? [];
+        var entry = new CalendarEntry(
+            CalendarUid.Of(season.Id, key), CalendarTime.Of(session.Day), EndOf(DaySpan.Of(session.Day)), Clean(session.Start is null ? Say("calendar.session", SessionLine.Name(session), Sentences.Say($"slot.{session.Slot}")) : SessionLine.Name(session)) ?? "",
+            EntryStatus.Confirmed, IsFree: false, Clean(session.Place),
+            Lines([season.Team.Name, SessionLine.Dose(session), groups.Count > 0 ? YearTexts.Say("event.for", string.Join(", ", groups)) : null, .. (session.Waves ?? []).Select(wave => $"{wave.Start.Iso()} {wave.Name}")]),
+            Words([session.IsOurs ? "calendar.kind.session" : "calendar.kind.practice"]), session.IsOurs ? "darkcyan" : "cadetblue");
+        if (session.Start is { } start)
+        {
+            var begins = new KickOff(session.Day, start, zone).ToInstant();
+            entry = entry with { Start = CalendarTime.Of(begins, zone), End = CalendarTime.Of(begins + TimeSpan.FromMinutes(session.Minutes.Value), zone) };
+        }
+        return new(session.IsCancelled ? entry.CalledOff() : entry, [key, Locale]);
+    }
+
     private PlannedEntry Practices(SeasonWeek week, Practices practices)
     {
         var key = SeasonFacets.WeekPractices.Of(week.Id);
@@ -129,6 +149,8 @@ internal sealed class CalendarEntries(Season season, Setup setup, CalendarChoice
             Lines([season.Team.Name]), Words(["calendar.kind.practices"]), "cadetblue"),
             [key, SeasonFacets.Frame.Of(default), SetupFacets.UsualWeek.Of(default)]);
     }
+
+    private bool Concerns(Session session) => choices.Group is not { } name || session.Groups is null || season.Groups.Any(line => line.Name == name && session.IsFor(line.Id));
 
     /// <summary>Whether something for these people is for whom the calendar is: unless it names another group of the season and not theirs.</summary>
     private bool Concerns(string? whom) => whom is null || choices.Group is not { } group || Names(whom, group)

@@ -140,6 +140,7 @@ public sealed class WeekSheet
     {
         foreach (var match in Season.MatchesIn(week).Where(match => match.Days!.Value.Contains(day))) yield return MatchLine.Whom(match);
         foreach (var line in Season.Events.Where(e => e.Days.Contains(day)).SelectMany(e => EventLine.On(e, day, week.Days))) yield return line;
+        foreach (var session in Season.SessionsIn(week).Where(session => session.Day == day)) yield return PlainText.Clean(SessionLine.Of(session, Season, shared.ChangedAt(session)));
         foreach (var test in Season.TestDays.Where(test => test.Day == day)) yield return PlainText.Clean(Say("head-coach.test", test.Battery));
         foreach (var track in Season.Tracks)
             if (Season.CellOf(track.Id, CellPlace.Of(day)) is { } text) yield return Own(track, text);
