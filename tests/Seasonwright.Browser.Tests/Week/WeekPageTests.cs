@@ -34,22 +34,22 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await window.AssertAccessibleAsync(".week-page");
 
         // Moved by pressing another place; all fields; refused and kept as typed.
-        await Slot(page, 2, 2).Locator(".adds-here").ClickAsync();
+        await Slot(page, 2, 1).Locator(".adds-here").ClickAsync();
         await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Move Upper-body strength here" }).ClickAsync();
-        await Assertions.Expect(Slot(page, 2, 2).Locator(".session")).ToHaveCountAsync(1);
+        await Assertions.Expect(Slot(page, 2, 1).Locator(".session")).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Upper-body strength");
         await page.Locator(".panel summary").ClickAsync();
         await page.FillAsync("#s-start", "18:30");
         await page.FillAsync("#s-minutes", "900");
         await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Save" }).ClickAsync();
-        await Assertions.Expect(Slot(page, 2, 2).Locator(".session")).Not.ToContainTextAsync("18:30");
+        await Assertions.Expect(Slot(page, 2, 1).Locator(".session")).Not.ToContainTextAsync("18:30");
         await page.FillAsync("#s-minutes", "40");
         await page.Locator("[name='session.doses.1.quality']").CheckAsync();
         await page.FillAsync("[name='session.doses.1.sets']", "6");
         await page.FillAsync("[name='session.doses.1.top']", "82");
         await window.AssertAccessibleAsync(".week-page");
         await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Save" }).ClickAsync();
-        await Assertions.Expect(Slot(page, 2, 2).Locator(".session")).ToContainTextAsync("18:30 · 40 min");
+        await Assertions.Expect(Slot(page, 2, 1).Locator(".session")).ToContainTextAsync("18:30 · 40 min");
         await Assertions.Expect(page.Locator("[name='session.doses.1.sets']")).ToHaveValueAsync("6");
         await page.Locator(".panel-foot").GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync();
         await Assertions.Expect(page.Locator(".sum tr", new() { HasText = "Maximum strength" })).ToContainTextAsync("1 of");
