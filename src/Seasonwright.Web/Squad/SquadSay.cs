@@ -1,10 +1,12 @@
 using System.Globalization;
+using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Core.Squad;
 using Seasonwright.Desk.Squad;
 using Seasonwright.Documents;
+using Seasonwright.Web.Week;
 
 namespace Seasonwright.Web.Squad;
 
@@ -46,11 +48,25 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
             one.Leads.Weekdays.Count > 0 ? Words.Say("squad.leads", string.Join(", ", one.Leads.Weekdays.OrderBy(day => ((int)day + 6) % 7).Select(day => CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedDayName(day)))) : null }.OfType<string>())));
 
     /// <summary>What goes back to whoever reported: "Recorded 07:03: Ida Norlund modified from today: no jump; review Thu 21 Oct. Unconfirmed until you confirm."</summary>
-    public string Reply(Athlete athlete, AvailabilityReport report)
+    /// <param name="sessions">The day's sessions and what becomes of each.</param>
+    public string Reply(Athlete athlete, AvailabilityReport report, IReadOnlyList<SessionFit> sessions)
     {
         var restrictions = string.Join(", ", report.Availability.Restrictions.InWords());
         var told = Words.Say("squad.reply", Clock(report.Recorded), athlete.Name, report.Availability.State.Word(), Day(report.From));
-        return $"{told}{(restrictions.Length > 0 ? $": {restrictions}" : "")}{(report.ReviewOn is { } review ? $"; {Words.Say("squad.review", review.Short(locale))}" : "")}.{(report.IsConfirmed ? "" : $" {Words.Say("squad.reply-unconfirmed")}")}";
+        return $"{told}{(restrictions.Length > 0 ? $": {restrictions}" : "")}{(report.ReviewOn is { } review ? $"; {Words.Say("squad.review", review.Short(locale))}" : "")}.{(sessions.Count > 0 ? $" {Words.Say("squad.reply-sessions", Day(sessions[0].Session.Day), string.Join("; ", sessions.Select(Fit)))}" : "")}{(report.IsConfirmed ? "" : $" {Words.Say("squad.reply-unconfirmed")}")}";
+    }
+
+    /// <summary>"18:30 Practice: no contact, at most 30 min".</summary>
+    public static string Fit(SessionFit fit)
+    {
+        var session = $"{fit.Session.Start?.Iso() ?? Sentences.Say($"slot.{fit.Session.Slot}")} {SessionSay.Name(fit.Session)}";
+        string?[] how = [fit.Kind switch
+        {
+            FitKind.Modified => fit.Without.Count > 0 ? string.Join(", ", fit.Without.Select(tag => tag.Word())) : null,
+            FitKind.Replaced => Words.Say("squad.fit.Replaced", Sentences.Say($"session.{fit.Instead}")),
+            var kind => Words.Say($"squad.fit.{kind}"),
+        }, fit.MostMinutes is { } most ? Words.Say("squad.fit.minutes", most.Value) : null];
+        return Words.Say("squad.fit", session, string.Join(", ", how.OfType<string>()));
     }
 
     private string Clock(DateTimeOffset instant) => Local(instant).ToString("HH:mm", CultureInfo.InvariantCulture);

@@ -60,7 +60,7 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.FillAsync("#f-review", "2027-10-21");
         await page.TapAsync(".big-act");
         await Assertions.Expect(page.Locator("#reply-text")).ToHaveTextAsync(new System.Text.RegularExpressions.Regex(
-            "^Recorded [0-9]{2}:[0-9]{2}: Ida Norlund modified from today: no sprint, no jump; review Thu 21 Oct\\. Unconfirmed until you confirm\\.$", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(10)));
+            "^Recorded [0-9]{2}:[0-9]{2}: Ida Norlund modified from today: no sprint, no jump; review Thu 21 Oct\\. Sessions today: 17:00 Upper-body strength: as planned\\. Unconfirmed until you confirm\\.$", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(10)));
         await Assertions.Expect(page.Locator("[data-copies]")).ToBeVisibleAsync();
         await window.AssertFitsAsync();
         await window.AssertAccessibleAsync();

@@ -52,7 +52,7 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await Assertions.Expect(Slot(page, 2, 1).Locator(".session")).ToContainTextAsync("18:30 · 40 min");
         await Assertions.Expect(page.Locator("[name='session.doses.1.sets']")).ToHaveValueAsync("6");
         await page.Locator(".panel-foot").GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync();
-        await Assertions.Expect(page.Locator(".sum tr", new() { HasText = "Maximum strength" })).ToContainTextAsync("1 of");
+        await Assertions.Expect(page.Locator(".sum tr", new() { HasText = "Maximum strength" })).ToContainTextAsync("2 of");
         await Assertions.Expect(page.Locator("#message-text")).ToContainTextAsync("Added Practice, Thu 21 Oct 2027, afternoon");
         await window.AssertFitsAsync();
         Assert.Empty(window.Complaints);
@@ -87,6 +87,39 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("Week 17");
         await page.GotoAsync(new Uri(page.Url).AbsolutePath.Replace("/17", "/99", StringComparison.Ordinal));
         await Assertions.Expect(page.Locator(".sheet")).ToContainTextAsync("weeks 1 to");
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task A_week_is_proposed_taken_and_repaired_where_something_cannot_stay()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/week", 1280, 900);
+        var page = window.Page;
+        await page.Locator(".week-page[data-live]").WaitForAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Propose" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Proposed");
+        await Assertions.Expect(page.Locator(".session.proposed")).Not.ToHaveCountAsync(0);
+        await page.Locator(".panel details summary").First.ClickAsync();
+        await window.AssertAccessibleAsync(".week-page");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take it" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".session.proposed")).ToHaveCountAsync(0);
+        var dose = page.Locator(".session", new() { HasText = "Heavy small dose" });
+        await Assertions.Expect(dose).ToHaveCountAsync(1);
+        // The day before the match: said why not, with the rule; left, then moved all the same, and given way.
+        await dose.DragToAsync(Slot(page, 4, 0));
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Heavy small dose should not lie there");
+        await Assertions.Expect(page.Locator(".panel .note a").First).ToHaveAttributeAsync("href", new System.Text.RegularExpressions.Regex("rulebook", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(10)));
+        await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Leave it" }).ClickAsync();
+        await Assertions.Expect(Slot(page, 4, 0).Locator(".session")).ToHaveCountAsync(0);
+        await dose.DragToAsync(Slot(page, 4, 0));
+        await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Move it all the same" }).ClickAsync();
+        await Assertions.Expect(Slot(page, 4, 0).Locator(".session")).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".gives-way")).ToContainTextAsync("Heavy small dose");
+        await window.AssertAccessibleAsync(".week-page");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Let them give way" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".gives-way")).ToHaveCountAsync(0);
+        await Assertions.Expect(Slot(page, 4, 0).Locator(".session:not(.cancelled)")).ToHaveCountAsync(0);
         Assert.Empty(window.Complaints);
     }
 

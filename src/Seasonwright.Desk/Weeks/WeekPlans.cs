@@ -1,0 +1,87 @@
+using System.Globalization;
+using Seasonwright.Core;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Solver;
+
+namespace Seasonwright.Desk.Weeks;
+
+/// <summary>What the engine says of a week: a proposal, what keeps a session from a place, and what gives way when a day changes.</summary>
+public static class WeekPlans
+{
+    /// <summary>What gives way goes so many days at most: whoever plans the day looks at the two on either side. Common practice, no source.</summary>
+    private const int Near = 2;
+
+    /// <summary>The rest of a week from today on, laid out anew.</summary>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static ProposedLayout Propose(Season season, Setup setup, SeasonWeek week, DateOnly today, CancellationToken cancel = default)
+    {
+        var proposal = WeekProposals.Of(WeekProblem.Of(season, setup, week, today), cancel);
+        var ids = new NaturalIds(season.Id);
+        var edits = WeekEdits.Of(season, setup, proposal, (kind, key) => ids.Of(kind, key));
+        var practices = proposal.Problem.Given.Where(session => session.IsAssumed).Select(session => (Session: session, Day: proposal.Problem.Days[session.Day].Date))
+            .Select(one => (SeasonEdit)new SetSession(new Session(new(ids.Of("practice", one.Day.ToString("O", CultureInfo.InvariantCulture))), one.Day, one.Session.Slot, SessionKind.Practice, new Minutes(one.Session.Minutes), new Rpe(one.Session.Rpe)))).ToValueList();
+        return new(proposal, edits, practices, After(season, [.. edits, .. practices]));
+    }
+
+    /// <summary>What keeps one of our sessions from another place; nothing for one that is not ours to place.</summary>
+    public static ValueList<WeekReason> WhyNot(Season season, Setup setup, SeasonWeek week, DateOnly today, SessionId session, DateOnly day, DaySlot slot)
+    {
+        var standing = Standing(season, setup, week, today);
+        return standing.Sessions.FirstOrDefault(one => one.Id == session) is { } placed && week.Days.Contains(day)
+            ? WeekProposals.WhyNot(standing, placed, day.DayNumber - week.Days.First.DayNumber, slot) : [];
+    }
+
+    /// <summary>
+    /// Our sessions that cannot stay where they are, for instance since practice moved onto their day: each with why, and where it goes. The hardest first, each to the
+    /// nearest place within two days that nothing keeps it from; where there is none it does not take place.
+    /// </summary>
+    public static ValueList<GivenWay> GivesWay(Season season, Setup setup, SeasonWeek week, DateOnly today)
+    {
+        List<GivenWay> given = [];
+        var now = season;
+        while (Standing(now, setup, week, today) is var standing && Troubled(standing).Where(one => given.TrueForAll(known => known.Was.Id != one.Session.Id)).OrderByDescending(one => one.Session.Au).FirstOrDefault() is { Session: { } session, Why: { } why })
+        {
+            var was = season.Session(session.Id!.Value)!;
+            var place = Places(week, today, was).FirstOrDefault(place => WeekProposals.WhyNot(standing, session, place.Day.DayNumber - week.Days.First.DayNumber, place.Slot).Count == 0);
+            var gone = place == default ? was with { IsCancelled = true } : was with { Day = place.Day, Slot = place.Slot, Start = place.Slot == was.Slot ? was.Start : null };
+            given.Add(new(was, gone, why));
+            now = After(now, [new SetSession(gone)]);
+        }
+        return given.ToValueList();
+    }
+
+    private static IEnumerable<(WeekSession Session, ValueList<WeekReason> Why)> Troubled(WeekProposal standing) =>
+        standing.Sessions.Select(session => (session, WeekProposals.WhyNot(standing, session, session.Day, session.Slot))).Where(one => one.Item2.Count > 0);
+
+    private static IEnumerable<(DateOnly Day, DaySlot Slot)> Places(SeasonWeek week, DateOnly today, Session session) =>
+        from day in week.Days.Days()
+        let away = Math.Abs(day.DayNumber - session.Day.DayNumber)
+        where away <= Near && day >= today
+        from slot in Enum.GetValues<DaySlot>()
+        orderby away, slot != session.Slot, day, slot
+        select (day, slot);
+
+    /// <summary>The week as it stands, as if it had been proposed so.</summary>
+    private static WeekProposal Standing(Season season, Setup setup, SeasonWeek week, DateOnly today)
+    {
+        var problem = WeekProblem.Of(season, setup, week, today);
+        return new(problem, problem.Standing, [], [], 0, 0, true, []);
+    }
+
+    private static Season After(Season season, IEnumerable<SeasonEdit> edits) => edits.Aggregate(season, (now, edit) => Decider.Decide(now, edit) is Accepted accepted ? now.With(accepted.Step)
+        : throw new InvalidOperationException($"What was proposed is refused: {edit}."));
+}
+
+/// <summary>A week laid out by the engine.</summary>
+/// <param name="Edits">That make the season so; none where it is.</param>
+/// <param name="Practices">That put the practices whose days were assumed on those days; none where they are known.</param>
+/// <param name="Season">With all of them.</param>
+public sealed record ProposedLayout(WeekProposal Proposal, ValueList<SeasonEdit> Edits, ValueList<SeasonEdit> Practices, Season Season);
+
+/// <summary>A session that gives way.</summary>
+/// <param name="Now">Elsewhere, or cancelled.</param>
+/// <param name="Why">What keeps it from where it was.</param>
+public sealed record GivenWay(Session Was, Session Now, ValueList<WeekReason> Why);

@@ -1,0 +1,67 @@
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Desk.Demo;
+using Seasonwright.Desk.Tests.Demo;
+using Seasonwright.Desk.Weeks;
+
+namespace Seasonwright.Desk.Tests.Weeks;
+
+/// <summary>What the engine says of the demo's weeks 16 (a match on Saturday) and 17 (none). The rules it names: heavy-lower-before-match, day-after-match-hard.</summary>
+public class WeekPlansTests
+{
+    private static readonly DateOnly Today = new(2027, 10, 18);
+
+    private static readonly (Season Season, Setup Setup) Demo = DemoSeasonTests.Played(DemoSeason.Make(new(2027, 7, 5)));
+
+    private static readonly SeasonWeek Sixteen = Demo.Season.Weeks[15], Seventeen = Demo.Season.Weeks[16];
+
+    private static readonly Session Lower = new(new("lower"), new(2027, 10, 20), DaySlot.Morning, SessionKind.LowerStrength, new Minutes(55), new Rpe(7m), Start: new(9, 30));
+
+    [Fact]
+    public void A_heavy_session_of_the_legs_may_not_lie_before_the_match()
+    {
+        var season = Done(Demo.Season, new SetSession(Lower));
+        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, Lower.Id, new(2027, 10, 22), DaySlot.Morning), reason => reason.Rule == "heavy-lower-before-match");
+        Assert.Empty(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, Lower.Id, new(2027, 10, 20), DaySlot.Morning));
+    }
+
+    [Fact]
+    public void Practices_are_not_ours_to_place()
+    {
+        var practice = Demo.Season.SessionsIn(Sixteen).First(session => !session.IsOurs);
+        Assert.Empty(WeekPlans.WhyNot(Demo.Season, Demo.Setup, Sixteen, Today, practice.Id, new(2027, 10, 22), DaySlot.Morning));
+    }
+
+    [Fact]
+    public void What_lies_well_stays() => Assert.All(new[] { Sixteen, Seventeen }, week => Assert.Empty(WeekPlans.GivesWay(Demo.Season, Demo.Setup, week, Today)));
+
+    /// <summary>The match moves to Thursday: what was three days away is the day before.</summary>
+    [Fact]
+    public void A_match_that_moves_makes_what_is_before_it_give_way()
+    {
+        var season = Done(Demo.Season, new SetSession(Lower), new MoveMatch(Demo.Season.MatchesIn(Sixteen).Single().Id, new(2027, 10, 21)));
+        var given = WeekPlans.GivesWay(season, Demo.Setup, Sixteen, Today);
+        var legs = Assert.Single(given, one => one.Was.Id == Lower.Id);
+        Assert.Contains(legs.Why, reason => reason.Rule == "heavy-lower-before-match");
+        Assert.True(legs.Now.IsCancelled || Math.Abs(legs.Now.Day.DayNumber - Lower.Day.DayNumber) <= 2 && legs.Now.Day != Lower.Day);
+        // Once they have, nothing has to any more, and locked sessions are left.
+        Assert.Empty(WeekPlans.GivesWay(Done(season, [.. given.Select(one => new SetSession(one.Now))]), Demo.Setup, Sixteen, Today));
+        Assert.DoesNotContain(WeekPlans.GivesWay(Done(season, new SetSession(Lower with { IsLocked = true })), Demo.Setup, Sixteen, Today), one => one.Was.Id == Lower.Id);
+    }
+
+    /// <summary>Of a week whose practices nobody has put on days they are assumed, and can be taken along.</summary>
+    [Fact]
+    public void Practices_without_days_are_assumed_and_can_be_taken()
+    {
+        var week = Demo.Season.Weeks[19];
+        var layout = WeekPlans.Propose(Demo.Season, Demo.Setup, week, Today);
+        Assert.Equal(Demo.Season.PracticesOf(week.Id)!.Count, layout.Practices.Count);
+        Assert.NotEmpty(layout.Edits);
+        Assert.Equal(Demo.Season.PracticesOf(week.Id)!.Count, layout.Season.SessionsIn(week).Count(session => !session.IsOurs));
+        Assert.Empty(WeekPlans.Propose(layout.Season, Demo.Setup, week, Today).Edits);
+    }
+
+    private static Season Done(Season season, params SeasonEdit[] edits) => edits.Aggregate(season, (current, edit) => current.With(Assert.IsType<Accepted>(Decider.Decide(current, edit)).Step));
+}
