@@ -28,9 +28,15 @@ internal static class BetterSession
         (OfDay.PlyoContacts.Rule, OfDay.PlyoContacts.Against),
         (OfDay.PrimingWindow.Rule, OfDay.PrimingWindow.Against),
         (OfDay.TravelDayLoad.Rule, OfDay.TravelDayLoad.Against),
+        (OfWeek.FullRestDayMissing.Rule, OfWeek.FullRestDayMissing.Against),
     ];
 
-    public static ValueList<SeasonEdit> For(Plan plan, Session session) => Of(plan, session, Moved(plan, session).Concat(Lighter(session)));
+    public static ValueList<SeasonEdit> For(Plan plan, Session session)
+    {
+        // Several rules may be against one session.
+        if (!plan.Better.TryGetValue(session.Id, out var better)) plan.Better.Add(session.Id, better = Of(plan, session, Moved(plan, session).Concat(Lighter(session))));
+        return better;
+    }
 
     /// <summary>What a rule says of each session, its breaches with what mends them.</summary>
     public static IEnumerable<Look> Mended(Plan plan, IEnumerable<Session> sessions, Func<Session, Look?> judge) =>
@@ -54,13 +60,18 @@ internal static class BetterSession
         plan.WeekOf(session.Day)!.Days.Days().Where(day => day != session.Day && !plan.HasMatchOn(day) && HasRoom(plan, session, day))
             .OrderBy(day => Math.Abs(day.DayNumber - session.Day.DayNumber)).ThenBy(day => day).Select(day => session with { Day = day });
 
+    /// <summary>A small dose instead.</summary>
+    public static ValueList<SeasonEdit> Small(Session session) => session.IsOurs && !session.IsLocked ? [new SetSession(Dosed(session))] : [];
+
+    private static Session Dosed(Session session)
+    {
+        var small = SessionUse.Of(SessionKind.SmallDose);
+        return session with { Kind = SessionKind.SmallDose, Name = null, Minutes = small.Minutes, Rpe = small.Rpe, Doses = null };
+    }
+
     private static IEnumerable<Session> Lighter(Session session)
     {
-        if (SessionUse.Of(session.Kind) is { IsHeavyLower: true })
-        {
-            var small = SessionUse.Of(SessionKind.SmallDose);
-            yield return session with { Kind = SessionKind.SmallDose, Name = null, Minutes = small.Minutes, Rpe = small.Rpe, Doses = null };
-        }
+        if (SessionUse.Of(session.Kind) is { IsHeavyLower: true }) yield return Dosed(session);
         else if (session.Rpe.Value > Easy.Value || session.Minutes.Value > EasyMinutes)
             yield return session with { Rpe = session.Rpe.Value > Easy.Value ? Easy : session.Rpe, Minutes = new Minutes(Math.Min(session.Minutes.Value, EasyMinutes)) };
     }

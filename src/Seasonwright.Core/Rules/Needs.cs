@@ -29,4 +29,7 @@ public enum Needs
 
     /// <summary>Accounts with roles: who may see what.</summary>
     Accounts = 128,
+
+    /// <summary>What is lifted in a session: exercises, patterns, repetitions.</summary>
+    Exercises = 256,
 }

@@ -57,6 +57,9 @@ internal sealed class Plan
     /// <summary>What rules of days are against, asked of a session wherever it might lie.</summary>
     public ImmutableArray<Func<Session, bool>> RulesOfDays { get => field.IsDefault ? field = BetterSession.Rules(this) : field; }
 
+    /// <summary>What was found to be better for a session, see <see cref="BetterSession"/>.</summary>
+    public Dictionary<SessionId, ValueList<SeasonEdit>> Better { get; } = [];
+
     public bool HasPhases => Weeks.Any(week => week.Phase is not null);
 
     public bool HasEmphasis => Weeks.Any(week => week.HasEmphasis);

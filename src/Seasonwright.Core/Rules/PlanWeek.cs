@@ -24,6 +24,9 @@ internal sealed record PlanWeek(SeasonWeek Week, PhaseRun? Phase, WeekKind? Kind
     /// <summary>The whole week in AU, as it is laid out once it is marked ready, else as it is aimed at; null while neither is known.</summary>
     public decimal? Total => IsReady && Load.LaidOut is { } laidOut ? laidOut.Au : Load.Target?.Au;
 
+    /// <summary>AU of the matches of one of its days; one on several possible days counts on the first.</summary>
+    public int MatchAuOn(DateOnly day, Setup setup) => Matches.Where(match => match.Day == day && match.Days!.Value.Last <= Days.Last).Sum(match => setup.MatchLoad.Of(match).Au);
+
     /// <summary>Marked ready: what is laid out on its days is what will be done.</summary>
     public bool IsReady { get; private init; }
 

@@ -120,7 +120,7 @@ public static class Rulebook
         if (!season.IsStarted) return new Checkup([], [], []);
         var plan = new Plan(season, setup);
         var asked = rules.Select(rule => (Rule: rule, Looks: rule.Looks is { } looks && rule.IsOn(setup) ? looks(plan, new Figures(rule.Id, setup)).ToList() : [])).ToList();
-        var spoken = asked.SelectMany(answer => answer.Looks.OfType<Breach>().Select(breach => (answer.Rule, Breach: breach))).ToList();
+        var spoken = asked.SelectMany(answer => answer.Looks.OfType<Breach>().Select(breach => (answer.Rule, Breach: breach))).ToLookup(said => said.Rule.Id, StringComparer.Ordinal);
         var heard = asked.Select(answer => (answer.Rule, answer.Looks, Breaches: answer.Looks.OfType<Breach>().Where(breach => !IsSaidAlready(answer.Rule, breach, spoken, setup)).ToList())).ToList();
         var findings = heard.SelectMany(answer => Joined(answer.Rule, answer.Breaches, setup))
             .OrderByDescending(finding => finding.Severity).ThenBy(finding => finding.IsForced).ThenByDescending(finding => finding.Weight).ThenBy(finding => finding.Place.First).ThenBy(finding => finding.Key.ToString(), StringComparer.Ordinal).ToList();
@@ -134,9 +134,9 @@ public static class Rulebook
     }
 
     /// <summary>What is said more gently elsewhere is not said already.</summary>
-    private static bool IsSaidAlready(Rule rule, Breach breach, List<(Rule Rule, Breach Breach)> spoken, Setup setup) => Array.Exists(OneCause, cause =>
+    private static bool IsSaidAlready(Rule rule, Breach breach, ILookup<string, (Rule Rule, Breach Breach)> spoken, Setup setup) => Array.Exists(OneCause, cause =>
         cause.Silent == rule.Id && (cause.Code is null || cause.Code == breach.Code)
-        && spoken.Exists(said => said.Rule.Id == cause.Speaks && (cause.With is null || cause.With == said.Breach.Code) && said.Breach.Place.Touches(breach.Place)
+        && spoken[cause.Speaks].Any(said => (cause.With is null || cause.With == said.Breach.Code) && said.Breach.Place.Touches(breach.Place)
             && SeverityOf(said.Rule, said.Breach, setup) >= SeverityOf(rule, breach, setup)));
 
     /// <summary>Breaches of one kind in weeks side by side, or about the same thing, are one finding, told by the worst of them.</summary>

@@ -56,4 +56,9 @@ public sealed record Leg(
     TimeOnly? Departs = null,
     TimeOnly? Arrives = null,
     DateOnly? ArrivalDay = null,
-    decimal? ZoneShift = null);
+    decimal? ZoneShift = null)
+{
+    /// <summary>From door to door; null while its clocks are not known. What the clock moved east was not travelled.</summary>
+    public decimal? Hours => this is { Departs: { } departs, Arrives: { } arrives }
+        ? (decimal)((ArrivalDay ?? Day).ToDateTime(arrives) - Day.ToDateTime(departs)).TotalHours - (ZoneShift ?? 0) : null;
+}

@@ -12,7 +12,8 @@ public partial class RuleTableLaws
     /// <summary>Rules that only sessions on days feed.</summary>
     private static readonly string[] OfSessions =
     [
-        "day-after-match-hard", "day-before-match-heavy", "hard-days-in-a-row", "heavy-lower-before-match", "heavy-session-spacing", "plyo-contacts", "priming-window", "same-day-strength-endurance",
+        "day-after-match-hard", "day-before-match-heavy", "full-rest-day-missing", "hamstring-eccentric-gap", "hard-days-in-a-row", "heavy-exposure-range", "heavy-lower-before-match", "heavy-session-spacing", "monotony-and-strain", "plyo-contacts", "priming-window",
+        "same-day-strength-endurance", "single-exposure-spike", "weekly-sets-range",
     ];
 
     private static readonly string[] AboutTests = ["test-timing", "return-after-break-strength"];
@@ -100,16 +101,16 @@ public partial class RuleTableLaws
             [
                 "aerobic-upkeep.few", "building-run-too-long.preparation", "building-run-too-long.season", "day-after-match-hard.content", "day-after-match-hard.effort", "day-after-match-hard.second",
                 "day-before-match-heavy.content", "day-before-match-heavy.effort", "day-before-match-heavy.lightest", "day-before-match-heavy.long", "day-before-match-heavy.share",
-                "hard-days-in-a-row.match", "hard-days-in-a-row.run", "heavy-lower-before-match.close", "heavy-lower-before-match.large",
-                "heavy-session-spacing.heavy", "heavy-session-spacing.heavy-sprint", "heavy-session-spacing.sprint", "heavy-week-in-congestion.heavy", "heavy-week-in-congestion.kind",
+                "full-rest-day-missing.none", "hard-days-in-a-row.match", "hard-days-in-a-row.run", "heavy-exposure-range.many", "heavy-lower-before-match.close", "heavy-lower-before-match.large",
+                "heavy-session-spacing.heavy", "heavy-session-spacing.heavy-sprint", "heavy-session-spacing.sprint", "heavy-week-in-congestion.content", "heavy-week-in-congestion.heavy", "heavy-week-in-congestion.kind",
                 "hypertrophy-late.close", "hypertrophy-late.competition", "plyo-contacts.close", "plyo-contacts.many", "priming-window.early", "priming-window.hard", "priming-window.late", "priming-window.long", "priming-window.sets",
                 "quality-left-idle.aerobic_endurance", "quality-left-idle.anaerobic_glycolytic", "quality-left-idle.max_speed",
                 "quality-left-idle.max_strength", "realisation-window-missing.missing", "return-after-break-strength.test", "return-after-break-volume.high",
-                "same-day-strength-endurance.endurance-first", "same-day-strength-endurance.gap", "same-day-strength-endurance.strength-first", "sprint-exposure-gap.gap",
+                "same-day-strength-endurance.endurance-first", "same-day-strength-endurance.gap", "same-day-strength-endurance.strength-first", "single-exposure-spike.contacts", "single-exposure-spike.metres", "sprint-exposure-gap.gap",
                 "strength-frequency-in-season.gap", "strength-frequency-in-season.many-one", "strength-frequency-in-season.many-two", "taper-length.missing", "taper-volume.full", "taper-volume.rise", "taper-volume.short",
                 "test-timing.after", "test-timing.before", "test-timing.decisive", "test-timing.heavy", "test-timing.late", "trailing-four-spike.spike", "transition-length.missing", "transition-without-upkeep.idle",
                 "travel-day-load.after", "travel-day-load.effort", "travel-day-load.long",
-                "unloading-size.large", "unloading-size.rise", "unloading-size.small", "weekly-ramp.rise",
+                "unloading-size.large", "unloading-size.rise", "unloading-size.small", "weekly-hours-preset.after-match", "weekly-ramp.rise", "weekly-sets-range.few-keep", "weekly-sets-range.few-muscle", "weekly-sets-range.few-strength",
             ], mended.Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 

@@ -30,7 +30,7 @@ internal static class TravelDayLoad
         var legs = plan.Events.Where(item => item.For is null).SelectMany(item => item.Legs ?? []).ToList();
         return BeforeMatches(plan, figures)
             .Concat(legs.Count == 0 ? [] : BetterSession.Mended(plan, plan.Sessions, session => Judge(plan, session, legs, limits)))
-            .Concat(legs.Where(leg => HoursOf(leg) > limits.Long && plan.WeekOf(leg.Day) is { HasOurs: false }).Select(leg => new TooLittle(Place.Of(plan.WeekOf(leg.Day)!), "missing.sessions")));
+            .Concat(legs.Where(leg => leg.Hours > limits.Long && plan.WeekOf(leg.Day) is { HasOurs: false }).Select(leg => new TooLittle(Place.Of(plan.WeekOf(leg.Day)!), "missing.sessions")));
     }
 
     internal static Func<Session, bool> Against(Plan plan, Figures figures)
@@ -50,7 +50,7 @@ internal static class TravelDayLoad
             if (session.Day < leg.Day || session.Day > last.AddDays(limits.RestDays)) continue;
             var place = Place.Of(plan, session);
             var isThatDay = session.Day <= last;
-            if (HoursOf(leg) is not { } hours)
+            if (leg.Hours is not { } hours)
             {
                 if (isThatDay) look ??= new TooLittle(place, "missing.clocks");
                 continue;
@@ -76,17 +76,13 @@ internal static class TravelDayLoad
         return look;
     }
 
-    /// <summary>From door to door; null while its clocks are not known. What the clock moved east was not travelled.</summary>
-    private static decimal? HoursOf(Leg leg) => leg is { Departs: { } departs, Arrives: { } arrives }
-        ? (decimal)((leg.ArrivalDay ?? leg.Day).ToDateTime(arrives) - leg.Day.ToDateTime(departs)).TotalHours - (leg.ZoneShift ?? 0) : null;
-
     /// <summary>Long journeys that end shortly before a match.</summary>
     private static IEnumerable<Look> BeforeMatches(Plan plan, Figures figures)
     {
         foreach (var leg in plan.Events.SelectMany(item => item.Legs ?? ValueList<Leg>.Empty))
         {
             var day = leg.ArrivalDay ?? leg.Day;
-            if (HoursOf(leg) is not { } hours)
+            if (leg.Hours is not { } hours)
             {
                 if (plan.Matches.FirstOrDefault(match => match.Day >= day && match.Day <= day.AddDays(1)) is { } soon) yield return new TooLittle(Place.Of(plan, soon), "missing.clocks");
                 continue;

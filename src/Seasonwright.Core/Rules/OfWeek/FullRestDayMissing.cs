@@ -17,8 +17,57 @@ internal static class FullRestDayMissing
         Status = SourceStatus.WithWorkingDefault,
         Sources = [Sources.Fifa2025, Sources.NcaaHours, Sources.Nata2019],
         Figures = [WindowDays, MinRestDays, TravelCountsH],
-        Needs = Needs.Sessions,
+        Looks = Looks,
     };
+
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
+    {
+        var limits = Limits.Of(figures);
+        return plan.Athletes.Looks(athlete => Looks(plan, new FreeDays(plan, athlete, limits.Travel), limits));
+    }
+
+    internal static Func<Session, bool> Against(Plan plan, Figures figures)
+    {
+        var limits = Limits.Of(figures);
+        Dictionary<AthleteDays, FreeDays> known = [];
+        return session => plan.Athletes.For(session).Any(athlete =>
+        {
+            if (!known.TryGetValue(athlete, out var free)) known.Add(athlete, free = new FreeDays(plan, athlete, limits.Travel));
+            return free.IsFree(session.Day) && Enumerable.Range(0, limits.Window).Any(back => free.Count(session.Day.AddDays(back - limits.Window + 1), session.Day.AddDays(back)) <= limits.Least);
+        });
+    }
+
+    /// <summary>Of the windows that end in a week the one with the fewest free days.</summary>
+    private static IEnumerable<Look> Looks(Plan plan, FreeDays free, Limits limits)
+    {
+        foreach (var week in plan.Weeks)
+        {
+            var windows = week.Days.Days().Select(last => (First: last.AddDays(1 - limits.Window), Last: last)).Select(window => (window.First, window.Last, Free: free.Count(window.First, window.Last))).Where(window => window.Free is not null).ToList();
+            if (windows.Count == 0)
+            {
+                if (week.HasOurs || week.HasPractices || week.IsTraining) yield return new TooLittle(Place.Of(week), week.HasOurs ? "missing.practices" : "missing.sessions");
+                continue;
+            }
+            var (first, last, count) = windows.MinBy(window => window.Free);
+            if (count >= limits.Least) yield return new Fine(Place.Of(week));
+            else
+            {
+                yield return new Breach(Place.Of(week), "none", Severity.Warning, count!.Value, limits.Least)
+                {
+                    Numbers = [limits.Window, first, last, count, limits.Least],
+                    Figure = MinRestDays.Name,
+                    Beyond = windows.Sum(window => Math.Max(0, limits.Least - window.Free!.Value)),
+                    IsForced = free.CountWithoutSessions(first, last) < limits.Least,
+                    Remedy = free.Emptied(first, last, limits.Least),
+                };
+            }
+        }
+    }
+
+    private readonly record struct Limits(int Window, decimal Least, decimal Travel)
+    {
+        public static Limits Of(Figures figures) => new(Math.Max(1, (int)figures.Number(WindowDays)), figures.Number(MinRestDays), figures.Number(TravelCountsH));
+    }
 
     /// <summary>Days of one athlete in a row: whether each is free of sessions, matches, tests and long travel. Fewer than the window has cannot be judged.</summary>
     public static Verdict Judge(IReadOnlyList<bool> isFree, Figures figures)

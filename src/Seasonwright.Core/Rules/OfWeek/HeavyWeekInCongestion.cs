@@ -1,6 +1,7 @@
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Rules.OfWeek;
 
@@ -19,7 +20,6 @@ internal static class HeavyWeekInCongestion
         Status = SourceStatus.WithWorkingDefault,
         Sources = [Sources.Julian2021, Sources.Howle2020, Sources.Bengtsson2018],
         Figures = [CongestedGapH, MaxShare, MaxSetsLower],
-        Needs = Needs.Sessions,
         Looks = Looks,
     };
 
@@ -35,24 +35,34 @@ internal static class HeavyWeekInCongestion
                 yield return new Breach(place, "kind", Severity.Warning, 1, 0) { Numbers = [week.Matches.Length], Remedy = [new SetWeekKind(week.Id, week.Id, WeekKind.Congested), .. Lighter(week, usual, figures)] };
                 continue;
             }
-            if (week.Training is not { } training || usual is null)
+            var share = usual?.Training is { } normal && week.Training is { } planned ? (planned / normal).AsShown() : (decimal?)null;
+            if (!(share > figures.Number(MaxShare)) && Developing(plan, week, figures) is { Count: > 0 } sessions)
+            {
+                yield return new Breach(place, "content", Severity.Warning, sessions.Count, 0) { Numbers = [week.Matches.Length, new NamedSession(sessions[0]), figures.Number(MaxSetsLower)], Remedy = [.. sessions.SelectMany(session => BetterSession.Small(session))] };
+                continue;
+            }
+            if (share is null)
             {
                 yield return new TooLittle(place, week.Training is null ? "missing.load" : "missing.before");
                 continue;
             }
-            var share = (training / usual.Training!.Value).AsShown();
             if (share <= figures.Number(MaxShare)) yield return new Fine(place);
             else
             {
-                yield return new Breach(place, "heavy", Severity.Warning, share, figures.Number(MaxShare))
+                yield return new Breach(place, "heavy", Severity.Warning, share.Value, figures.Number(MaxShare))
                 {
-                    Numbers = [share.AsPercent(), usual.Number, figures.Number(MaxShare).AsPercent(), week.Matches.Length],
+                    Numbers = [share.Value.AsPercent(), usual!.Number, figures.Number(MaxShare).AsPercent(), week.Matches.Length],
                     Figure = MaxShare.Name,
                     Remedy = [.. Lighter(week, usual, figures)],
                 };
             }
         }
     }
+
+    /// <summary>Sessions that build muscle, or give the legs more heavy sets than upkeep wants.</summary>
+    private static List<Session> Developing(Plan plan, PlanWeek week, Figures figures) =>
+        [.. plan.Season.SessionsIn(week.Week).Where(session => SessionContent.IsHypertrophy(session, plan.Setup)
+            || SessionUse.IsHeavy(session, plan.Setup) && SessionContent.Sets(session, plan.Setup, QualityKind.MaximumStrength) > figures.Number(MaxSetsLower))];
 
     private static IEnumerable<SeasonEdit> Lighter(PlanWeek week, PlanWeek? usual, Figures figures)
     {

@@ -10,5 +10,12 @@ public class HeavyWeekInCongestionTests : RuleTable
     [InlineData("G60/3/6", "TooLittle")]
     [InlineData("C80/6 G/3/6", "TooLittle")]
     [InlineData("C80/6x2", "NothingToCheck")]
+    // Work that develops beside two matches.
+    [InlineData("C60/6 G40/2/6(Y4)", "content warning 2")]
+    [InlineData("C60/6 G40/2/6(L4:s7)", "content warning 2")]
+    [InlineData("C60/6 G40/2/6(L4:s7)", "Checked", "max_sets_lower=7")]
+    [InlineData("C60/6 G40/2/6(L4:s6)", "Checked")]
+    [InlineData("C60/6 G40/2/6(Y4!)", "Checked")]
+    [InlineData("G40/2/6(Y4)", "content warning 1")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
 }

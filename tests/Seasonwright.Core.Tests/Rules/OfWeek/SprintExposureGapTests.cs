@@ -11,6 +11,18 @@ public class SprintExposureGapTests : RuleTable
     [InlineData("B60+v2x2 B60+s1", "Checked")]
     [InlineData("B60+v2 B60+s1x2", "gap warning 2-3")]
     [InlineData("B60+v2 X B60+v1", "Checked")]
+    // By days where sessions are laid out: from day 1 to day 3 of the next week are nine.
+    [InlineData("B60(0,S14)x2", "Checked")]
+    [InlineData("B60(0,S1) B60(0,S3)", "days caution 1-2")]
+    [InlineData("B60(0,S1) B60(0,S6)", "days warning 1-2")]
+    [InlineData("B60(0,S1) B60(0,S6!,p3:v100m)", "days caution 1-2")]
+    [InlineData("B60+v1(0,L1)x2", "days warning 1-2")]
+    [InlineData("B60(0,L1)", "Checked")]
+    [InlineData("B60(0,S4#A,S14#B) B60(0,S7#A,S14#B)", "days caution 1-2", "limit_days=14")]
+    // A week between two that nobody laid out is told by weeks.
+    [InlineData("B60+v1 B60(0,L1) B60+v1", "gap warning 2")]
+    [InlineData("B60+v1 B60(0,S1) B60+v1", "Checked")]
+    [InlineData("B60+v1 B60(0,L1)x2 B60+v1", "days warning 2-3")]
     [InlineData("B60x3", "TooLittle")]
     [InlineData("Nx3", "NothingToCheck")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
