@@ -6,6 +6,8 @@ namespace Seasonwright.Core.Rules;
 /// <summary>The days of a season as one athlete has them: the sessions for everyone and those of one group, as far as they take place.</summary>
 internal sealed class AthleteDays
 {
+    private static readonly List<Session> None = [];
+
     private readonly DaySpan season;
     private readonly List<Session>[] days;
     private readonly GroupId? group;
@@ -28,19 +30,27 @@ internal sealed class AthleteDays
 
     public bool Has(Session session) => session.Groups is null || group is { } one && session.IsFor(one);
 
-    public IReadOnlyList<Session> On(DateOnly day) => season.Contains(day) ? days[IndexOf(day)] ?? [] : [];
+    public List<Session> On(DateOnly day) => season.Contains(day) ? days[IndexOf(day)] ?? None : None;
 
     /// <summary>Sessions from one day to another, both inside.</summary>
     public IEnumerable<Session> Between(DateOnly first, DateOnly last)
     {
-        for (var day = first; day <= last; day = day.AddDays(1))
-            foreach (var session in On(day))
-                yield return session;
+        var end = Math.Min(IndexOf(last), days.Length - 1);
+        for (var at = Math.Max(0, IndexOf(first)); at <= end; at++)
+        {
+            if (days[at] is not { } there) continue;
+            foreach (var session in there) yield return session;
+        }
     }
 
     /// <summary>The day's load in AU, with one session laid on its day instead of where it lies.</summary>
-    public int LoadOn(DateOnly day, Session? instead = null) =>
-        On(day).Where(session => session.Id != instead?.Id).Sum(session => session.Load.Au) + (instead?.Day == day ? instead.Load.Au : 0);
+    public int LoadOn(DateOnly day, Session? instead = null)
+    {
+        var sum = instead?.Day == day ? instead.Load.Au : 0;
+        foreach (var session in On(day))
+            if (session.Id != instead?.Id) sum += session.Load.Au;
+        return sum;
+    }
 
     private int IndexOf(DateOnly day) => day.DayNumber - season.First.DayNumber;
 }

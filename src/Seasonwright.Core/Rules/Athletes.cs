@@ -10,18 +10,20 @@ namespace Seasonwright.Core.Rules;
 internal sealed class Athletes
 {
     private readonly AthleteDays ofNoGroup;
+    private readonly AthleteDays[] everyone;
     private readonly ImmutableArray<AthleteDays> ofGroups;
 
     public Athletes(Season season, ImmutableArray<Session> sessions)
     {
         var groups = season.Groups.ToDictionary(line => line.Id);
         ofNoGroup = new AthleteDays(season.Days!.Value, null, sessions);
+        everyone = [ofNoGroup];
         ofGroups = [.. sessions.SelectMany(session => session.Groups ?? []).Distinct().OrderBy(group => group.Text, StringComparer.Ordinal)
             .Select(group => new AthleteDays(season.Days!.Value, groups.GetValueOrDefault(group) ?? new GroupLine(group, group.Text), sessions))];
     }
 
     /// <summary>Those that a session is for.</summary>
-    public IEnumerable<AthleteDays> For(Session session) => ofGroups.Length > 0 ? ofGroups.Where(athlete => athlete.Has(session)) : [ofNoGroup];
+    public AthleteDays[] For(Session session) => ofGroups.Length > 0 ? [.. ofGroups.Where(athlete => athlete.Has(session))] : everyone;
 
     /// <summary>What a rule says of each, every place once: a breach before what cannot be told, and that before what is fine.</summary>
     public IEnumerable<Look> Looks(Func<AthleteDays, IEnumerable<Look>> judge)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
@@ -52,13 +53,34 @@ internal static class BetterSession
     public static ImmutableArray<Func<Session, bool>> Rules(Plan plan) =>
         [.. Asked.Where(asked => asked.Rule.IsOn(plan.Setup)).Select(asked => asked.Against(plan, new Figures(asked.Rule.Id, plan.Setup)))];
 
-    private static ValueList<SeasonEdit> Of(Plan plan, Session session, IEnumerable<Session> better) => !session.IsOurs || session.IsLocked ? []
-        : better.FirstOrDefault(other => !plan.RulesOfDays.Any(isAgainst => isAgainst(other))) is { } found ? [new SetSession(found)] : [new RemoveSession(session.Id)];
+    private static ValueList<SeasonEdit> Of(Plan plan, Session session, IEnumerable<Session> better)
+    {
+        if (!session.IsOurs || session.IsLocked) return [];
+        foreach (var other in better)
+            if (!IsAgainst(plan, other)) return [new SetSession(other)];
+        return [new RemoveSession(session.Id)];
+    }
+
+    private static bool IsAgainst(Plan plan, Session session)
+    {
+        foreach (var isAgainst in plan.RulesOfDays)
+            if (isAgainst(session)) return true;
+        return false;
+    }
 
     /// <summary>On the other days of its week, the nearest first and of two the earlier.</summary>
-    private static IEnumerable<Session> Moved(Plan plan, Session session) =>
-        plan.WeekOf(session.Day)!.Days.Days().Where(day => day != session.Day && !plan.HasMatchOn(day) && HasRoom(plan, session, day))
-            .OrderBy(day => Math.Abs(day.DayNumber - session.Day.DayNumber)).ThenBy(day => day).Select(day => session with { Day = day });
+    private static IEnumerable<Session> Moved(Plan plan, Session session)
+    {
+        var days = plan.WeekOf(session.Day)!.Days;
+        for (var away = 1; away < days.Length; away++)
+        {
+            if (CanMove(plan, session, session.Day.AddDays(-away), days)) yield return session with { Day = session.Day.AddDays(-away) };
+            if (CanMove(plan, session, session.Day.AddDays(away), days)) yield return session with { Day = session.Day.AddDays(away) };
+        }
+    }
+
+    private static bool CanMove(Plan plan, Session session, DateOnly day, DaySpan days) => days.Contains(day) && !plan.HasMatchOn(day)
+        && Array.TrueForAll(plan.Athletes.For(session), athlete => athlete.On(day).Count < Session.MostADay || athlete.On(day).Count(other => other.IsOurs) < Session.MostADay);
 
     /// <summary>A small dose instead.</summary>
     public static ValueList<SeasonEdit> Small(Session session) => session.IsOurs && !session.IsLocked ? [new SetSession(Dosed(session))] : [];
@@ -75,7 +97,4 @@ internal static class BetterSession
         else if (session.Rpe.Value > Easy.Value || session.Minutes.Value > EasyMinutes)
             yield return session with { Rpe = session.Rpe.Value > Easy.Value ? Easy : session.Rpe, Minutes = new Minutes(Math.Min(session.Minutes.Value, EasyMinutes)) };
     }
-
-    private static bool HasRoom(Plan plan, Session session, DateOnly day) =>
-        plan.Athletes.For(session).All(athlete => athlete.On(day).Count(other => other.IsOurs) < Session.MostADay);
 }

@@ -142,6 +142,8 @@ public static class Rulebook
     /// <summary>Breaches of one kind in weeks side by side, or about the same thing, are one finding, told by the worst of them.</summary>
     private static IEnumerable<Finding> Joined(Rule rule, List<Breach> breaches, Setup setup)
     {
+        if (breaches.Count == 0) yield break;
+        var inForce = rule.InForce(setup);
         foreach (var kind in breaches.GroupBy(breach => (breach.Code, breach.Place.IsWeeks)))
         {
             List<Breach> run = [];
@@ -149,18 +151,18 @@ public static class Rulebook
             {
                 if (run.Count > 0 && breach.Place.About != run[0].Place.About && !(kind.Key.IsWeeks && breach.Place.First <= run.Max(other => other.Place.Last) + 1))
                 {
-                    yield return Told(rule, run, setup);
+                    yield return Told(rule, run, setup, inForce);
                     run = [];
                 }
                 run.Add(breach);
             }
-            yield return Told(rule, run, setup);
+            yield return Told(rule, run, setup, inForce);
         }
     }
 
-    private static Finding Told(Rule rule, List<Breach> run, Setup setup)
+    private static Finding Told(Rule rule, List<Breach> run, Setup setup, string inForce)
     {
-        var worst = run.OrderByDescending(breach => breach.Severity).ThenByDescending(breach => breach.Weight).First();
+        var worst = run.Count == 1 ? run[0] : run.OrderByDescending(breach => breach.Severity).ThenByDescending(breach => breach.Weight).First();
         var place = run[0].Place with { Last = run.Max(breach => breach.Place.Last) };
         var said = RuleWords.Say($"{rule.Id}.says.{worst.Code}", [.. worst.Numbers]);
         if (worst.Whose is { } whose) said = RuleWords.Say("run.whose", said, whose);
@@ -168,7 +170,7 @@ public static class Rulebook
             rule, worst.Code, place, SeverityOf(rule, worst, setup),
             run.Count == 1 ? said : RuleWords.Say(place.First == place.Last ? "run.week" : "run.more", said, run.Count, place.First, place.Last, worst.Place.Weeks),
             worst.Value, worst.Limit, worst.Figure, run.Sum(breach => breach.Size), run.Max(breach => breach.Size), run.TrueForAll(breach => breach.IsForced || breach.Severity < worst.Severity) && worst.IsForced,
-            run.SelectMany(breach => breach.Remedy).Distinct().ToValueList(), run.Count, rule.InForce(setup));
+            run.Count == 1 ? worst.Remedy : run.SelectMany(breach => breach.Remedy).Distinct().ToValueList(), run.Count, inForce);
     }
 
     /// <summary>A contested rule is never called more than the team lets it.</summary>

@@ -31,7 +31,15 @@ internal static class SessionContent
 
     public static bool IsTiringTest(Session session) => session.Kind == SessionKind.Test && !TestWords.TireNobody(session.Name ?? "");
 
-    public static bool Gives(Session session, Setup setup, QualityKind kind) => SessionUse.Exposures(session, setup).Contains(kind);
+    /// <summary>As <see cref="SessionUse.Exposures"/>, of one kind.</summary>
+    public static bool Gives(Session session, Setup setup, QualityKind kind)
+    {
+        if (session.IsCancelled) return false;
+        if (session.Doses is not { Count: > 0 } doses) return SessionUse.Of(session.Kind).Qualities.Contains(kind);
+        foreach (var dose in doses)
+            if (KindOf(dose, setup) == kind) return true;
+        return false;
+    }
 
     /// <summary>Hard sets for some kinds of quality; null where nobody said how many.</summary>
     public static int? Sets(Session session, Setup setup, params ReadOnlySpan<QualityKind> kinds)

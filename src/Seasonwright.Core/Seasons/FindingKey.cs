@@ -12,7 +12,14 @@ public readonly record struct FindingKey(string Rule, string Code, string About)
 
     public string Code { get; } = IdText.Check(Code);
 
-    public string About { get; } = About.Split('/').All(IdText.IsId) ? About : throw new FormatException($"'{About}' is nothing a finding is about.");
+    public string About { get; } = IsAbout(About) ? About : throw new FormatException($"'{About}' is nothing a finding is about.");
+
+    private static bool IsAbout(string about)
+    {
+        foreach (var part in about.AsSpan().Split('/'))
+            if (!IdText.IsId(about.AsSpan(part))) return false;
+        return true;
+    }
 
     public static FindingKey Parse(string text) => text.Split(':') is [var rule, var code, var about]
         ? new(rule, code, about)

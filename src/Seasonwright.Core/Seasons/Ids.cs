@@ -1,3 +1,4 @@
+using System.Buffers;
 using Seasonwright.Core.Facts;
 
 namespace Seasonwright.Core.Seasons;
@@ -9,8 +10,11 @@ public static class IdText
 {
     public const int Longest = 64;
 
-    public static bool IsId(string? text) => text is { Length: > 0 and <= Longest }
-        && text.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-');
+    private static readonly SearchValues<char> Letters = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789._-");
+
+    public static bool IsId(string? text) => text is not null && IsId(text.AsSpan());
+
+    public static bool IsId(ReadOnlySpan<char> text) => text.Length is > 0 and <= Longest && !text.ContainsAnyExcept(Letters);
 
     internal static string Check(string? text) =>
         IsId(text) ? text! : throw new FormatException($"'{text}' is no id: 1 to {Longest} letters, digits, '.', '_' or '-' are.");

@@ -42,16 +42,15 @@ internal static class DayAfterMatchHard
     private static Look? Judge(Plan plan, Session session, Limits limits)
     {
         if (plan.LastMatch(session) is not { } match || HoursApart.After(match, session) is var hours && hours.Count >= limits.Second) return null;
-        var place = Place.Of(plan, session);
         var isMostTiring = SessionUse.IsHeavy(session, plan.Setup) || SessionContent.IsSprint(session, plan.Setup);
         var isFirst = hours.Count < limits.First;
         var isTooMuch = isFirst
             ? isMostTiring || SessionContent.IsJumps(session) || SessionContent.IsIntervals(session, plan.Setup)
             : isMostTiring;
         var isTooHard = isFirst && session.Rpe.Value > limits.MostRpe;
-        if (!isTooMuch && !isTooHard) return new Fine(place);
-        if (match.Day == session.Day && match.KickOff is null) return new TooLittle(place, "missing.kick-off");
-        return new Breach(place, isTooMuch ? isFirst ? "content" : "second" : "effort", isFirst ? Severity.Warning : Severity.Caution,
+        if (!isTooMuch && !isTooHard) return new Fine(Place.Of(plan, session));
+        if (match.Day == session.Day && match.KickOff is null) return new TooLittle(Place.Of(plan, session), "missing.kick-off");
+        return new Breach(Place.Of(plan, session), isTooMuch ? isFirst ? "content" : "second" : "effort", isFirst ? Severity.Warning : Severity.Caution,
             isTooMuch ? hours.Count : session.Rpe.Value, isTooMuch ? isFirst ? limits.First : limits.Second : limits.MostRpe)
         {
             Numbers = [new NamedSession(session), hours, match.Day, isFirst ? limits.First : limits.Second, limits.MostRpe],

@@ -82,8 +82,14 @@ internal static class DayBeforeMatchHeavy
     {
         var own = athlete.LoadOn(day, instead);
         if (own == 0) return null;
-        List<int> others = [.. plan.WeekOf(day)!.Days.Days().Where(other => other != day && !plan.HasMatchOn(other)).Select(other => athlete.LoadOn(other, instead)).Where(load => load > 0)];
-        return others.Count == 0 ? null : (own, others.Min(), others.Max());
+        var (least, most) = (int.MaxValue, 0);
+        var days = plan.WeekOf(day)!.Days;
+        for (var other = days.First; other <= days.Last; other = other.AddDays(1))
+        {
+            if (other == day || plan.HasMatchOn(other) || athlete.LoadOn(other, instead) is not (> 0 and var load)) continue;
+            (least, most) = (Math.Min(least, load), Math.Max(most, load));
+        }
+        return most == 0 ? null : (own, least, most);
     }
 
     private readonly record struct Limits(decimal Share, decimal Rpe, decimal Minutes)

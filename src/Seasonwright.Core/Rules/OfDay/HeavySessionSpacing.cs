@@ -39,8 +39,9 @@ internal static class HeavySessionSpacing
     private static Look? Judge(Plan plan, AthleteDays athlete, Session session, Limits limits)
     {
         if (!SessionUse.IsHeavy(session, plan.Setup) && !SessionContent.IsSprint(session, plan.Setup)) return null;
-        var worst = athlete.Between(session.Day.AddDays(-limits.Days), session.Day).Where(other => other.Id != session.Id && Moment(other).CompareTo(Moment(session)) < 0)
-            .Select(other => Between(plan, other, session, limits)).Where(breach => breach is not null).MaxBy(breach => breach!.Beyond);
+        Breach? worst = null;
+        foreach (var other in athlete.Between(session.Day.AddDays(-limits.Days), session.Day))
+            if (other.Id != session.Id && Moment(other).CompareTo(Moment(session)) < 0 && Between(plan, other, session, limits) is { } found && !(found.Beyond <= worst?.Beyond)) worst = found;
         return worst is null ? new Fine(Place.Of(plan, session)) : worst;
     }
 

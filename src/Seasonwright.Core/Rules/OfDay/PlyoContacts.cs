@@ -35,9 +35,14 @@ internal static class PlyoContacts
     private static IEnumerable<Look> Looks(Plan plan, Figures figures)
     {
         var limits = Limits.Of(figures);
-        return plan.Athletes.Looks(athlete => athlete.Sessions.Select(session => Judge(plan, athlete, session, limits) is Breach breach ? breach with { Remedy = Remedy(plan, session, breach, limits) } : Judge(plan, athlete, session, limits)).OfType<Look>())
-            .Concat(plan.WithoutSessions);
+        return plan.Athletes.Looks(athlete => Looks(plan, athlete, limits)).Concat(plan.WithoutSessions);
     }
+
+    private static IEnumerable<Look> Looks(Plan plan, AthleteDays athlete, Limits limits) =>
+        from session in athlete.Sessions
+        let look = Judge(plan, athlete, session, limits)
+        where look is not null
+        select look is Breach breach ? breach with { Remedy = Remedy(plan, session, breach, limits) } : look;
 
     internal static Func<Session, bool> Against(Plan plan, Figures figures)
     {

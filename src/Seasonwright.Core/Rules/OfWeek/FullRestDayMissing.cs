@@ -42,21 +42,26 @@ internal static class FullRestDayMissing
     {
         foreach (var week in plan.Weeks)
         {
-            var windows = week.Days.Days().Select(last => (First: last.AddDays(1 - limits.Window), Last: last)).Select(window => (window.First, window.Last, Free: free.Count(window.First, window.Last))).Where(window => window.Free is not null).ToList();
-            if (windows.Count == 0)
+            var (first, last, count, beyond) = (default(DateOnly), default(DateOnly), (int?)null, 0m);
+            for (var end = week.Days.First; end <= week.Days.Last; end = end.AddDays(1))
+            {
+                if (free.Count(end.AddDays(1 - limits.Window), end) is not { } there) continue;
+                beyond += Math.Max(0, limits.Least - there);
+                if (count is null || there < count) (first, last, count) = (end.AddDays(1 - limits.Window), end, there);
+            }
+            if (count is null)
             {
                 if (week.HasOurs || week.HasPractices || week.IsTraining) yield return new TooLittle(Place.Of(week), week.HasOurs ? "missing.practices" : "missing.sessions");
                 continue;
             }
-            var (first, last, count) = windows.MinBy(window => window.Free);
             if (count >= limits.Least) yield return new Fine(Place.Of(week));
             else
             {
-                yield return new Breach(Place.Of(week), "none", Severity.Warning, count!.Value, limits.Least)
+                yield return new Breach(Place.Of(week), "none", Severity.Warning, count.Value, limits.Least)
                 {
                     Numbers = [limits.Window, first, last, count, limits.Least],
                     Figure = MinRestDays.Name,
-                    Beyond = windows.Sum(window => Math.Max(0, limits.Least - window.Free!.Value)),
+                    Beyond = beyond,
                     IsForced = free.CountWithoutSessions(first, last) < limits.Least,
                     Remedy = free.Emptied(first, last, limits.Least),
                 };
