@@ -15,6 +15,12 @@ internal static partial class TestWords
         return tests.Count > 0 && tests.TrueForAll(test => Easy().IsMatch(test) && !Tiring().IsMatch(test));
     }
 
+    /// <summary>Whether a battery holds sprints, which are run as fast as can be.</summary>
+    public static bool NameSprints(string battery) => Sprints().IsMatch(battery);
+
+    [GeneratedRegex(@"\bsprints?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Sprints();
+
     [GeneratedRegex(@"\s*(?:[,;+&/]|\band\b)\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Parts();
 

@@ -17,9 +17,9 @@ internal static class DemoSessions
         yield return Put(16, DayOfWeek.Friday, new(18, 0), SessionKind.Activation, 20, 3m, Hall);
 
         foreach (var day in new[] { DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Thursday, DayOfWeek.Friday }) yield return Put(17, day, new(18, 30), SessionKind.Practice, 85, 5m, Hall);
-        yield return Put(17, DayOfWeek.Tuesday, new(9, 30), SessionKind.LowerStrength, 55, 7m, Gym);
-        yield return Put(17, DayOfWeek.Friday, new(17, 45), SessionKind.Speed, 35, 5m, Hall);
-        yield return Put(17, DayOfWeek.Thursday, new(9, 30), SessionKind.UpperStrength, 45, 6m, Gym);
+        yield return Put(17, DayOfWeek.Tuesday, new(17, 45), SessionKind.Speed, 35, 5m, Hall);
+        yield return Put(17, DayOfWeek.Thursday, new(9, 30), SessionKind.LowerStrength, 55, 7m, Gym);
+        yield return Put(17, DayOfWeek.Friday, new(9, 30), SessionKind.UpperStrength, 45, 6m, Gym);
         yield return Put(17, DayOfWeek.Saturday, new(10, 0), SessionKind.Intervals, 40, 8m, Hall);
 
         SetSession Put(int week, DayOfWeek day, TimeOnly start, SessionKind kind, int minutes, decimal rpe, string place) => new(new Session(

@@ -30,7 +30,7 @@ internal static class HamstringEccentricGap
     private static IEnumerable<Look> Looks(Plan plan, Figures figures)
     {
         var (target, limit, sets) = (figures.Number(TargetDays), figures.Number(LimitDays), figures.Number(SetsMin));
-        return plan.Athletes.Looks(athlete => athlete.Sessions.Any(IsDose) ? DoseGap.All(plan, athlete, IsKnown, IsDose).Select(Judge)
+        return plan.Athletes.Looks(athlete => athlete.Sessions.Any(IsDose) ? DoseGap.All(plan, IsKnown, athlete.Sessions.Where(IsDose).Select(session => session.Day)).Select(Judge)
             : plan.Weeks.Where(IsKnown).Select(week => new TooLittle(Place.Of(week), "missing.prevention"))).Concat(plan.WithoutSessions);
 
         bool IsKnown(PlanWeek week) => week.HasOurs && week.IsTraining && (week.Phase is null || week.IsPreparation || week.IsCompetition);

@@ -34,7 +34,7 @@ internal static class HeavyExposureRange
     }
 
     private static IEnumerable<Look> Gaps(Plan plan, AthleteDays athlete, HashSet<PlanWeek> developing, Limits limits) =>
-        from gap in DoseGap.All(plan, athlete, week => week.HasOurs && developing.Contains(week), session => Reaches(plan, session, limits.Heavy))
+        from gap in DoseGap.All(plan, week => week.HasOurs && developing.Contains(week), athlete.Sessions.Where(session => Reaches(plan, session, limits.Heavy)).Select(session => session.Day))
         select gap.Days <= limits.Gap ? (Look)new Fine(gap.Place)
             // Strength of which nobody said how heavy it is may have been.
             : athlete.Between(gap.First.Days.First, gap.Last.Days.Last).Any(session => SessionContent.Gives(session, plan.Setup, QualityKind.MaximumStrength) && Top(plan, session) is null) ? new TooLittle(gap.Place, "missing.top")

@@ -28,13 +28,24 @@ internal static class SprintExposureGap
     /// By days where sessions are laid out, else estimated from the weeks that hold speed work, as <see cref="OfBlock.QualityLeftIdle"/>
     /// does; measured speeds wait for results.
     /// </summary>
-    private static IEnumerable<Look> Looks(Plan plan, Figures figures) =>
-        (plan.HasEmphasis ? ByWeeks(plan, figures) : plan.Weeks.Any(week => week.HasOurs) ? [] : plan.WithoutEmphasis).Concat(plan.Athletes.Looks(athlete => ByDays(plan, athlete, figures)));
+    private static IEnumerable<Look> Looks(Plan plan, Figures figures)
+    {
+        var days = plan.Athletes.Looks(athlete => ByDays(plan, athlete, figures)).ToList();
+        if (!plan.HasEmphasis) return days.Count > 0 ? days : plan.WithoutEmphasis;
+        var weeks = ByWeeks(plan, days, figures).ToList();
+        // What is told of more weeks is not told again of some of them.
+        return weeks.Concat(days.Where(look => look is not Breach || !weeks.Exists(told => told is Breach && told.Place.First <= look.Place.First && look.Place.Last <= told.Place.Last)));
+    }
 
     private static IEnumerable<Look> ByDays(Plan plan, AthleteDays athlete, Figures figures) =>
-        DoseGap.All(plan, athlete, week => week.HasOurs && week.IsTraining, session => SessionContent.IsSprint(session, plan.Setup)).Select(gap => Judge(gap.Place, "days", gap.Days, figures));
+        DoseGap.All(plan, week => week.HasOurs && week.IsTraining, athlete.Sessions.Where(session => IsSprint(plan, session)).Select(session => session.Day).Concat(plan.Season.TestDays.Where(test => TestWords.NameSprints(test.Battery)).Select(test => test.Day)))
+            .Select(gap => Judge(gap.Place, "days", gap.Days, figures));
 
-    private static IEnumerable<Look> ByWeeks(Plan plan, Figures figures)
+    /// <summary>A test of sprints is as fast as any.</summary>
+    private static bool IsSprint(Plan plan, Session session) =>
+        SessionContent.IsSprint(session, plan.Setup) || session is { Kind: SessionKind.Test, Name: { } name } && TestWords.NameSprints(name);
+
+    private static IEnumerable<Look> ByWeeks(Plan plan, List<Look> days, Figures figures)
     {
         List<PlanWeek>? idle = null;
         PlanWeek? last = null;
@@ -49,19 +60,19 @@ internal static class SprintExposureGap
             // After a gap or where nobody entered emphasis there is nothing to count from.
             if (idle is { Count: > 0 })
             {
-                if (!IsToldByDays(idle, last, week, figures)) yield return Judge(plan, idle, isClosed: isKnown, figures);
+                if (!IsToldByDays(idle, last, week, days)) yield return Judge(plan, idle, isClosed: isKnown, figures);
             }
             else if (week is { HasEmphasis: true, HasOurs: false }) yield return new Fine(Place.Of(week));
             (idle, last) = (isKnown ? [] : null, week);
         }
     }
 
-    /// <summary>Sessions tell of all of it, or of enough.</summary>
-    private static bool IsToldByDays(List<PlanWeek> idle, PlanWeek? last, PlanWeek? next, Figures figures) => idle.TrueForAll(week => week.HasOurs)
-        && (7 * idle.Count > figures.Number(TargetDays) || last is { HasOurs: true } && next is null or { HasOurs: true });
+    /// <summary>Sessions tell of all of it, or told it already.</summary>
+    private static bool IsToldByDays(List<PlanWeek> idle, PlanWeek? last, PlanWeek? next, List<Look> days) => idle.TrueForAll(week => week.HasOurs)
+        && (last is { HasOurs: true } && next is null or { HasOurs: true } || days.Exists(look => look is Breach && look.Place.First <= idle[^1].Number && idle[0].Number <= look.Place.Last));
 
     private static bool HasSprints(Plan plan, PlanWeek week) => week.HasOurs
-        ? plan.Season.SessionsIn(week.Week).Any(session => !session.IsCancelled && SessionContent.IsSprint(session, plan.Setup)) : week.Exposures(QualityKind.Speed) > 0;
+        ? plan.Season.SessionsIn(week.Week).Any(session => !session.IsCancelled && IsSprint(plan, session)) || plan.Season.TestDays.Any(test => week.Days.Contains(test.Day) && TestWords.NameSprints(test.Battery)) : week.Exposures(QualityKind.Speed) > 0;
 
     private static Look Judge(Plan plan, List<PlanWeek> idle, bool isClosed, Figures figures)
     {

@@ -23,6 +23,11 @@ public class SprintExposureGapTests : RuleTable
     [InlineData("B60+v1 B60(0,L1) B60+v1", "gap warning 2")]
     [InlineData("B60+v1 B60(0,S1) B60+v1", "Checked")]
     [InlineData("B60+v1 B60(0,L1)x2 B60+v1", "days warning 2-3")]
+    [InlineData("B60+v1 B60(0,L1) B60(0,S5) B60+v1", "days warning 2-3")]
+    [InlineData("B60+v1 B60+s1 B60(0,L1)x2 B60+v1", "gap warning 2-4")]
+    // A test of sprints is as fast as any.
+    [InlineData("B60+v1t5v(0,L1) B60(0,S5)", "Checked")]
+    [InlineData("B60+v1t5(0,L1) B60(0,S5)", "days warning 1-2")]
     [InlineData("B60x3", "TooLittle")]
     [InlineData("Nx3", "NothingToCheck")]
     public void Says(string plan, string says, string figures = "") => Check(plan, says, figures);
