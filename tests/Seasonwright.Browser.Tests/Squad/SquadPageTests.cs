@@ -9,7 +9,6 @@ public sealed class SquadPageTests(BrowserFixture browser)
     [Theory]
     [InlineData(360, true)]
     [InlineData(768, false)]
-    [InlineData(1440, false)]
     [InlineData(1440, true)]
     public async Task The_squad_is_shown_at_every_width(int width, bool dark)
     {

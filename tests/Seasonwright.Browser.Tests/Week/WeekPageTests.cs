@@ -8,7 +8,6 @@ public sealed class WeekPageTests(BrowserFixture browser)
     [Theory]
     [InlineData(390, true)]
     [InlineData(768, false)]
-    [InlineData(1280, true)]
     public async Task Sessions_are_put_changed_and_moved_by_pressing(int width, bool dark)
     {
         await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
