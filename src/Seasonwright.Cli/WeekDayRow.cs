@@ -42,7 +42,7 @@ internal sealed record WeekDayRow(DateOnly Date, string Label, IReadOnlyList<str
     /// <param name="Id">Null for a practice that is assumed.</param>
     internal sealed record Item(string? Id, string Kind, string Name, string Slot, string? Start, int Minutes, decimal Rpe, int Load, bool IsOurs, bool IsCancelled, bool IsAssumed)
     {
-        public static Item Of(Session session) => new(session.Id.Text, Camel(session.Kind), session.Name ?? Sentences.Say($"session.{session.Kind}"), Sentences.Say($"slot.{session.Slot}"), Time(session.Start),
+        public static Item Of(Session session) => new(session.Id.Text, Camel(session.Kind), SessionWords.Name(session), Sentences.Say($"slot.{session.Slot}"), Time(session.Start),
             session.Minutes.Value, session.Rpe.Value, session.Load.Au, session.IsOurs, session.IsCancelled, false);
 
         public static Item Of(WeekSession assumed) => new(null, Camel(assumed.Kind), Sentences.Say($"session.{assumed.Kind}"), Sentences.Say($"slot.{assumed.Slot}"), null, assumed.Minutes, assumed.Rpe, assumed.Au, false, false, true);

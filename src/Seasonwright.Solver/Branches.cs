@@ -34,8 +34,8 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
         if (season.Match(match) is not { Status: MatchStatus.Conditional } waiting || Fork(season, waiting) is not { } from) return null;
         if (wishes.From > from) from = wishes.From.Value;
         var made = 0;
-        var (happens, doesNot) = (After(season, [Settled(season, waiting, isPlayed: true)]), After(season, [Settled(season, waiting, isPlayed: false)]));
-        doesNot = After(doesNot, NotPlayedWithout(season, match).Where(other => doesNot.Match(other.Id) is { IsOff: false }).Select(other => new SetMatch(other.CalledOff())));
+        var (happens, doesNot) = (Decider.After(season, [Settled(season, waiting, isPlayed: true)]), Decider.After(season, [Settled(season, waiting, isPlayed: false)]));
+        doesNot = Decider.After(doesNot, NotPlayedWithout(season, match).Where(other => doesNot.Match(other.Id) is { IsOff: false }).Select(other => new SetMatch(other.CalledOff())));
         return new[] { happens, doesNot }.Select(PlannedFrom).OrderBy(both => both.Happens.Findings + both.DoesNot.Findings).ThenByDescending(both => chance * both.Happens.Proposal.Value + (100 - chance) * both.DoesNot.Proposal.Value).First();
 
         Branches PlannedFrom(Season alone)
@@ -47,9 +47,9 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
 
         Branch On(Season way, ValueList<SeasonEdit> before)
         {
-            var planned = After(way, before);
+            var planned = Decider.After(way, before);
             var proposal = Planned(planned, wishes with { From = from });
-            planned = After(planned, proposal.Edits);
+            planned = Decider.After(planned, proposal.Edits);
             return new(planned, proposal, findings(planned));
         }
 
@@ -97,9 +97,6 @@ public sealed record Branches(DateOnly From, ValueList<SeasonEdit> Before, Branc
             return new SettleMatch(on, isPlayed ? condition.Needs : condition.Needs == Outcome.Won ? Outcome.Lost : Outcome.Won);
         return new SetMatch(isPlayed ? waiting with { Status = waiting.LastDay is null ? MatchStatus.Confirmed : MatchStatus.Window, Condition = null } : waiting.CalledOff());
     }
-
-    private static Season After(Season season, IEnumerable<SeasonEdit> edits) => edits.Aggregate(season, (now, edit) => Decider.Decide(now, edit) is Accepted accepted ? now.With(accepted.Step)
-        : throw new InvalidOperationException($"What was proposed is refused: {edit}."));
 }
 
 /// <summary>One way on.</summary>

@@ -24,7 +24,7 @@ internal static class Painting
             // What of it lies beyond this run is painted by the next, or left alone.
             if (own is not null && run.Shared(own.First, own.Last) == run.Length) continue;
             var edit = paint(run, own);
-            now = Decider.Decide(now, edit) is Accepted accepted ? now.With(accepted.Step) : throw new InvalidOperationException($"A proposal is refused: {edit}");
+            now = Decider.After(now, [edit]);
             yield return edit;
         }
     }

@@ -44,6 +44,8 @@ public sealed record PlannedWeek(
 
     public int Number => Index + 1;
 
+    public bool Holds(DateOnly day) => day >= First && day.DayNumber < First.DayNumber + Days;
+
     /// <summary>No team training, because of events or because next to no days are left of it. A locked kind goes before.</summary>
     public bool IsBreak => Lock?.Kind is { } kind ? kind == WeekKind.Break : (Availability < BreakBelow || Days < FewestDays) && Matches.Count == 0;
 

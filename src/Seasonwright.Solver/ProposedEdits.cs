@@ -37,7 +37,7 @@ internal static class ProposedEdits
         foreach (var quality in Planned(setup))
             foreach (var (first, last, at) in Told(week => LevelOf(quality, week)))
                 if (Between(season, first, last).Any(week => season.EmphasisOf(week.Id, quality.Id) != LevelOf(quality, at))) edits.Add(new SetEmphasis(first.Id, last.Id, quality.Id, LevelOf(quality, at)));
-        foreach (var day in emphasis.Tests.Where(day => problem.Weeks.Any(week => IsOpen(week.Index) && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) edits.Add(new SetTestDay(new TestDay(new(New("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
+        foreach (var day in emphasis.Tests.Where(day => problem.Weeks.Any(week => IsOpen(week.Index) && week.Holds(day)))) edits.Add(new SetTestDay(new TestDay(new(New("test", day.ToString("O", System.Globalization.CultureInfo.InvariantCulture))), day, Battery)));
         // A test day that gives way is no part of its week's plan: it goes with either week.
         foreach (var (moved, from, to) in emphasis.Moved)
             if (to is { } day && season.AllTestDays.FirstOrDefault(test => test.Id == moved) is { } test && (Takes(from) || Takes(day))) edits.Add(new SetTestDay(test with { Day = day }));

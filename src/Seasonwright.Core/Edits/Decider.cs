@@ -14,6 +14,14 @@ public static class Decider
         return draft.Result();
     }
 
+    /// <summary>The season after edits that were made for it.</summary>
+    /// <exception cref="InvalidOperationException">One is refused: a fault of whoever made it.</exception>
+    public static Season After(Season season, IEnumerable<SeasonEdit> edits) => edits.Aggregate(season, (now, edit) => Decide(now, edit) switch
+    {
+        Accepted accepted => now.With(accepted.Step),
+        var refused => throw new InvalidOperationException($"{edit} is refused: {refused}"),
+    });
+
     public static Decision Decide(Setup setup, SetupEdit edit)
     {
         var draft = new Draft(setup.Facts);

@@ -39,12 +39,7 @@ public sealed class ProposalRun : Run
 
     /// <summary>The season with a found plan in it.</summary>
     /// <exception cref="InvalidOperationException">The season does not take it: a fault of the engine.</exception>
-    public Season Planned(Proposal proposal) => proposal.Edits.Aggregate(Asked.Season, (season, edit) => Decider.Decide(season, edit) switch
-    {
-        Accepted accepted => season.With(accepted.Step),
-        Refused refused => throw new InvalidOperationException(refused.Reasons[0].Sentence),
-        var other => throw new InvalidOperationException($"{other}"),
-    });
+    public Season Planned(Proposal proposal) => Decider.After(Asked.Season, proposal.Edits);
 
     /// <summary>The edits that bring a part of a found plan into the season.</summary>
     public ValueList<SeasonEdit> Part(Proposal proposal, Func<int, bool> weeks, Func<ProposedTrack, bool> tracks) =>

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using Seasonwright.Core.Seasons;
-using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Desk.Proposing;
 
@@ -27,13 +26,13 @@ public sealed class ProposalRuns(TimeProvider clock) : IDisposable
     }
 
     /// <summary>Both ways on from a match: the run there is, where it is of the season as it stands now, or a new one in its place.</summary>
-    public WaysRun BothWays(Season season, Setup setup, DateOnly today, MatchId match)
+    public WaysRun BothWays(Asked asked, MatchId match)
     {
         lock (guard)
         {
-            if (ways.TryGetValue((season.Id, match), out var run) && run.IsOf(season, setup, today)) return run;
+            if (ways.TryGetValue((asked.Season.Id, match), out var run) && run.Answers(asked)) return run;
             run?.Dispose();
-            return ways[(season.Id, match)] = new WaysRun(season, setup, today, match, clock);
+            return ways[(asked.Season.Id, match)] = new WaysRun(asked, match, clock);
         }
     }
 

@@ -20,10 +20,11 @@ public static class Ways
     /// <param name="tell">Hears how many plans are made, as for <see cref="Branches.Of"/>.</param>
     /// <returns>Null for a match that is not conditional or has no day in the season, and where no week is left once it is known.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static Branches? Of(Season season, Setup setup, DateOnly today, MatchId match, Action<int> tell, CancellationToken cancel)
+    public static Branches? Of(Asked asked, MatchId match, Action<int> tell, CancellationToken cancel)
     {
+        var (season, setup, wishes) = (asked.Season, asked.Setup, asked.Wishes);
         if (season.Match(match)?.Days is null) return null;
-        var (wishes, ids) = (Asked.ForPlan(season, setup, today, 1).Wishes, new NaturalIds(season.Id));
+        var ids = new NaturalIds(season.Id);
         var hanging = Hanging(season, match);
         if (season.Weeks.Where(week => wishes.From is not { } from || week.Days.First > from).All(week => season.TargetOf(week.Id) is not null))
             wishes = wishes.Repairing(season, season, wishes.From ?? season.Weeks[0].Days.First) with { Reach = Reach.Around(WeeksBeside), Disrupted = season.Weeks.Where(week => hanging.Exists(other => other.Days is { } days && week.Days.Overlaps(days))).Select(week => week.Id).ToValueList() };

@@ -7,31 +7,24 @@ namespace Seasonwright.Desk.Proposing;
 /// <summary>Both ways on from one match, worked out once for all who look.</summary>
 public sealed class WaysRun : Run
 {
-    private readonly DateOnly today;
-
-    internal WaysRun(Season season, Setup setup, DateOnly today, MatchId match, TimeProvider clock) : base(clock)
+    internal WaysRun(Asked asked, MatchId match, TimeProvider clock) : base(clock)
     {
-        (Season, Setup, this.today, Match) = (season, setup, today, match);
+        (Asked, Match) = (asked, match);
         Begin();
     }
 
-    public Season Season { get; }
-
-    public Setup Setup { get; }
+    public Asked Asked { get; }
 
     public MatchId Match { get; }
 
     public WaysState State { get; private set; } = new(RunStatus.AtWork, 0, null);
 
     /// <summary>Whether it says what it would say if it were begun now.</summary>
-    internal bool IsOf(Season season, Setup setup, DateOnly day) => State.Status is RunStatus.AtWork or RunStatus.Done && IsFresh(season, setup) && today == day;
-
-    /// <summary>Whether the season and its team's figures are still those it was begun for.</summary>
-    public bool IsFresh(Season season, Setup setup) => ReferenceEquals(season.Facts, Season.Facts) && ReferenceEquals(setup.Facts, Setup.Facts);
+    internal bool Answers(Asked asked) => State.Status is RunStatus.AtWork or RunStatus.Done && Asked.IsOf(asked.Season, asked.Setup) && Asked.Wishes.From == asked.Wishes.From;
 
     private protected override void Work()
     {
-        var both = Ways.Of(Season, Setup, today, Match, made => Tell(new(RunStatus.AtWork, made, null)), Stopped);
+        var both = Ways.Of(Asked, Match, made => Tell(new(RunStatus.AtWork, made, null)), Stopped);
         Stopped.ThrowIfCancellationRequested();
         Tell(new(RunStatus.Done, Branches.Plans, both));
     }

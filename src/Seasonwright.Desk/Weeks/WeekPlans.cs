@@ -23,7 +23,7 @@ public static class WeekPlans
         var edits = WeekEdits.Of(season, setup, proposal, (kind, key) => ids.Of(kind, key));
         var practices = proposal.Problem.Given.Where(session => session.IsAssumed).Select(session => (Session: session, Day: proposal.Problem.Days[session.Day].Date))
             .Select(one => (SeasonEdit)new SetSession(new Session(new(ids.Of("practice", one.Day.ToString("O", CultureInfo.InvariantCulture))), one.Day, one.Session.Slot, SessionKind.Practice, new Minutes(one.Session.Minutes), new Rpe(one.Session.Rpe)))).ToValueList();
-        return new(proposal, edits, practices, After(season, [.. edits, .. practices]));
+        return new(proposal, edits, practices, Decider.After(season, [.. edits, .. practices]));
     }
 
     /// <summary>What keeps one of our sessions from another place; nothing for one that is not ours to place.</summary>
@@ -48,7 +48,7 @@ public static class WeekPlans
             var place = Places(week, today, was).FirstOrDefault(place => WeekProposals.WhyNot(standing, session, place.Day.DayNumber - week.Days.First.DayNumber, place.Slot).Count == 0);
             var gone = place == default ? was with { IsCancelled = true } : was with { Day = place.Day, Slot = place.Slot, Start = place.Slot == was.Slot ? was.Start : null };
             given.Add(new(was, gone, why));
-            now = After(now, [new SetSession(gone)]);
+            now = Decider.After(now, [new SetSession(gone)]);
         }
         return given.ToValueList();
     }
@@ -70,9 +70,6 @@ public static class WeekPlans
         var problem = WeekProblem.Of(season, setup, week, today);
         return new(problem, problem.Standing, [], [], 0, 0, true, []);
     }
-
-    private static Season After(Season season, IEnumerable<SeasonEdit> edits) => edits.Aggregate(season, (now, edit) => Decider.Decide(now, edit) is Accepted accepted ? now.With(accepted.Step)
-        : throw new InvalidOperationException($"What was proposed is refused: {edit}."));
 }
 
 /// <summary>A week laid out by the engine.</summary>

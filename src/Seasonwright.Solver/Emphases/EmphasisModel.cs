@@ -303,7 +303,7 @@ internal sealed class EmphasisModel
 
     private void Missing(int first, int last, long price)
     {
-        if (Standing.Any(day => problem.Weeks.Any(week => week.Index >= first && week.Index <= last && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days))) return;
+        if (Standing.Any(day => problem.Weeks.Any(week => week.Index >= first && week.Index <= last && week.Holds(day)))) return;
         var missing = Model.NewBoolVar($"untested{first}-{last}");
         Model.AddBoolOr([missing, .. tests.Where(test => test.Week >= first && test.Week <= last).Select(test => test.Is)]);
         value.AddTerm(missing, -price);

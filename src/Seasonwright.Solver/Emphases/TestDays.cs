@@ -51,10 +51,10 @@ internal sealed class TestDays(Problem problem, Structure structure, LoadPlan lo
 
     /// <summary>The week of a day that may hold tests and is free to be planned; what a repair leaves as it is may hold them too, a locked week may not.</summary>
     private StructureWeek? WeekOf(DateOnly day) =>
-        problem.Weeks.FirstOrDefault(week => week.Index >= problem.FirstOpen && (!week.IsSettled || week.IsLeft) && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days) is { } planned
+        problem.Weeks.FirstOrDefault(week => week.Index >= problem.FirstOpen && (!week.IsSettled || week.IsLeft) && week.Holds(day)) is { } planned
             && structure.Weeks[planned.Index] is var found && IsFit(found) && (IsPlace(found) || found.Kind.IsLoading()) ? found : null;
 
-    private bool IsLocked(DateOnly day) => problem.Weeks.Any(week => week.Index >= problem.FirstOpen && week is { IsSettled: true, IsLeft: false } && day >= week.First && day.DayNumber < week.First.DayNumber + week.Days);
+    private bool IsLocked(DateOnly day) => problem.Weeks.Any(week => week.Index >= problem.FirstOpen && week is { IsSettled: true, IsLeft: false } && week.Holds(day));
 
     private bool IsWeek(StructureWeek week) => IsPlace(week) && IsFit(week);
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Core.Squad;
@@ -59,7 +60,7 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
     /// <summary>"18:30 Practice: no contact, at most 30 min".</summary>
     public static string Fit(SessionFit fit)
     {
-        var session = $"{fit.Session.Start?.Iso() ?? Sentences.Say($"slot.{fit.Session.Slot}")} {SessionSay.Name(fit.Session)}";
+        var session = $"{fit.Session.Start?.Iso() ?? Sentences.Say($"slot.{fit.Session.Slot}")} {SessionWords.Name(fit.Session)}";
         string?[] how = [fit.Kind switch
         {
             FitKind.Modified => fit.Without.Count > 0 ? string.Join(", ", fit.Without.Select(tag => tag.Word())) : null,

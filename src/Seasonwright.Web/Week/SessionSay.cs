@@ -9,8 +9,6 @@ namespace Seasonwright.Web.Week;
 /// <summary>How the page tells sessions.</summary>
 internal static class SessionSay
 {
-    public static string Name(Session session) => session.Name ?? Sentences.Say($"session.{session.Kind}");
-
     /// <summary>"17:30 · 90 min · RPE 5.5".</summary>
     public static string Dose(Session session) => string.Join(" · ", new[] { session.Start?.Iso(), Words.Say("week.minutes", session.Minutes.Value), Rpe(session.Rpe.Value), session.IsCancelled ? Words.Say("week.cancelled") : null }.OfType<string>());
 

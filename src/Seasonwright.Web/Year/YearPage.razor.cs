@@ -151,26 +151,17 @@ public sealed partial class YearPage : IAsyncDisposable
         }
     }
 
-    // Whoever made the change does not wait for this page to be laid out; of changes that come meanwhile one repaint shows all.
+    // Of changes that come while the page is laid out one repaint shows all.
     private void Repaint()
     {
-        if (!Interlocked.Exchange(ref isStale, true)) _ = Task.Run(() => InvokeAsync(RepaintAsync));
+        if (!Interlocked.Exchange(ref isStale, true)) LookAgain(RepaintAsync);
     }
 
     private async Task RepaintAsync()
     {
         Volatile.Write(ref isStale, false);
-        try
-        {
-            if (open!.Season.LastPublication != season.LastPublication) published = await open.PublishedAsync();
-            Lay();
-            StateHasChanged();
-        }
-        catch (Exception fault)
-        {
-            // Nobody awaits a repaint: the page has to say that it no longer follows.
-            await DispatchExceptionAsync(fault);
-        }
+        if (open!.Season.LastPublication != season.LastPublication) published = await open.PublishedAsync();
+        Lay();
     }
 
     /// <summary>Findings are in the drawing while they are looked at; while the year is painted they wait behind their count.</summary>

@@ -73,7 +73,7 @@ public sealed class WaysRunTests : IDisposable
         Assert.Null(run.State.Both);
     }
 
-    private WaysRun Of(Season season) => runs.BothWays(season, Demo.Setup, Today, Round2.Id);
+    private WaysRun Of(Season season) => runs.BothWays(Asked.ForPlan(season, Demo.Setup, Today, 1), Round2.Id);
 
     private static Season Done(params SeasonEdit[] edits) => edits.Aggregate(Demo.Season, (current, edit) => current.With(Assert.IsType<Accepted>(Decider.Decide(current, edit)).Step));
 }

@@ -1,5 +1,6 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -127,11 +128,10 @@ internal sealed class CalendarEntries(Season season, Setup setup, CalendarChoice
     {
         var key = SeasonFacets.Session.Of(session.Id);
         var zone = setup.Locale.Zone;
-        var groups = session.Groups?.Select(id => season.Groups.FirstOrDefault(line => line.Id == id)?.Name).OfType<string>().ToList() ?? [];
         var entry = new CalendarEntry(
-            CalendarUid.Of(season.Id, key), CalendarTime.Of(session.Day), EndOf(DaySpan.Of(session.Day)), Clean(session.Start is null ? Say("calendar.session", SessionLine.Name(session), Sentences.Say($"slot.{session.Slot}")) : SessionLine.Name(session)) ?? "",
+            CalendarUid.Of(season.Id, key), CalendarTime.Of(session.Day), EndOf(DaySpan.Of(session.Day)), Clean(session.Start is null ? Say("calendar.session", SessionWords.Name(session), Sentences.Say($"slot.{session.Slot}")) : SessionWords.Name(session)) ?? "",
             EntryStatus.Confirmed, IsFree: false, Clean(session.Place),
-            Lines([season.Team.Name, SessionLine.Dose(session), groups.Count > 0 ? YearTexts.Say("event.for", string.Join(", ", groups)) : null, .. (session.Waves ?? []).Select(wave => $"{wave.Start.Iso()} {wave.Name}")]),
+            Lines([season.Team.Name, SessionLine.Dose(session), SessionLine.Groups(session, season) is { Count: > 0 } groups ? YearTexts.Say("event.for", string.Join(", ", groups)) : null, .. SessionLine.Waves(session)]),
             Words([session.IsOurs ? "calendar.kind.session" : "calendar.kind.practice"]), session.IsOurs ? "darkcyan" : "cadetblue");
         if (session.Start is { } start)
         {

@@ -23,7 +23,7 @@ internal static class OutsideSheet
             .. outside.Matches.Concat(outside.Undated).Select(match => new Row(Say("workbook.match"), match.Days, words.Match(match, null))),
             .. outside.Events.Select(item => new Row(Say("workbook.event"), item.Days, words.Event(item))),
             .. outside.TestDays.Select(test => new Row(Say("workbook.tests"), DaySpan.Of(test.Day), test.Battery)),
-            .. outside.Sessions.Select(session => new Row(Say("workbook.session"), DaySpan.Of(session.Day), session.Name ?? Sentences.Say($"session.{session.Kind}"))),
+            .. outside.Sessions.Select(session => new Row(Say("workbook.session"), DaySpan.Of(session.Day), SessionWords.Name(session))),
             .. choices.Notes ? outside.Notes.Select(note => new Row(Say("workbook.note"), note.Days, note.Text)) : [],
         ];
         return rows.Count == 0 ? null : new ListSheet<Row>("Outside", rows)
