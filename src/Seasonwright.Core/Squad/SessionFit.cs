@@ -1,5 +1,6 @@
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Squad;
 
@@ -29,6 +30,17 @@ public sealed record SessionFit(Session Session, FitKind Kind, ValueList<Restric
 {
     private const RestrictionTag Knee = RestrictionTag.NoLoadedKneeFlexionPast90, Overhead = RestrictionTag.NoOverhead, Sprint = RestrictionTag.NoSprint, Jump = RestrictionTag.NoJump,
         Turns = RestrictionTag.NoChangeOfDirection, Contact = RestrictionTag.NoContact, NoLegs = RestrictionTag.UpperBodyOnly, NoArms = RestrictionTag.LowerBodyOnly, Spine = RestrictionTag.NoAxialLoad;
+
+    /// <summary>Minutes that are left of it; of what is done instead not more than is usual. Null where nobody said how.</summary>
+    public Minutes? Minutes => Kind switch
+    {
+        FitKind.ToBeAsked => null,
+        FitKind.NotAtAll => new(0),
+        _ => new(Math.Min(Math.Min(MostMinutes?.Value ?? int.MaxValue, Session.Minutes.Value), Instead is { } kind ? SessionUse.Of(kind).Minutes.Value : int.MaxValue)),
+    };
+
+    /// <summary>AU that are left of it, parts that are ruled out not taken off: nobody knows how much they are. Null where nobody said how.</summary>
+    public Load? Load => Minutes is { } minutes ? Quantities.Load.Of(minutes, Instead is { } kind ? SessionUse.Of(kind).Rpe : Session.Rpe) : null;
 
     /// <summary>What becomes of one athlete's sessions of a day, in their order; cancelled ones are left out. A cap of minutes holds for the day.</summary>
     public static ValueList<SessionFit> OfDay(IEnumerable<Session> sessions, Availability availability)

@@ -44,7 +44,7 @@ internal static class DemoSquad
 
     /// <param name="first">First day of week 1.</param>
     /// <param name="by">Who recorded it all.</param>
-    public static IEnumerable<RosterPlayer> Of(DateOnly first, TeamId team, PersonId by)
+    public static IEnumerable<Player> Of(DateOnly first, TeamId team, PersonId by)
     {
         var calendar = new DemoCalendar(first, new NaturalIds(NaturalIds.Season(DemoSeason.TeamName, first)));
         foreach (var (number, given, family, positions, age, since, trained, kilograms) in Everyone)
@@ -55,7 +55,7 @@ internal static class DemoSquad
             ValueList<Membership> memberships = family == "Vintersea"
                 ? [new(id, team, first, null, LeadingDays.None), new(id, team, first, null, new([DayOfWeek.Tuesday, DayOfWeek.Thursday], []), "Second team")]
                 : [new(id, team, first, null, LeadingDays.None)];
-            yield return new RosterPlayer(athlete, memberships, Reports(calendar, id, family, by), Absences(calendar, id, family), [new(Named(calendar, "weighing", family), id, first, new(kilograms, BodyMassUnit.Kilogram), At(first, 8, 30))]);
+            yield return new Player(athlete, memberships, Reports(calendar, id, family, by), Absences(calendar, id, family), [new(Named(calendar, "weighing", family), id, first, new(kilograms, BodyMassUnit.Kilogram), At(first, 8, 30))], []);
         }
     }
 

@@ -46,7 +46,7 @@ public static class PuttingAthletes
         return true;
     }, "athlete");
 
-    private static List<Membership> Memberships(TeamId team, AthleteDraft draft, PersonId id, RosterPlayer? known)
+    private static List<Membership> Memberships(TeamId team, AthleteDraft draft, PersonId id, Player? known)
     {
         var leads = known?.MainIn(team)?.Leads ?? LeadingDays.None;
         List<Membership> all = [new(id, team, draft.From, draft.To, leads)];

@@ -1,5 +1,6 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Squad;
 using Seasonwright.Desk.Streams;
 using Seasonwright.Store;
 
@@ -10,11 +11,11 @@ public static class Roster
 {
     /// <summary>Everybody who is or was in a team, in order of coming.</summary>
     /// <exception cref="StoreTrouble">The disk or the file refuses.</exception>
-    public static async Task<ValueList<RosterPlayer>> RosterAsync(this Workspace workspace, TeamId team) =>
-        (await workspace.Folder.Athletes.OfAsync(StreamIds.Of(team))).Select(file => new RosterPlayer(file.Athlete,
-            file.Memberships.ToValueList(), file.Reports.ToValueList(), file.Absences.ToValueList(), file.Weighings.ToValueList())).ToValueList();
+    public static async Task<ValueList<Player>> RosterAsync(this Workspace workspace, TeamId team) =>
+        (await workspace.Folder.Athletes.OfAsync(StreamIds.Of(team))).Select(file => new Player(file.Athlete,
+            file.Memberships.ToValueList(), file.Reports.ToValueList(), file.Absences.ToValueList(), file.Weighings.ToValueList(), [])).ToValueList();
 
     /// <summary>Somebody of a team; null where nobody of it has this id.</summary>
-    internal static async Task<RosterPlayer?> PlayerAsync(this Workspace workspace, TeamId team, PersonId person) =>
+    internal static async Task<Player?> PlayerAsync(this Workspace workspace, TeamId team, PersonId person) =>
         (await workspace.RosterAsync(team)).FirstOrDefault(player => player.Id == person);
 }

@@ -12,7 +12,7 @@ namespace Seasonwright.Desk.Squad;
 public static partial class TakingSquadList
 {
     /// <summary>Who stands on the kept list and is not in the roster: same names, whatever the capitals, are the same person.</summary>
-    public static IEnumerable<KeptPlayer> NotIn(this IEnumerable<KeptPlayer> kept, IReadOnlyList<RosterPlayer> roster) =>
+    public static IEnumerable<KeptPlayer> NotIn(this IEnumerable<KeptPlayer> kept, IReadOnlyList<Player> roster) =>
         kept.Where(player => !roster.Any(known => IsSame(known.Athlete.Family, player.Family) && IsSame(known.Athlete.Given, player.Given)));
 
     /// <summary>Adds everybody on the kept list who is not in the roster yet. Those who are stay as they are; the list stays kept, with its lifts.</summary>

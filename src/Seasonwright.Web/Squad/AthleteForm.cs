@@ -16,7 +16,7 @@ public sealed record AthleteForm(string Family, string Given, string Number, str
 {
     public static AthleteForm Empty(DateOnly from, bool pounds) => new("", "", "", "", "", "", "", pounds ? nameof(BodyMassUnit.Pound) : nameof(BodyMassUnit.Kilogram), from.Iso(), "", "", []);
 
-    public static AthleteForm Of(RosterPlayer player, TeamId team, DateOnly today, bool pounds)
+    public static AthleteForm Of(Player player, TeamId team, DateOnly today, bool pounds)
     {
         var (main, second) = (player.MainIn(team), player.Memberships.FirstOrDefault(one => one.Team == team && one.Squad is not null));
         var athlete = player.Athlete;

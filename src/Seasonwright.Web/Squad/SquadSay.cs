@@ -43,7 +43,7 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
     public string Absence(Absence absence) => Words.Say(absence.Load is null ? "squad.absence-unknown" : "squad.absence", absence.Kind.Word(), Days(absence.Days), absence.Load?.PerDay.Au);
 
     /// <summary>The squads of a team that a person is in on a day or comes to, the main one by the team's name.</summary>
-    public string Squads(RosterPlayer player, TeamId team, string name) => string.Join(" · ", player.Memberships.Where(one => one.Team == team && one.Days.Last >= today)
+    public string Squads(Player player, TeamId team, string name) => string.Join(" · ", player.Memberships.Where(one => one.Team == team && one.Days.Last >= today)
         .OrderBy(one => one.Squad is not null).Select(one => string.Join(" ", new[] { one.Squad ?? name, one.From > today ? Words.Say("squad.from-day", one.From.Short(locale)) : null,
             one.To is { } to ? Words.Say("squad.to-day", to.Short(locale)) : null,
             one.Leads.Weekdays.Count > 0 ? Words.Say("squad.leads", string.Join(", ", one.Leads.Weekdays.OrderBy(day => ((int)day + 6) % 7).Select(day => CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedDayName(day)))) : null }.OfType<string>())));

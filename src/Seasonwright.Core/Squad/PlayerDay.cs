@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Loads;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Squad;
+
+/// <summary>A player's day in a season: where they are, what becomes of the sessions that are theirs, and what the day loads.</summary>
+/// <param name="Standing">What binds on it.</param>
+/// <param name="Fits">The sessions that are the player's and take place, and what becomes of each; none where the player is not with the team.</param>
+/// <param name="Team">AU planned for the player with the team, matches as for everyone; 0 where the player is out or not with it. Null while it is not known: the week is not laid out, or nobody said what somebody modified does.</param>
+/// <param name="Outside">AU done elsewhere; null where nobody told, which is not 0.</param>
+public sealed record PlayerDay(DateOnly Day, Whereabouts Where, Standing Standing, ValueList<SessionFit> Fits, Load? Team, Load? Outside)
+{
+    public bool IsAway => Where != Whereabouts.WithTeam;
+
+    /// <summary>With the team and not out: plays where there is a match.</summary>
+    public bool IsThere => !IsAway && Standing.Availability.State != AvailabilityState.Out;
+
+    /// <summary>What the player's day loads wherever it is spent; null while that is not known.</summary>
+    public Load? Total => IsAway ? Outside : Team;
+
+    /// <param name="setup">Of the season's team.</param>
+    public static PlayerDay Of(Player player, Season season, Setup setup, DateOnly day)
+    {
+        var (standing, where) = (player.StandingOn(day), player.WhereOn(setup.Id, day));
+        var fits = SessionFit.OfDay(player.SessionsOn(season, setup.Id, day), standing.Availability);
+        var made = new PlayerDay(day, where, standing, fits, Load.Zero, Absence.OutsideLoadOn(player.Absences, day));
+        return made.IsThere ? made with { Team = TeamOn(season, setup, day, fits) } : made;
+    }
+
+    /// <summary>Every day of a week.</summary>
+    public static ImmutableArray<PlayerDay> Of(Player player, Season season, Setup setup, SeasonWeek week) => [.. week.Days.Days().Select(day => Of(player, season, setup, day))];
+
+    /// <summary>A day with nothing on it loads nothing only in a week that is laid out.</summary>
+    private static Load? TeamOn(Season season, Setup setup, DateOnly day, ValueList<SessionFit> fits)
+    {
+        if (season.WeekOf(day) is not { } week || !season.SessionsIn(week).Any(session => session.IsOurs)) return null;
+        var load = DayLoad.Of(season, setup, week)[day.DayNumber - week.Days.First.DayNumber];
+        return load.Practice is null ? null : fits.Aggregate((Load?)load.Match, (sum, fit) => sum + fit.Load);
+    }
+}
