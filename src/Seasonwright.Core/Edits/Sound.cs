@@ -51,6 +51,7 @@ public static class Sound
         Track track => track.Id.Text,
         GroupLine group => group.Id.Text,
         Quality quality => quality.Id.Text,
+        TypicalWeek week => week.Id.Text,
         Publication publication => new VersionNumber(publication.Number).ToString(),
         _ => null,
     };
@@ -76,6 +77,7 @@ public static class Sound
             case Practices practices: SetPractices.CheckCount(draft, practices.Count, key.ToString()); break;
             case Quality quality: draft.Require(quality.Name, $"{key}.name", SeasonDraft.LongestName); break;
             case UsualWeek week: SetUsualWeek.Check(draft, week); break;
+            case TypicalWeek week: SetTypicalWeek.Check(draft, week); break;
             case LocaleSettings locale: SetLocale.Check(draft, locale); break;
             case Acceptance acceptance: AcceptFinding.Check(draft, acceptance); break;
             case string text: draft.Require(text, key.ToString(), SeasonDraft.LongestText); break;

@@ -38,6 +38,9 @@ public sealed record Event(
     string? Note = null,
     EventSource? Source = null)
 {
+    /// <summary>Nobody trains on its days.</summary>
+    public bool IsClosing => this is { Training.Value: 0, For: null, Part: null };
+
     /// <summary>The event as its list last had it; as it stands where no list has it otherwise.</summary>
     public Event AsListed() => Source is { Listed: { } listed } source ? listed.On(this) with { Source = source with { Listed = null } } : this;
 

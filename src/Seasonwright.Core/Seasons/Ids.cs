@@ -110,6 +110,16 @@ public readonly record struct SessionId(string Text) : ISubject<SessionId>
     public override string ToString() => Text;
 }
 
+/// <summary>A typical week of a team.</summary>
+public readonly record struct TypicalWeekId(string Text) : ISubject<TypicalWeekId>
+{
+    public string Text { get; } = IdText.Check(Text);
+
+    public static TypicalWeekId Parse(string text) => new(text);
+
+    public override string ToString() => Text;
+}
+
 /// <summary>A note over days.</summary>
 public readonly record struct NoteId(string Text) : ISubject<NoteId>
 {

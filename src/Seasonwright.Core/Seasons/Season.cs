@@ -76,6 +76,9 @@ public sealed class Season : IEquatable<Season>
 
     public IEnumerable<Event> AllEvents => Facts.All(SeasonFacets.Event).Select(e => e.Value).OrderBy(e => e.Days).ThenBy(e => e.Id.Text, StringComparer.Ordinal);
 
+    /// <summary>Nobody trains on the day.</summary>
+    public bool IsClosed(DateOnly day) => AllEvents.Any(item => item.IsClosing && item.Days.Contains(day));
+
     public IEnumerable<TestDay> TestDays => AllTestDays.Where(test => WeekOf(test.Day) is not null);
 
     public IEnumerable<TestDay> AllTestDays => Facts.All(SeasonFacets.TestDay).Select(test => test.Value).OrderBy(test => test.Day);

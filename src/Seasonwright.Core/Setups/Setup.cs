@@ -5,7 +5,7 @@ using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Setups;
 
-/// <summary>What a team sets once for all its seasons: qualities, usual week, match load, locale, rule parameters. Immutable.</summary>
+/// <summary>What a team sets once for all its seasons: qualities, usual and typical weeks, match load, locale, rule parameters. Immutable.</summary>
 public sealed class Setup(TeamId id, FactSet facts) : IEquatable<Setup>
 {
     private readonly ImmutableArray<Quality> qualities = facts.All(SetupFacets.Quality).Any()
@@ -34,6 +34,9 @@ public sealed class Setup(TeamId id, FactSet facts) : IEquatable<Setup>
     public Load ReferenceWeek => Facts.FindValue(SetupFacets.ReferenceWeek, default) is { Au: > 0 } set ? set
         : UsualWeek.Load is { Au: > 0 } usual ? usual
         : UsualWeek.Default.Load;
+
+    /// <summary>By name.</summary>
+    public IEnumerable<TypicalWeek> TypicalWeeks => Facts.All(SetupFacets.TypicalWeek).Select(week => week.Value).OrderBy(week => week.Name, StringComparer.OrdinalIgnoreCase).ThenBy(week => week.Id.Text, StringComparer.Ordinal);
 
     public LocaleSettings Locale => Facts.Find(SetupFacets.Locale, default) ?? new LocaleSettings();
 

@@ -19,6 +19,7 @@ public static class SetupFacets
 
     /// <summary>Only what differs from the rule's default.</summary>
     public static readonly Facet<RuleParameter, string> RuleParameter = new("rule");
+    public static readonly Facet<TypicalWeekId, TypicalWeek> TypicalWeek = new("typical.week");
 
-    public static ImmutableArray<Facet> All { get; } = [TeamName, Quality, UsualWeek, MatchLoad, ReferenceWeek, Locale, RuleParameter];
+    public static ImmutableArray<Facet> All { get; } = [TeamName, Quality, UsualWeek, MatchLoad, ReferenceWeek, Locale, RuleParameter, TypicalWeek];
 }

@@ -33,7 +33,7 @@ public sealed record DemoSeason(
         var first = WeekGrid.StartOfWeek(anchor, DayOfWeek.Monday);
         var id = NaturalIds.Season(TeamName, first);
         var calendar = new DemoCalendar(first, new NaturalIds(id));
-        return new DemoSeason(id, DemoTeam.Setup,
+        return new DemoSeason(id, [.. DemoTeam.Setup, DemoSessions.OneMatch(calendar)],
             [
                 new StartSeason(first, DayOfWeek.Monday, calendar.Weeks, DemoTeam.Card(calendar)),
                 .. DemoTeam.Staff(calendar),

@@ -1,6 +1,9 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Desk.Demo;
 
@@ -22,7 +25,23 @@ internal static class DemoSessions
         yield return Put(17, DayOfWeek.Friday, new(9, 30), SessionKind.UpperStrength, 45, 6m, Gym);
         yield return Put(17, DayOfWeek.Saturday, new(10, 0), SessionKind.Intervals, 40, 8m, Hall);
 
-        SetSession Put(int week, DayOfWeek day, TimeOnly start, SessionKind kind, int minutes, decimal rpe, string place) => new(new Session(
-            new(calendar.Id("session", $"{week}", $"{day}", $"{kind}")), calendar.Day(week, day), start.Hour < 12 ? DaySlot.Morning : start.Hour < 18 ? DaySlot.Afternoon : DaySlot.Evening, kind, new Minutes(minutes), new Rpe(rpe), Start: start, Place: place));
+        SetSession Put(int week, DayOfWeek day, TimeOnly start, SessionKind kind, int minutes, decimal rpe, string place) => new(At(calendar, week, day, start, kind, minutes, rpe, place));
     }
+
+    /// <summary>A week of the competition around a match on Saturday, as the team lays it out when nothing is against it; taken from week 18.</summary>
+    public static SetTypicalWeek OneMatch(DemoCalendar calendar)
+    {
+        Session[] sessions =
+        [
+            .. new[] { DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday }.Select(day => At(calendar, 18, day, new(18, 30), SessionKind.Practice, 80, 5m, Hall)),
+            At(calendar, 18, DayOfWeek.Monday, new(17, 0), SessionKind.UpperStrength, 45, 6m, Gym),
+            At(calendar, 18, DayOfWeek.Tuesday, new(17, 45), SessionKind.Speed, 30, 5m, Hall),
+            At(calendar, 18, DayOfWeek.Wednesday, new(9, 30), SessionKind.LowerStrength, 55, 7m, Gym),
+            At(calendar, 18, DayOfWeek.Friday, new(18, 0), SessionKind.Activation, 20, 3m, Hall),
+        ];
+        return new(new TypicalWeek(new("one-match-saturday"), "One match, Saturday", new DaySpan(calendar.Day(18, DayOfWeek.Monday), calendar.Day(18, DayOfWeek.Sunday)), [calendar.Day(18, DayOfWeek.Saturday)], sessions.ToValueList(), PhaseKind.Competition));
+    }
+
+    private static Session At(DemoCalendar calendar, int week, DayOfWeek day, TimeOnly start, SessionKind kind, int minutes, decimal rpe, string place) => new(
+        new(calendar.Id("session", $"{week}", $"{day}", $"{kind}")), calendar.Day(week, day), start.Hour < 12 ? DaySlot.Morning : start.Hour < 18 ? DaySlot.Afternoon : DaySlot.Evening, kind, new Minutes(minutes), new Rpe(rpe), Start: start, Place: place);
 }

@@ -22,7 +22,7 @@ internal sealed record WeekDay(DateOnly Day, string Label, IReadOnlyList<(string
         var (matchDays, sessions) = (season.MatchDays, season.SessionsIn(week).ToList());
         return [.. DayLoad.Of(season, setup, week).Select(load => new WeekDay(
             load.Day, MatchDay.Of(load.Day, matchDays) is var label && (label.ToNext <= Farthest || label.SinceLast <= Farthest) ? label.Label : "", [.. FactsOf(season, setup, load.Day)],
-            season.Events.Any(item => item is { Training.Value: 0, For: null, Part: null } && item.Days.Contains(load.Day)), [.. sessions.Where(session => session.Day == load.Day)], load))];
+            season.IsClosed(load.Day), [.. sessions.Where(session => session.Day == load.Day)], load))];
     }
 
     private static IEnumerable<(string Look, string Words)> FactsOf(Season season, Setup setup, DateOnly day)

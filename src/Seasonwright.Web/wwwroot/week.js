@@ -18,7 +18,7 @@ export function start(page, live) {
     shows = focuses = null;
   } });
 
-  const send = (edits, draft) => edits.length && gestures.edit(edits, 'season', draft);
+  const send = (edits, on, draft) => edits.length && gestures.edit(edits, on ?? 'season', draft);
 
   page.addEventListener('click', event => {
     const act = event.target.closest('[data-act]')?.dataset.act;
@@ -26,20 +26,20 @@ export function start(page, live) {
     const button = event.target.closest('button[data-edit]');
     if (!button) return;
     shows = button.dataset.edit.includes('"$new"') ? '$made' : button.dataset.shows ?? null;
-    send(fill(JSON.parse(button.dataset.edit), {}, newId));
+    send(fill(JSON.parse(button.dataset.edit), {}, newId), button.dataset.on);
   });
 
   page.addEventListener('submit', event => {
     const form = event.target.closest('form[data-edit]');
     if (!form) return;
     event.preventDefault();
-    if (form.reportValidity()) send(editsOf(form, {}, newId), form.dataset.draft);
+    if (form.reportValidity()) send(editsOf(form, {}, newId), form.dataset.on, form.dataset.draft);
   });
   page.addEventListener('input', event => keepDraft(event.target.closest('form[data-draft]')));
   new MutationObserver(() => restoreDrafts(page)).observe(page.querySelector('.panel'), { childList: true, subtree: true });
   restoreDrafts(page);
 
-  const move = (id, day, slot) => live.invokeMethodAsync('Move', id, day, slot).then(send).catch(() => {});
+  const move = (id, day, slot) => live.invokeMethodAsync('Move', id, day, slot).then(edits => send(edits)).catch(() => {});
 
   // ---- keys: a session that has the focus goes a day or a part of the day with Alt and an arrow, and away with Delete -----
 

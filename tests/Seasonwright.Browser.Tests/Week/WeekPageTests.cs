@@ -126,6 +126,37 @@ public sealed class WeekPageTests(BrowserFixture browser)
         Assert.Empty(window.Complaints);
     }
 
+    /// <summary>Week 18 has a match on Saturday, as the demo's typical week has, and no sessions.</summary>
+    [Fact]
+    public async Task A_typical_week_is_laid_out_and_a_week_is_kept_as_one()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/week", 768, 1024, touch: true);
+        var page = window.Page;
+        await page.Locator(".week-page[data-live]").WaitForAsync();
+        await page.GotoAsync(page.Url.TrimEnd('/') + "/18");
+        await page.Locator(".week-page[data-live]").WaitForAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Copy a week" }).TapAsync();
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync(".week-page");
+        await page.GetByRole(AriaRole.Button, new() { Name = "One match, Saturday Competition" }).TapAsync();
+        await Assertions.Expect(page.Locator(".session")).ToHaveCountAsync(7);
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("The week in figures");
+
+        // Changed and kept under a name of its own: the next season of the team has it too.
+        await PutAsync(page, 3, 0, "Prevention");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Copy a week" }).TapAsync();
+        await page.FillAsync("#t-name", "Saturday, with prevention");
+        await page.SelectOptionAsync("#t-phase", "");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep it" }).TapAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Saturday, with prevention Any phase, match on Saturday, like this week" })).ToBeDisabledAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Remove the typical week One match, Saturday" }).TapAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "One match, Saturday" })).ToHaveCountAsync(0);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).TapAsync();
+        await Assertions.Expect(page.Locator(".session")).ToHaveCountAsync(7);
+        Assert.Empty(window.Complaints);
+    }
+
     private static ILocator Slot(IPage page, int day, int slot) => page.Locator(".day").Nth(day).Locator(".slot").Nth(slot);
 
     private static async Task PutAsync(IPage page, int day, int slot, string kind)

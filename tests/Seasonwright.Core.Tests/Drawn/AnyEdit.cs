@@ -82,12 +82,14 @@ internal static class AnyEdit
 
     public static readonly IReadOnlyDictionary<string, Gen<SetupEdit>> OfSetup = Named<SetupEdit>(
         Kind(QualityIds.Select(id => new RemoveQuality(id))),
+        Kind(TypicalWeekIds.Select(id => new RemoveTypicalWeek(id))),
         Kind(Gen.Select(Gen.Enum<DateOrder>(), Gen.Bool, Gen.Enum<DayOfWeek>(), Gen.Enum<Paper>(), Gen.Enum<MassUnit>(), AnyZone, (order, comma, start, paper, mass, zone) => new SetLocale(new LocaleSettings(order, comma, start, paper, mass, zone)))),
         Kind(Gen.Select(AnyMinutes, AnyRpe, AnyRpe, (minutes, rpe, friendly) => new SetMatchLoad(new MatchLoad(minutes, rpe, friendly)))),
         Kind(Gen.Select(QualityIds, Texts, Gen.Enum<QualityKind>(), Gen.Int[0, 9], (id, name, kind, place) => new SetQuality(new Quality(id, name, kind, place)))),
         Kind(Gen.Nullable(AnyLoad).Select(load => new SetReferenceWeek(load))),
         Kind(Gen.OneOf(AnyFigure, Gen.Select(Gen.OneOf("ramp", "match-week"), Gen.OneOf("most", "least"), MaybeTexts, (rule, name, value) => new SetRuleParameter(new RuleParameter(rule, name), value)))),
         Kind(Texts.Select(name => new SetTeamName(name))),
+        Kind(TypicalWeeks.Select(week => new SetTypicalWeek(week))),
         Kind(Gen.Select(AnySessions, AnySessions, AnySessions, (practices, gym, conditioning) => new SetUsualWeek(new UsualWeek(practices, gym, conditioning)))));
 
     public static readonly Gen<SeasonEdit> SeasonEdit = Gen.OneOf(OfSeason.Values.ToArray());

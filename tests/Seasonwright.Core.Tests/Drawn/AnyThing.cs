@@ -1,4 +1,5 @@
 using CsCheck;
+using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -77,8 +78,10 @@ internal static class AnyThing
 
     private static readonly Gen<Wave> Waves = Gen.Select(Texts, AnyTime, Gen.Nullable(GroupIds), (name, start, group) => new Wave(name, start, group));
 
+    private static readonly DateOnly Monday = new(2027, 8, 2);
+
     /// <summary>On few days, so that they meet: a day holds three of one owner's.</summary>
-    private static readonly Gen<DateOnly> SessionDays = Gen.Frequency((1, AnyDay), (3, Gen.Int[0, 5].Select(days => new DateOnly(2027, 8, 2).AddDays(days))));
+    private static readonly Gen<DateOnly> SessionDays = Gen.Frequency((1, AnyDay), (3, Gen.Int[0, 5].Select(days => Monday.AddDays(days))));
 
     public static readonly Gen<Session> PlacedSessions = Gen.Select(
         Gen.Select(SessionIds, SessionDays, Gen.Enum<DaySlot>(), Gen.Enum<SessionKind>()),
@@ -105,6 +108,11 @@ internal static class AnyThing
         Gen.Null(ListOf(Gen.Select(MatchIds, Gen.Enum<TaperStyle>(), (match, style) => new MatchTaper(match, style)), 2)),
         Gen.Null(ListOf(Gen.Select(Gen.Enum<PhaseKind>(), Gen.Nullable(Gen.Int[1, 8]), Gen.Nullable(Gen.Int[1, 41]), (phase, days, hours) => new PhaseTime(phase, days, hours)), 2)),
         (largest, boldness, start, between, tests, tapers, time) => new Brief(largest, boldness, start, between, tests, tapers, time));
+
+    /// <summary>Now and then with a session outside its days, locked or cancelled, or with no session at all.</summary>
+    public static readonly Gen<TypicalWeek> TypicalWeeks = Gen.Select(TypicalWeekIds, Texts, Gen.Int[6, 8], Gen.Nullable(Gen.Enum<PhaseKind>()),
+        ListOf(Gen.Frequency((9, Gen.Select(PlacedSessions, Gen.Int[0, 5], (session, day) => session with { Day = Monday.AddDays(day), IsLocked = false, IsCancelled = false })), (1, PlacedSessions)), 3),
+        (id, name, length, phase, sessions) => new TypicalWeek(id, name, new DaySpan(Monday, Monday.AddDays(length - 1)), [Monday.AddDays(5)], sessions, phase));
 
     public static readonly Gen<Sessions> AnySessions = Gen.Select(Gen.Int[-1, 15], AnyMinutes, AnyRpe, (count, minutes, rpe) => new Sessions(count, minutes, rpe));
 

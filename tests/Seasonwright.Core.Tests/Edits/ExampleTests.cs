@@ -14,6 +14,8 @@ public class ExampleTests
 
     private static readonly Session Gym = new(new("gym"), new(2027, 7, 6), DaySlot.Morning, SessionKind.LowerStrength, new Minutes(60), new Rpe(7));
 
+    private static readonly TypicalWeek OneMatch = new(new("one"), "One match", new DaySpan(new(2027, 7, 5), new(2027, 7, 11)), [new(2027, 7, 10)], [Gym]);
+
     private static readonly SeasonEdit Start = new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, new(Enumerable.Range(1, 20).Select(n => new WeekId($"w{n}"))), new("Harbour Vale"));
 
     private static readonly Season Season = History.After(Start,
@@ -136,6 +138,8 @@ public class ExampleTests
     public void Every_setup_edit()
     {
         var sessions = new Sessions(3, new Minutes(60), new Rpe(6));
+        var team = Setup.Empty(new("team"));
+        team = team.With(Assert.IsType<Accepted>(Decider.Decide(team, new SetTypicalWeek(OneMatch))).Step);
         (SetupEdit Edit, string Description, string Places)[] examples =
         [
             (new SetTeamName("Harbour Vale"), "Named the team", "team.name"),
@@ -145,12 +149,14 @@ public class ExampleTests
             (new SetLocale(new LocaleSettings(Zone: "Europe/Oslo")), "Set how the team writes and reads", "locale"),
             (new SetRuleParameter(new("ramp", "most"), "12"), "Set ramp:most to 12", "rule/ramp:most"),
             (new SetQuality(new Quality(new("power"), "Jump", QualityKind.Power, 3)), "Set the quality Jump", "quality/aerobic quality/change-of-direction quality/high-intensity quality/hypertrophy quality/maximum-strength quality/power quality/prevention quality/speed"),
+            (new SetTypicalWeek(OneMatch with { Id = new("cup"), Name = "Cup week" }), "Kept the typical week Cup week", "typical.week/cup"),
+            (new RemoveTypicalWeek(OneMatch.Id), "Forgot the typical week One match", "typical.week/one"),
             (new RemoveQuality(new("hypertrophy")), "Removed the quality Hypertrophy", "quality/aerobic quality/change-of-direction quality/high-intensity quality/maximum-strength quality/power quality/prevention quality/speed"),
         ];
         foreach (var (edit, description, places) in examples)
         {
-            var accepted = Assert.IsType<Accepted>(Decider.Decide(Setup.Empty(new("team")), edit));
-            Assert.Equal((description, places), (edit.Describe(Setup.Empty(new("team"))), string.Join(' ', accepted.Step.Changes.Select(change => change.Key))));
+            var accepted = Assert.IsType<Accepted>(Decider.Decide(team, edit));
+            Assert.Equal((description, places), (edit.Describe(team), string.Join(' ', accepted.Step.Changes.Select(change => change.Key))));
         }
         Assert.Equal(AnyEdit.OfSetup.Keys.Order(StringComparer.Ordinal), examples.Select(example => example.Edit.GetType().Name).Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }

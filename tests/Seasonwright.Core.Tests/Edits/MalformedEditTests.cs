@@ -13,6 +13,10 @@ public class MalformedEditTests
 {
     private static readonly DateOnly Day = new(2027, 10, 16);
 
+    private static readonly Session Placed = new(new("placed"), Day, DaySlot.Morning, SessionKind.Power, new Minutes(40), new Rpe(5));
+
+    private static readonly TypicalWeek TypicalWeek = new(new("y"), "Cup week", DaySpan.Of(Day), [], [Placed]);
+
     private static readonly Session Practice = new(new("s"), Day, DaySlot.Evening, SessionKind.Practice, new Minutes(90), new Rpe(5));
 
     private static readonly Season Season = History.After([
@@ -268,6 +272,16 @@ public class MalformedEditTests
             yield return new(new SetUsualWeek(new UsualWeek(sessions, sessions with { Count = count }, sessions)), "practices-count", "usualWeek.gym");
             yield return new(new SetUsualWeek(new UsualWeek(sessions, sessions, sessions with { Count = count })), "practices-count", "usualWeek.conditioning");
         }
+        foreach (var week in new[] { TypicalWeek with { Days = new(Day, Day.AddDays(7)) }, TypicalWeek with { MatchDays = [Day.AddDays(1)] }, TypicalWeek with { Sessions = [Placed with { Day = Day.AddDays(-1) }] } })
+            yield return new(new SetTypicalWeek(week), "typical-week-days", "typicalWeek/y.days");
+        foreach (var sessions in new[] { 0, 43 })
+            yield return new(new SetTypicalWeek(TypicalWeek with { Sessions = Enumerable.Range(1, sessions).Select(number => Placed with { Id = new($"s{number}") }).ToValueList() }), "typical-week-sessions", "typicalWeek/y.sessions");
+        yield return new(new SetTypicalWeek(TypicalWeek with { Sessions = [Placed, Placed] }), "session-twice", "typicalWeek/y.sessions");
+        foreach (var session in new[] { Placed with { IsLocked = true }, Placed with { IsCancelled = true } })
+            yield return new(new SetTypicalWeek(TypicalWeek with { Sessions = [session] }), "typical-week-locked", "typicalWeek/y.sessions");
+        yield return new(new SetTypicalWeek(TypicalWeek with { Name = " " }), "text-missing", "typicalWeek/y.name");
+        yield return new(new SetTypicalWeek(TypicalWeek with { Days = DaySpan.Of(DateOnly.MinValue), MatchDays = [], Sessions = [Placed with { Day = DateOnly.MinValue }] }), "day-impossible", "typicalWeek/y.days");
+        yield return new(new RemoveTypicalWeek(new("y")), "typical-week-unknown", "typicalWeek/y");
         foreach (var percent in new[] { 0, 39, 201, 300 }) yield return new(new SetBrief(new Brief(new Percent(percent))), "brief-number", "brief.largestWeek");
         foreach (var weeks in new[] { int.MinValue, 1, 21, int.MaxValue }) yield return new(new SetBrief(Brief.Default with { WeeksBetween = weeks }), "brief-number", "brief.weeksBetween");
         foreach (var count in new[] { int.MinValue, -1, 31, int.MaxValue }) yield return new(new SetBrief(Brief.Default with { Tests = count }), "brief-number", "brief.tests");

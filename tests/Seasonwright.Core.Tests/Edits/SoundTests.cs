@@ -77,6 +77,9 @@ public class SoundTests
     {
         var sessions = new Sessions(-1, new Minutes(60), new Rpe(5));
         Assert.Equal("practices-count", Sound.Setup(FactSet.Empty.With(SetupFacets.UsualWeek.Of(default), new UsualWeek(sessions, sessions, sessions)))[0].Id);
+        var week = new TypicalWeek(new("y"), "One match", DaySpan.Of(new(2027, 7, 5)), [], ValueList<Session>.Empty);
+        Assert.Equal("typical-week-sessions", Sound.Setup(FactSet.Empty.With(SetupFacets.TypicalWeek.Of(week.Id), week)).Single().Id);
+        Assert.Equal("place-wrong", Sound.Setup(FactSet.Empty.With(SetupFacets.TypicalWeek.Of(new("other")), week)).Single().Id);
         Assert.Equal("zone-unknown", Sound.Setup(FactSet.Empty.With(SetupFacets.Locale.Of(default), new LocaleSettings(Zone: "x"))).Single().Id);
         Assert.Equal("place-wrong", Sound.Setup(FactSet.Empty.With(new Key("frame", ""), Season.Frame)).Single().Id);
     }

@@ -61,5 +61,5 @@ internal static class MidseasonBreakMissing
     /// <summary>A day of a break, of a week without practices, or of an event that leaves no training for anyone.</summary>
     private static bool IsOff(Plan plan, DateOnly day) =>
         plan.WeekOf(day) is { } week && (!week.IsTraining || plan.Season.PracticesOf(week.Id) is { Count: 0 })
-        || plan.Events.Any(item => item is { Training.Value: 0, For: null, Part: null } && item.Days.Contains(day));
+        || plan.Events.Any(item => item.IsClosing && item.Days.Contains(day));
 }
