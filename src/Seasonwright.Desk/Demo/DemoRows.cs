@@ -50,10 +50,13 @@ internal static class DemoRows
         new SetPracticeWish(calendar.Week(18), "Sprints first while legs are fresh: ten minutes at the start of Wednesday's practice."),
     ];
 
+    /// <summary>What the log calls the group of first-year players.</summary>
+    public static GroupId RookiesId(DemoCalendar calendar) => new(calendar.Id("group", "Rookies"));
+
     /// <summary>First-year players: less load at first, and strength before power.</summary>
     public static IEnumerable<SeasonEdit> Rookies(DemoCalendar calendar)
     {
-        var rookies = new GroupId(calendar.Id("group", "Rookies"));
+        var rookies = RookiesId(calendar);
         return
         [
             new SetGroup(new GroupLine(rookies, "Rookies")),

@@ -8,12 +8,15 @@ using Seasonwright.Desk.Squad;
 namespace Seasonwright.Desk.Demo;
 
 /// <summary>
-/// Harbour Vale's squad: 22 players, all invented. Two are injured, one is under 18, one trains with the second team as well, two are
+/// Harbour Vale's squad: 22 players, all invented. Two are injured, one is under 18, one trains with the second team as well, three are rookies, two are
 /// called up in week 17. Rows beside the season, so that no byte of it changes. The same season gives the same people.
 /// </summary>
 internal static class DemoSquad
 {
     private const string Physio = "Siri Fenwold";
+
+    /// <summary>Who has trained longer is in no group.</summary>
+    private const int RookieYears = 2;
 
     /// <summary>Age on the first day in whole years, and days since that birthday.</summary>
     private static readonly (string Number, string Given, string Family, string Positions, int Age, int Since, int Trained, decimal Kilograms)[] Everyone =
@@ -55,7 +58,8 @@ internal static class DemoSquad
             ValueList<Membership> memberships = family == "Vintersea"
                 ? [new(id, team, first, null, LeadingDays.None), new(id, team, first, null, new([DayOfWeek.Tuesday, DayOfWeek.Thursday], []), "Second team")]
                 : [new(id, team, first, null, LeadingDays.None)];
-            yield return new Player(athlete, memberships, Reports(calendar, id, family, by), Absences(calendar, id, family), [new(Named(calendar, "weighing", family), id, first, new(kilograms, BodyMassUnit.Kilogram), At(first, 8, 30))], []);
+            yield return new Player(athlete, memberships, Reports(calendar, id, family, by), Absences(calendar, id, family), [new(Named(calendar, "weighing", family), id, first, new(kilograms, BodyMassUnit.Kilogram), At(first, 8, 30))],
+                trained <= RookieYears ? [new(id, DemoBirth.Id, DemoRows.RookiesId(calendar), first, null)] : []);
         }
     }
 

@@ -13,7 +13,7 @@ public static class Roster
     /// <exception cref="StoreTrouble">The disk or the file refuses.</exception>
     public static async Task<ValueList<Player>> RosterAsync(this Workspace workspace, TeamId team) =>
         (await workspace.Folder.Athletes.OfAsync(StreamIds.Of(team))).Select(file => new Player(file.Athlete,
-            file.Memberships.ToValueList(), file.Reports.ToValueList(), file.Absences.ToValueList(), file.Weighings.ToValueList(), [])).ToValueList();
+            file.Memberships.ToValueList(), file.Reports.ToValueList(), file.Absences.ToValueList(), file.Weighings.ToValueList(), file.Groups.ToValueList())).ToValueList();
 
     /// <summary>Somebody of a team; null where nobody of it has this id.</summary>
     internal static async Task<Player?> PlayerAsync(this Workspace workspace, TeamId team, PersonId person) =>

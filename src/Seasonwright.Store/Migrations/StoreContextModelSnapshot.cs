@@ -408,6 +408,39 @@ namespace Seasonwright.Store.Migrations
                     b.ToTable("body_masses", (string)null);
                 });
 
+            modelBuilder.Entity("Seasonwright.Store.People.GroupRow", b =>
+                {
+                    b.Property<Guid>("Club")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("club_id");
+
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<Guid>("Season")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("season_stream_id");
+
+                    b.Property<string>("Group")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("group_id");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("from_day");
+
+                    b.Property<DateOnly?>("To")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("to_day");
+
+                    b.HasKey("Club", "Person", "Season", "Group");
+
+                    b.HasIndex("Club", "Season");
+
+                    b.ToTable("group_places", (string)null);
+                });
+
             modelBuilder.Entity("Seasonwright.Store.People.MembershipRow", b =>
                 {
                     b.Property<Guid>("Club")
@@ -627,6 +660,21 @@ namespace Seasonwright.Store.Migrations
                     b.HasOne("Seasonwright.Store.People.AthleteRow", null)
                         .WithMany()
                         .HasForeignKey("Club", "Person")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.GroupRow", b =>
+                {
+                    b.HasOne("Seasonwright.Store.People.AthleteRow", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Person")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("Seasonwright.Store.Log.LogStream", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Season")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

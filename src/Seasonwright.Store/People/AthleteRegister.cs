@@ -28,9 +28,10 @@ public sealed class AthleteRegister
         var reports = (await context.Availabilities.AsNoTracking().Where(row => row.Club == club && people.Contains(row.Person)).OrderBy(row => row.Recorded).ThenBy(row => row.Id).ToListAsync(cancel)).ToLookup(row => row.Person, StringComparer.Ordinal);
         var absences = (await context.Absences.AsNoTracking().Where(row => row.Club == club && people.Contains(row.Person)).OrderBy(row => row.First).ThenBy(row => row.Id).ToListAsync(cancel)).ToLookup(row => row.Person, StringComparer.Ordinal);
         var masses = (await context.BodyMasses.AsNoTracking().Where(row => row.Club == club && people.Contains(row.Person)).OrderBy(row => row.Day).ThenBy(row => row.Recorded).ToListAsync(cancel)).ToLookup(row => row.Person, StringComparer.Ordinal);
+        var groups = (await context.Groups.AsNoTracking().Where(row => row.Club == club && people.Contains(row.Person)).OrderBy(row => row.From).ThenBy(row => row.Group).ToListAsync(cancel)).ToLookup(row => row.Person, StringComparer.Ordinal);
         // Who was erased between the questions has no membership.
         return athletes.Where(row => memberships[row.Person].Any()).Select(row => new AthleteFile(row.Value, [.. memberships[row.Person].Select(one => one.Value)], [.. reports[row.Person].Select(one => one.Value)],
-            [.. absences[row.Person].Select(one => one.Value)], [.. masses[row.Person].Select(one => one.Value)])).ToImmutableArray();
+            [.. absences[row.Person].Select(one => one.Value)], [.. masses[row.Person].Select(one => one.Value)], [.. groups[row.Person].Select(one => one.Value)])).ToImmutableArray();
     });
 
     /// <summary>Adds people to a team or changes them, each with all their memberships of that team, whole or not at all. Their memberships of other teams stay.</summary>
@@ -58,6 +59,27 @@ public sealed class AthleteRegister
                 context.Memberships.AddRange(memberships.Select(one => MembershipRow.Of(club, team, one)));
             }
             if (!await context.Streams.AnyAsync(row => row.Club == club && row.Id == team && row.Kind == StreamKind.Team, cancel)) return false;
+            await context.SaveChangesAsync(cancel);
+            await transaction.CommitAsync(cancel);
+            return true;
+        });
+    }
+
+    /// <summary>Puts a person's groups of a season in the place of those that were told, whole or not at all.</summary>
+    /// <param name="places">All of this person and season, each group once.</param>
+    /// <returns>False, with nothing written, where the person or the season is not there, or not any more.</returns>
+    /// <exception cref="ArgumentException">A place of another person or season.</exception>
+    public Task<bool> PutGroupsAsync(PersonId person, StreamId season, IReadOnlyList<GroupPlace> places, CancellationToken cancel = default)
+    {
+        if (places.Any(place => place.Person != person || place.Season.Text != season.ToString())) throw new ArgumentException("All places are of one person in one season.", nameof(places));
+        return database.Run(async context =>
+        {
+            await using var transaction = await context.Database.BeginTransactionAsync(cancel);
+            // Erasing first takes the write lock, so that neither can go between the question and the rows.
+            await context.Groups.Where(row => row.Club == club && row.Season == season && row.Person == person.Text).ExecuteDeleteAsync(cancel);
+            if (!await context.Athletes.AnyAsync(row => row.Club == club && row.Person == person.Text, cancel)
+                || !await context.Streams.AnyAsync(row => row.Club == club && row.Id == season && row.Kind == StreamKind.Season, cancel)) return false;
+            context.Groups.AddRange(places.Select(place => GroupRow.Of(club, season, place)));
             await context.SaveChangesAsync(cancel);
             await transaction.CommitAsync(cancel);
             return true;

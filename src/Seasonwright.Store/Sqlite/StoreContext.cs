@@ -17,6 +17,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
     public DbSet<SquadPlace> Squads => Set<SquadPlace>();
     public DbSet<AthleteRow> Athletes => Set<AthleteRow>();
     public DbSet<MembershipRow> Memberships => Set<MembershipRow>();
+    public DbSet<GroupRow> Groups => Set<GroupRow>();
     public DbSet<AvailabilityRow> Availabilities => Set<AvailabilityRow>();
     public DbSet<AbsenceRow> Absences => Set<AbsenceRow>();
     public DbSet<BodyMassRow> BodyMasses => Set<BodyMassRow>();
@@ -153,6 +154,20 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             table.Property(row => row.LeadDates).HasColumnName("lead_dates");
             table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
             table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Team }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<GroupRow>(table =>
+        {
+            // A group holds a person once a season.
+            table.ToTable("group_places").HasKey(row => new { row.Club, row.Person, row.Season, row.Group });
+            table.Ignore(row => row.Value);
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.Season).HasColumnName("season_stream_id");
+            table.Property(row => row.Group).HasColumnName("group_id");
+            table.Property(row => row.From).HasColumnName("from_day");
+            table.Property(row => row.To).HasColumnName("to_day");
+            table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
+            table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Season }).OnDelete(DeleteBehavior.Cascade);
         });
         modelBuilder.Entity<AvailabilityRow>(table =>
         {

@@ -48,6 +48,11 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
             one.To is { } to ? Words.Say("squad.to-day", to.Short(locale)) : null,
             one.Leads.Weekdays.Count > 0 ? Words.Say("squad.leads", string.Join(", ", one.Leads.Weekdays.OrderBy(day => ((int)day + 6) % 7).Select(day => CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedDayName(day)))) : null }.OfType<string>())));
 
+    /// <summary>"Rookies", "Rookies from Mon 25 Oct": the groups of a season that the person is in today or comes to.</summary>
+    public string Groups(Player player, Season season) => string.Join(" · ", player.Groups.Where(place => place.Season == season.Id && !(place.To < today) && season.Groups.Any(line => line.Id == place.Group))
+        .Select(place => string.Join(" ", new[] { SessionSay.NameOf(season, place.Group), place.From > today ? Words.Say("squad.from-day", place.From.Short(locale)) : null,
+            place.To is { } to ? Words.Say("squad.to-day", to.Short(locale)) : null }.OfType<string>())));
+
     /// <summary>What goes back to whoever reported: "Recorded 07:03: Ida Norlund modified from today: no jump; review Thu 21 Oct. Unconfirmed until you confirm."</summary>
     /// <param name="sessions">The day's sessions and what becomes of each.</param>
     public string Reply(Athlete athlete, AvailabilityReport report, IReadOnlyList<SessionFit> sessions)

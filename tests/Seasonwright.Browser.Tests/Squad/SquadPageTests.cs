@@ -149,6 +149,34 @@ public sealed class SquadPageTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task A_player_is_put_into_a_group_with_dates_and_the_squad_is_narrowed_to_it()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/squad", 390, dark: true);
+        var page = window.Page;
+        await Assertions.Expect(page.Locator(".roster .group")).ToHaveTextAsync(["Rookies", "Rookies", "Rookies"]);
+        await page.ClickAsync(".states >> text=Rookies");
+        await Assertions.Expect(page.Locator(".roster .what")).ToHaveTextAsync(["Eira Longmead", "Ebba Tarnwick", "Oda Vintersea"]);
+        await window.AssertAccessibleAsync();
+        await page.ClickAsync(".states >> text=Everyone");
+        await page.ClickAsync("text=Ida Norlund");
+        await Toggle(page, "Rookies").ClickAsync();
+        await page.FillAsync(".in-group [name^=from]", "2030-01-01");
+        await page.ClickAsync("text=Keep the groups");
+        await Assertions.Expect(page.Locator(".in-group .wrong")).ToContainTextAsync("The season runs from");
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync();
+        await page.FillAsync(".in-group [name^=from]", "2027-10-25");
+        await page.FillAsync(".in-group [name^=to]", "2027-12-19");
+        await page.ClickAsync("text=Keep the groups");
+        await Assertions.Expect(page.Locator(".lead")).ToContainTextAsync("Rookies from Mon 25 Oct to Sun 19 Dec");
+        await Assertions.Expect(Toggle(page, "Rookies").Locator("input")).ToBeCheckedAsync();
+        await page.ClickAsync("text=Back to the squad");
+        await Assertions.Expect(page.Locator(".roster tr").Filter(new() { HasText = "Ida Norlund" })).ToContainTextAsync("Rookies from Mon 25 Oct to Sun 19 Dec");
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
     public async Task A_kept_list_becomes_the_squad_players_come_leave_and_are_erased_without_a_script()
     {
         await using var workspace = await WorkspaceHere.OpenAsync();

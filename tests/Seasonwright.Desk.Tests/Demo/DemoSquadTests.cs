@@ -25,6 +25,8 @@ public class DemoSquadTests
             .Select(player => $"{player.Athlete.Name}: {player.StandingOn(Today).Availability.State.Word()}")));
         Assert.Equal("Ebba Tarnwick", Assert.Single(roster, player => player.Athlete.IsMinorOn(Today)).Athlete.Name);
         Assert.Equal("Oda Vintersea", Assert.Single(roster, player => player.Memberships.Count == 2).Athlete.Name);
+        var rookies = Assert.Single(open.Season.Groups, line => line.Name == "Rookies").Id;
+        Assert.Equal("Eira Longmead, Ebba Tarnwick, Oda Vintersea", string.Join(", ", roster.Where(player => player.Groups.Any(place => place.Season == open.Season.Id && place.Group == rookies && place.Contains(Today))).Select(player => player.Athlete.Name)));
         var window = open.Season.AllEvents.First(happening => happening.Title == "National-team window").Days;
         Assert.Equal(2, roster.Count(player => player.Absences.Any(absence => absence.Kind == AbsenceKind.NationalTeam && absence.Days == window)));
         Assert.Equal(new Load(495), Absence.OutsideLoadOn(roster[0].Absences, window.First));

@@ -1,5 +1,6 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
+using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Squad;
@@ -159,6 +160,45 @@ public sealed class SquadTests
         Assert.IsType<NotDone>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), new("nobody"), AbsenceKind.Work, days, null));
         Assert.IsType<Kept>(await desk.Workspace.TakeBackAbsenceAsync(team, id, gesture));
         Assert.Empty(Assert.Single(await desk.Workspace.RosterAsync(team)).Absences);
+    }
+
+    [Fact]
+    public async Task A_player_is_in_groups_of_the_season_from_and_to_a_day_within_it()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var season = await desk.StartAsync();
+        var open = await desk.SeasonAsync(season);
+        var team = open.Setup.Id;
+        var (_, id) = await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida);
+        Assert.Empty(await desk.Workspace.SeasonsWithGroupsAsync(open));
+        await open.Stream.ApplyAsync(desk.Tove, Desk.Gesture(open, new SetGroup(new GroupLine(new("rookies"), "Rookies"))));
+        Assert.Equal([season], (await desk.Workspace.SeasonsWithGroupsAsync(open)).Select(one => one.Season.Id));
+
+        var (first, last) = (open.Season.Days!.Value.First, open.Season.Days.Value.Last);
+        var place = new GroupPlace(id, season, new("rookies"), first, first.AddDays(40));
+        Assert.IsType<Kept>(await Put(place));
+        await desk.RestartAsync();
+        Assert.Equal([place], Assert.Single(await desk.Workspace.RosterAsync(team)).Groups);
+
+        foreach (var (wrong, told) in new[]
+        {
+            (place with { Group = new("pivots") }, ("group-gone", "from-pivots")), (place with { From = first.AddDays(-1) }, ("group-day", "from-rookies")),
+            (place with { To = last.AddDays(1) }, ("group-day", "to-rookies")), (place with { From = first.AddDays(41) }, ("athlete-leaves-early", "to-rookies")),
+        })
+        {
+            var reason = Assert.Single(Assert.IsType<NotDone>(await Put(wrong)).Reasons);
+            Assert.Equal(told, (reason.Id, reason.Subject));
+        }
+        Assert.IsType<NotDone>(await desk.Workspace.PutInGroupsAsync(team, new("nobody"), season, []));
+        Assert.IsType<NotDone>(await desk.Workspace.PutInGroupsAsync(team, id, new(Guid.NewGuid().ToString()), []));
+        Assert.Equal([place], Assert.Single(await desk.Workspace.RosterAsync(team)).Groups);
+        // A change of the player leaves the groups; none told takes them away.
+        await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida with { Id = id, Number = "14" });
+        Assert.Equal([place], Assert.Single(await desk.Workspace.RosterAsync(team)).Groups);
+        Assert.IsType<Kept>(await desk.Workspace.PutInGroupsAsync(team, id, season, []));
+        Assert.Empty(Assert.Single(await desk.Workspace.RosterAsync(team)).Groups);
+
+        Task<Answer> Put(GroupPlace one) => desk.Workspace.PutInGroupsAsync(team, id, season, [one]);
     }
 
     [Fact]

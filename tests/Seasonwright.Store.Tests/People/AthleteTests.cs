@@ -27,6 +27,8 @@ public sealed class AthleteTests : IDisposable
     private static readonly Absence Away = Camp with { Id = new Guid("0198f300-0000-7000-8000-0000000000a4"), Kind = AbsenceKind.Other, Days = DaySpan.Of(Monday.AddDays(30)), Load = null };
     private static readonly WeighIn Weighed = new(new Guid("0198f300-0000-7000-8000-0000000000a5"), Ysolde.Id, Monday, new(10, BodyMassUnit.Stone, 2.5m), Seven);
 
+    private static readonly GroupPlace Rookie = new(Ysolde.Id, new(Sample.Season.ToString()), new("rookies"), Monday, Monday.AddDays(60)), Back = Rookie with { Group = new("backs"), From = Monday.AddDays(7), To = null };
+
     private readonly TemporaryFolder place = new();
 
     public void Dispose() => place.Dispose();
@@ -42,6 +44,8 @@ public sealed class AthleteTests : IDisposable
         Assert.Equal([NoJump], all[0].Reports);
         Assert.Equal([Camp, School, Away], all[0].Absences);
         Assert.Equal([Weighed], all[0].Weighings);
+        Assert.Equal([Rookie, Back], all[0].Groups);
+        Assert.Empty(all[1].Groups);
         Assert.Equal([Of(Maren, Sample.Team)], all[1].Memberships);
         Assert.Equal([Ysolde], (await again.Athletes.OfAsync(Second)).Select(one => one.Athlete));
     }
@@ -75,6 +79,25 @@ public sealed class AthleteTests : IDisposable
         Assert.Equal([changed, Maren], all.Select(one => one.Athlete));
         Assert.Equal([null, new DateOnly(2028, 5, 31)], all[0].Memberships.OrderBy(one => one.To).Select(one => one.To));
         Assert.Equal([NoJump], all[0].Reports);
+    }
+
+    [Fact]
+    public async Task Groups_take_the_place_of_those_told_before_and_go_with_their_season()
+    {
+        using var folder = await place.OpenAsync();
+        await FillAsync(folder);
+        var longer = Back with { To = Monday.AddDays(90) };
+        Assert.True(await folder.Athletes.PutGroupsAsync(Ysolde.Id, Sample.Season, [longer]));
+        Assert.Equal([longer], (await folder.Athletes.OfAsync(Sample.Team))[0].Groups);
+        // A season is where groups are; a team is none, and nobody is put into what is not there.
+        Assert.False(await folder.Athletes.PutGroupsAsync(Ysolde.Id, Sample.Team, []));
+        Assert.False(await folder.Athletes.PutGroupsAsync(new("nobody"), Sample.Season, []));
+        Assert.Equal([longer], (await folder.Athletes.OfAsync(Sample.Team))[0].Groups);
+        await Assert.ThrowsAsync<ArgumentException>(() => folder.Athletes.PutGroupsAsync(Maren.Id, Sample.Season, [Rookie]));
+        await Assert.ThrowsAsync<ArgumentException>(() => folder.Athletes.PutGroupsAsync(Ysolde.Id, Second, [Rookie]));
+        await folder.Log.RemoveAsync(Sample.Season, Sample.Coach);
+        Assert.Equal([Ysolde, Maren], (await folder.Athletes.OfAsync(Sample.Team)).Select(one => one.Athlete));
+        Assert.Equal("0", Sql.Ask(place.Database, "SELECT COUNT(*) FROM group_places")?.ToString());
     }
 
     [Fact]
@@ -146,6 +169,7 @@ public sealed class AthleteTests : IDisposable
         Assert.Equal([NoJump], all[0].Reports);
         Assert.Equal([Camp, School, Away], all[0].Absences);
         Assert.Equal([Weighed], all[0].Weighings);
+        Assert.Equal([Rookie, Back], all[0].Groups);
     }
 
     /// <summary>A value we never wrote is damage to be told, not a report taken for something it is not.</summary>
@@ -155,6 +179,7 @@ public sealed class AthleteTests : IDisposable
     [InlineData("UPDATE availability_reports SET most_minutes = -3")]
     [InlineData("UPDATE availability_reports SET tags = 'UpperBodyOnly LowerBodyOnly'")]
     [InlineData("UPDATE memberships SET to_day = '2001-01-01'")]
+    [InlineData("UPDATE group_places SET to_day = '2001-01-01'")]
     [InlineData("UPDATE absences SET au = 12, minutes = 12")]
     [InlineData("UPDATE absences SET last_day = '2001-01-01'")]
     [InlineData("UPDATE body_masses SET unit = 'Feather'")]
@@ -176,13 +201,14 @@ public sealed class AthleteTests : IDisposable
         Assert.True(await folder.Athletes.AppendAsync(NoJump));
         foreach (var absence in new[] { Away, Camp, School }) Assert.True(await folder.Athletes.AppendAsync(absence));
         Assert.True(await folder.Athletes.AppendAsync(Weighed));
+        Assert.True(await folder.Athletes.PutGroupsAsync(Ysolde.Id, Sample.Season, [Back, Rookie]));
     }
 
     private static Membership Of(Athlete athlete, StreamId team) => new(athlete.Id, new(team.ToString()), new(2027, 7, 5), null, new([DayOfWeek.Tuesday], [new(Monday, Monday.AddDays(1))]));
 
     private void AssertEmptyOf(string person)
     {
-        foreach (var table in new[] { "athletes", "memberships", "availability_reports", "absences", "body_masses" })
+        foreach (var table in new[] { "athletes", "memberships", "availability_reports", "absences", "body_masses", "group_places" })
             Assert.Equal("0", Sql.Ask(place.Database, $"SELECT COUNT(*) FROM {table} WHERE person_id = '{person}'")?.ToString());
     }
 }
