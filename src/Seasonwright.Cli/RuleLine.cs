@@ -22,7 +22,7 @@ internal sealed record RuleLine(
     ]);
 
     public static RuleLine Of(Rule rule) => new(
-        rule.Id, rule.Name, rule.Scope, rule.IsLive, RuleText.HighestByDefault(rule), rule.Evidence, rule.Status, RuleText.Of(rule.Needs), rule.What, rule.UsualRemedy,
+        rule.Id, rule.Name, rule.Scope, rule.IsLive || rule.IsOfPlayers, RuleText.HighestByDefault(rule), rule.Evidence, rule.Status, RuleText.Of(rule.Needs), rule.What, rule.UsualRemedy,
         rule.Caveat, rule.Contested,
         [.. rule.Settings.Select(figure => new RuleFigure(figure.Name, rule.LabelOf(figure), figure.Default, figure.Kind is FigureKind.Number or FigureKind.Numbers ? figure.Unit : null))],
         [.. rule.Sources.Select(source => new RuleSource(source.Citation, source.Address, source.IsPartOnly))]);

@@ -8,6 +8,9 @@ namespace Seasonwright.Core.Rules;
 /// <param name="Answers">What each rule could look at, in order of ids.</param>
 public sealed record Checkup(ValueList<Finding> Findings, ValueList<AcceptedFinding> Accepted, ValueList<RuleAnswer> Answers)
 {
+    /// <summary>Of a season that is not started.</summary>
+    public static Checkup Empty { get; } = new([], [], []);
+
     /// <summary>What must be changed or released before anything is published.</summary>
     public IEnumerable<Finding> Stops => Findings.Where(finding => finding.Severity == Severity.Stop);
 

@@ -4,8 +4,8 @@ using Seasonwright.Core.Setups;
 namespace Seasonwright.Core.Rules;
 
 /// <summary>
-/// A rule of the rulebook: what it is, on what it rests, its figures, and, where a plan can feed it, the function that looks at
-/// the plan. One rule is one file; its words stand in <c>RuleWords.resx</c> under its id.
+/// A rule of the rulebook: what it is, on what it rests, its figures, and, where a plan or a squad can feed it, the function that
+/// looks at them. One rule is one file; its words stand in <c>RuleWords.resx</c> under its id.
 /// </summary>
 public sealed class Rule(string id)
 {
@@ -48,6 +48,12 @@ public sealed class Rule(string id)
 
     /// <summary>What it finds in a plan, place by place; null while it waits for what no plan holds.</summary>
     internal Func<Plan, Figures, IEnumerable<Look>>? Looks { get; init; }
+
+    /// <summary>What it finds in the days of a squad, place by place: about people, and so never in what is found in a plan, see <see cref="Rulebook.CheckSquad"/>.</summary>
+    internal Func<SquadPlan, Figures, IEnumerable<Look>>? LooksAtPlayers { get; init; }
+
+    /// <summary>Whether a squad's days feed it.</summary>
+    public bool IsOfPlayers => LooksAtPlayers is not null;
 
     /// <summary>Whether a plan alone feeds it.</summary>
     public bool IsLive => Looks is not null;

@@ -29,14 +29,16 @@ public enum RuleState
 /// <param name="Missing">What is missing there, in words.</param>
 public sealed record RuleAnswer(Rule Rule, RuleState State, int Judged, int Against, int Told, int NotJudged, ValueList<string> Missing)
 {
+    /// <param name="looks">Null where it was not asked: nothing there feeds it, or it is off.</param>
     /// <param name="heard">Of its breaches, those that no other rule tells.</param>
-    internal static RuleAnswer Of(Rule rule, Setup setup, List<Look> looks, int heard)
+    internal static RuleAnswer Of(Rule rule, Setup setup, List<Look>? looks, int heard)
     {
-        var missing = looks.OfType<TooLittle>().ToList();
-        var against = looks.OfType<Breach>().Count();
-        var judged = looks.Count - missing.Count;
+        var told = looks ?? [];
+        var missing = told.OfType<TooLittle>().ToList();
+        var against = told.OfType<Breach>().Count();
+        var judged = told.Count - missing.Count;
         var state = !rule.IsOn(setup) ? RuleState.Off
-            : !rule.IsLive ? RuleState.Waits
+            : looks is null ? RuleState.Waits
             : looks.Count == 0 ? RuleState.NothingToCheck
             : judged == 0 ? RuleState.TooLittle
             : RuleState.Checked;

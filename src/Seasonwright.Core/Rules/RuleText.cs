@@ -26,6 +26,7 @@ public static class RuleText
 
     private static string Judged(RuleAnswer answer) => answer.State switch
     {
+        RuleState.Waits when answer.Rule.IsOfPlayers => RuleWords.Say("state.OfPlayers"),
         RuleState.Waits => RuleWords.Say("state.Waits", Of(answer.Rule.Needs)),
         RuleState.Checked when answer.Judged == 1 => RuleWords.Say(answer.Against > 0 ? "state.AgainstOne" : "state.CheckedOne"),
         RuleState.Checked when answer.Against > 0 => RuleWords.Say("state.Against", answer.Judged, answer.Against),

@@ -1,6 +1,8 @@
+using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Seasonwright.Core.Squad;
 
 namespace Seasonwright.Core.Rules;
 
@@ -117,14 +119,32 @@ public static class Rulebook
 
     internal static Checkup Check(Season season, Setup setup, IEnumerable<Rule> rules)
     {
-        if (!season.IsStarted) return new Checkup([], [], []);
+        if (!season.IsStarted) return Checkup.Empty;
         var plan = new Plan(season, setup);
-        var asked = rules.Select(rule => (Rule: rule, Looks: rule.Looks is { } looks && rule.IsOn(setup) ? looks(plan, new Figures(rule.Id, setup)).ToList() : [])).ToList();
-        var spoken = asked.SelectMany(answer => answer.Looks.OfType<Breach>().Select(breach => (answer.Rule, Breach: breach))).ToLookup(said => said.Rule.Id, StringComparer.Ordinal);
-        var heard = asked.Select(answer => (answer.Rule, answer.Looks, Breaches: answer.Looks.OfType<Breach>().Where(breach => !IsSaidAlready(answer.Rule, breach, spoken, setup)).ToList())).ToList();
+        return Heard(rules, rule => rule.Looks?.Invoke(plan, new Figures(rule.Id, setup)), setup, season.Accepted);
+    }
+
+    /// <summary>
+    /// Asks the rules about players of some days. What they find is about people: it is looked at and goes with them, is never
+    /// accepted into the log, is in no paper and holds no publishing back.
+    /// </summary>
+    /// <param name="setup">Of the season's team.</param>
+    public static Checkup CheckSquad(Season season, Setup setup, IEnumerable<Player> players, DaySpan days)
+    {
+        if (!season.IsStarted) return Checkup.Empty;
+        var squad = new SquadPlan(new Plan(season, setup), players, days);
+        return Heard(All.Where(rule => rule.IsOfPlayers), rule => rule.LooksAtPlayers?.Invoke(squad, new Figures(rule.Id, setup)), setup, []);
+    }
+
+    /// <param name="looks">What a rule says of each place; null where nothing feeds it.</param>
+    private static Checkup Heard(IEnumerable<Rule> rules, Func<Rule, IEnumerable<Look>?> looks, Setup setup, IEnumerable<(FindingKey Finding, Acceptance Acceptance)> acceptances)
+    {
+        var asked = rules.Select(rule => (Rule: rule, Looks: rule.IsOn(setup) ? looks(rule)?.ToList() : null)).ToList();
+        var spoken = asked.SelectMany(answer => (answer.Looks ?? []).OfType<Breach>().Select(breach => (answer.Rule, Breach: breach))).ToLookup(said => said.Rule.Id, StringComparer.Ordinal);
+        var heard = asked.Select(answer => (answer.Rule, answer.Looks, Breaches: (answer.Looks ?? []).OfType<Breach>().Where(breach => !IsSaidAlready(answer.Rule, breach, spoken, setup)).ToList())).ToList();
         var findings = heard.SelectMany(answer => Joined(answer.Rule, answer.Breaches, setup))
             .OrderByDescending(finding => finding.Severity).ThenBy(finding => finding.IsForced).ThenByDescending(finding => finding.Weight).ThenBy(finding => finding.Place.First).ThenBy(finding => finding.Key.ToString(), StringComparer.Ordinal).ToList();
-        var accepted = season.Accepted.ToDictionary(entry => entry.Finding, entry => entry.Acceptance);
+        var accepted = acceptances.ToDictionary(entry => entry.Finding, entry => entry.Acceptance);
         return new Checkup(
             findings.Where(finding => !IsAccepted(finding)).ToValueList(),
             findings.Where(IsAccepted).Select(finding => new AcceptedFinding(finding, accepted[finding.Key])).ToValueList(),
@@ -144,7 +164,7 @@ public static class Rulebook
     {
         if (breaches.Count == 0) yield break;
         var inForce = rule.InForce(setup);
-        foreach (var kind in breaches.GroupBy(breach => (breach.Code, breach.Place.IsWeeks)))
+        foreach (var kind in breaches.GroupBy(breach => (breach.Code, breach.Place.IsWeeks, Person: breach.Place.IsPlayer ? breach.Place.About : null)))
         {
             List<Breach> run = [];
             foreach (var breach in kind.OrderBy(breach => breach.Place.First).ThenBy(breach => breach.Place.About, StringComparer.Ordinal))

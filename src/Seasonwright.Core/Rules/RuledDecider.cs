@@ -13,6 +13,9 @@ public static class RuledDecider
     /// <param name="setup">The setup of the season's team, whose figures hold.</param>
     public static Decision Decide(Season season, Setup setup, SeasonEdit edit)
     {
+        // People are rows: what is found about them goes with them and is never in the log.
+        if (edit is AcceptFinding { Finding: var found } && (Place.IsOfPlayer(found.About) || Rulebook.Find(found.Rule) is { IsOfPlayers: true }))
+            return new Refused([Refusal.Say("finding-of-player", "finding", Rulebook.Find(found.Rule)?.Name ?? found.Rule)]);
         if (edit is AcceptFinding accept) return Rulebook.Check(season, setup).Find(accept.Finding) is { } finding
             ? Decider.Decide(season, accept with { Acceptance = finding.AcceptedFor(accept.Acceptance) })
             : new Refused([Refusal.Say("finding-gone", "finding", Rulebook.Find(accept.Finding.Rule)?.Name ?? accept.Finding.Rule)]);

@@ -18,6 +18,21 @@ internal static partial class TestWords
     /// <summary>Whether a battery holds sprints, which are run as fast as can be.</summary>
     public static bool NameSprints(string battery) => Sprints().IsMatch(battery);
 
+    /// <summary>Whether a battery holds the most that can be lifted once.</summary>
+    public static bool NameMaximalLifts(string battery) => MaximalLifts().IsMatch(battery);
+
+    /// <summary>Whether a battery is of strength without saying how many repetitions: what it says of them makes it an estimate.</summary>
+    public static bool NameStrength(string battery) => Strength().IsMatch(battery) && !Repetitions().IsMatch(battery);
+
+    [GeneratedRegex(@"\b(?:1|one)[ -]?(?:rm|rep(?:etition)?s?)\b|\bmax(?:imal|imum)?[ -](?:strength|lifts?|squats?|deadlifts?|bench|press)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex MaximalLifts();
+
+    [GeneratedRegex(@"\b(?:strength|squats?|deadlifts?|bench|press|cleans?|snatch)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Strength();
+
+    [GeneratedRegex(@"\b\d+[ -]?(?:rm|reps?|repetitions?)\b|\bisometric\b|\bestimated?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Repetitions();
+
     [GeneratedRegex(@"\bsprints?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Sprints();
 

@@ -5,7 +5,7 @@ namespace Seasonwright.Core.Seasons;
 /// <summary>Names one finding of the rulebook across changes of the plan: which rule, which of its sentences, and about what.</summary>
 /// <param name="Rule">The rule's id.</param>
 /// <param name="Code">Which of the rule's findings it is.</param>
-/// <param name="About">What it is about: "week/ID", "match/ID", "test/ID", "event/ID", "session/ID", "day/yyyy-MM-dd" or "season".</param>
+/// <param name="About">What it is about: "week/ID", "match/ID", "test/ID", "event/ID", "session/ID", "day/yyyy-MM-dd" or "season"; "player/ID" for one about a person, which is never in the log.</param>
 public readonly record struct FindingKey(string Rule, string Code, string About) : ISubject<FindingKey>
 {
     public string Rule { get; } = IdText.Check(Rule);

@@ -14,7 +14,7 @@ public static class RulesPaper
     public static string Write()
     {
         var page = new StringBuilder();
-        page.Append("# Rulebook\n\n").Append(CultureInfo.InvariantCulture, $"{Head} {Rulebook.All.Count(rule => rule.IsLive)} of {Rulebook.All.Count} rules judge a plan; the others wait for what no plan holds, which is said instead of \"fine\".\n\n");
+        page.Append("# Rulebook\n\n").Append(CultureInfo.InvariantCulture, $"{Head} {Rulebook.All.Count(rule => rule.IsLive)} of {Rulebook.All.Count} rules judge a plan, {Rulebook.All.Count(rule => rule.IsOfPlayers)} the week of a squad; the others wait for what neither holds, which is said instead of \"fine\".\n\n");
         foreach (var scope in Enum.GetValues<RuleScope>())
         {
             page.Append(CultureInfo.InvariantCulture, $"## {RuleText.Of(scope)}\n\n");
@@ -29,7 +29,8 @@ public static class RulesPaper
     private static void Write(StringBuilder page, Rule rule)
     {
         page.Append(CultureInfo.InvariantCulture, $"### {rule.Name}\n\n`{rule.Id}`, at most a {RuleText.Of(RuleText.HighestByDefault(rule)).ToLowerInvariant()} by default; evidence: {RuleText.Of(rule.Evidence)}; sources {RuleText.Of(rule.Status)}.");
-        if (RuleText.Of(rule.Needs) is { } needs) page.Append(CultureInfo.InvariantCulture, $" {(rule.IsLive ? "A part of it waits" : "It waits")} for: {needs}.");
+        if (RuleText.Of(rule.Needs) is { } needs) page.Append(CultureInfo.InvariantCulture, $" {(rule.IsLive || rule.IsOfPlayers ? "A part of it waits" : "It waits")} for: {needs}.");
+        if (rule.IsOfPlayers) page.Append(" About players: never in a plan's findings.");
         if (rule.IsFixed) page.Append(" Cannot be switched off.");
         if (rule.OnlyBy is not null) page.Append(" Off until a governing body's limits are chosen and dated.");
         page.Append(CultureInfo.InvariantCulture, $"\n\n{rule.What}\n\n");

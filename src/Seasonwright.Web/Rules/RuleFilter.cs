@@ -8,7 +8,7 @@ namespace Seasonwright.Web.Rules;
 internal sealed record RuleFilter(string State, string Search)
 {
     /// <summary>How rules can stand to a season, in the order people ask for them.</summary>
-    public static IReadOnlyList<string> States { get; } = ["against", "accepted", "checked", "nothing", "too-little", "waits", "off", "own"];
+    public static IReadOnlyList<string> States { get; } = ["against", "accepted", "checked", "nothing", "too-little", "squad", "waits", "off", "own"];
 
     public static RuleFilter Read(string? state, string? search) =>
         new(States.Contains(state, StringComparer.Ordinal) ? state! : "", (search ?? "").Trim());

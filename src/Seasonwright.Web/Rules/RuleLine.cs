@@ -13,7 +13,7 @@ internal static class RuleLine
     /// <summary>Everything that rules wait for, and how many do; one rule may wait for several.</summary>
     public static string Waiting(IEnumerable<RuleAtSeason> rules)
     {
-        var waiting = rules.Where(rule => rule.Answer.State == RuleState.Waits).Select(rule => rule.Rule.Needs).ToList();
+        var waiting = rules.Where(rule => rule.Is("waits")).Select(rule => rule.Rule.Needs).ToList();
         var needs = Enum.GetValues<Needs>().Where(need => need != Needs.None)
             .Select(need => (Words: RuleText.Of(need), Count: waiting.Count(needs => needs.HasFlag(need))))
             .Where(need => need.Count > 0).OrderByDescending(need => need.Count).Select(need => Words.Say("rulebook.need", need.Words, need.Count));

@@ -192,17 +192,5 @@ public class JudgeTests
         static Severity? Entered(ConcussionClearance.Entry entry) => ConcussionClearance.Judge(entry, By(ConcussionClearance.Rule));
     }
 
-    [Fact]
-    public void A_restriction()
-    {
-        RestrictionOverridesPlan.Restriction none = new(IsOut: false, []), noSprint = new(IsOut: false, ["sprint"], MostMinutes: 45, MostRpe: 6);
-        Assert.Equal(Stop, RestrictionOverridesPlan.Judge(["lower-body", "sprint"], 20, 5, noSprint)); // worked
-        Assert.Null(RestrictionOverridesPlan.Judge(["lower-body"], 45, 6, noSprint));
-        Assert.Equal(Stop, RestrictionOverridesPlan.Judge(["lower-body"], 46, 6, noSprint));
-        Assert.Equal(Stop, RestrictionOverridesPlan.Judge(["lower-body"], 45, 6.5m, noSprint));
-        Assert.Null(RestrictionOverridesPlan.Judge(["sprint"], 90, 10, none));
-        Assert.Equal(Stop, RestrictionOverridesPlan.Judge([], 10, 1, none with { IsOut = true }));
-    }
-
     private static Verdict Judged(double[] days) => MonotonyAndStrain.Judge([.. days.Select(day => day == Gap ? (double?)null : day)], [], By(MonotonyAndStrain.Rule));
 }

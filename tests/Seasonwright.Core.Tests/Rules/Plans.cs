@@ -18,7 +18,7 @@ namespace Seasonwright.Core.Tests.Rules;
 /// GP: I50 B60       weeks of general preparation; "-" is a week nobody planned, "?60" a load without a kind
 /// C70/6             a match on its sixth day; /6! a key match, /6~ a friendly, /6@18:00 with its kick-off
 /// C70+s2v1          emphasis: s strength, p power, v speed, a aerobic, h high intensity, y hypertrophy, m prevention; 1 to 3
-/// C70t2             a strength test on its second day; t2j one of jumps, t2v one with sprints
+/// C70t2             a strength test on its second day; t2j one of jumps, t2v one with sprints, t2m one of the most lifted once, t2e an estimate of it
 /// C70/6x5           five such weeks
 /// *Travel,2.1-2.6   an event from week 2 day 1 to day 6; ",0%" the share of training it leaves; ",2.1+6" a leg with its time
 ///                   zones, ",2.1@08:00-20:00+6" with its clocks, "20:00n" for the next day
@@ -141,7 +141,7 @@ internal static partial class Plans
         foreach (var stress in read.Groups["stress"].Captures.Select(capture => capture.Value)) yield return Stress(number, number, Qualities[stress[0]], stress[1] - '0');
         if (read.Groups["sessions"] is { Success: true } sessions)
             foreach (var edit in sessions.Value.Split(',').SelectMany((word, index) => SessionsOf(number, index, word))) yield return edit;
-        if (read.Groups["test"] is { Success: true } test) yield return Test(number, test.Value[0] - '0', test.Value[^1] switch { 'j' => "CMJ", 'v' => "Strength, sprint", _ => "Strength" });
+        if (read.Groups["test"] is { Success: true } test) yield return Test(number, test.Value[0] - '0', test.Value[^1] switch { 'j' => "CMJ", 'v' => "Strength, sprint", 'm' => "1RM squat", 'e' => "Squat 5RM", _ => "Strength" });
     }
 
     /// <summary>
@@ -203,7 +203,7 @@ internal static partial class Plans
 
     private static DateOnly DayOf(string word) => Day(Whole(word[..^2]), word[^1] - '0');
 
-    [GeneratedRegex(@"^(?<kind>[A-Z?-])(?<load>\d+)?(?<match>/\d[!~]?(?:@\d\d:\d\d)?)*(?:\+(?<stress>[spvahym]\d)+)?(?:t(?<test>\d[jv]?))?(?:\((?<sessions>[^)]*)\))?(?:x(?<times>\d+))?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<kind>[A-Z?-])(?<load>\d+)?(?<match>/\d[!~]?(?:@\d\d:\d\d)?)*(?:\+(?<stress>[spvahym]\d)+)?(?:t(?<test>\d[jvme]?))?(?:\((?<sessions>[^)]*)\))?(?:x(?<times>\d+))?$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex WeekWord();
 
     [GeneratedRegex(@"^(?<kind>[pLDUYWSIEVART])(?<days>[1-7]+)(?<slot>[mae])?(?:@(?<at>\d\d:\d\d))?(?:r(?<rpe>\d+(?:\.5)?))?(?:x(?<minutes>\d+))?(?::(?<dose>[^:#!=]+))*(?:#(?<group>[A-Z]))*(?<off>!)?(?<locked>=)?$", RegexOptions.CultureInvariant, 1000)]

@@ -38,7 +38,7 @@ public partial class RulebookLaws
             Assert.Equal(figure.Default, figure.Default.Length == 0 ? "" : figure.Canonical(figure.Default));
             Assert.NotEmpty(RuleText.Of(rule, figure, figure.Default));
         });
-        Assert.True(rule.IsLive || rule.Needs != Needs.None, $"{rule.Id} neither looks at anything nor says what it waits for.");
+        Assert.True(rule.IsLive || rule.IsOfPlayers || rule.Needs != Needs.None, $"{rule.Id} neither looks at anything nor says what it waits for.");
     });
 
     [Fact]

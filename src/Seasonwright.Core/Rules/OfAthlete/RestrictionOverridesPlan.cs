@@ -1,8 +1,9 @@
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Squad;
 
 namespace Seasonwright.Core.Rules.OfAthlete;
 
-/// <summary>Availability status and restriction tags set by medical role (e.g. no sprint, no lower-body load, no contact, max minutes, max RPE); prescriptions.</summary>
+/// <summary>Availability as reported, and the sessions that are a player's. What a restriction changes is in force by itself (<see cref="SessionFit"/>); the rule speaks where that leaves something unsaid.</summary>
 internal static class RestrictionOverridesPlan
 {
     public static readonly Figure ExpireNeedsReview = Figure.YesNo("expire_needs_review", true);
@@ -16,18 +17,46 @@ internal static class RestrictionOverridesPlan
         Status = SourceStatus.PartlyConfirmed,
         Sources = [Sources.OlympicMedicalCode2016, Sources.BritishOlympicAssociation2000],
         Figures = [ExpireNeedsReview, ReviewDays],
-        Needs = Needs.Availability | Needs.Sessions,
+        LooksAtPlayers = Looks,
         IsFixed = true,
         Releasers = [StaffRole.Doctor, StaffRole.Physiotherapist],
     };
 
-    /// <summary>What is ruled out for an athlete at present.</summary>
-    /// <param name="Tags">What nothing may bear, "sprint" for instance.</param>
-    /// <param name="MostMinutes">Of one item; null for any.</param>
-    /// <param name="MostRpe">The same.</param>
-    internal readonly record struct Restriction(bool IsOut, IReadOnlyCollection<string> Tags, int? MostMinutes = null, decimal? MostRpe = null);
+    private static IEnumerable<Look> Looks(SquadPlan squad, Figures figures) => squad.Players.SelectMany(player => OfPlayer(squad, player, figures)).Concat(WithoutAnybody(squad));
 
-    /// <summary>A prescribed item. What is stopped is not shown to the athlete until it is changed.</summary>
-    public static Severity? Judge(IEnumerable<string> tags, int minutes, decimal rpe, Restriction restriction) =>
-        restriction.IsOut || tags.Any(tag => restriction.Tags.Contains(tag, StringComparer.Ordinal)) || minutes > restriction.MostMinutes || rpe > restriction.MostRpe ? Severity.Stop : null;
+    private static IEnumerable<Look> OfPlayer(SquadPlan squad, Player player, Figures figures)
+    {
+        foreach (var day in squad.Days.Select(day => squad.DayOf(player, day)).Where(day => !day.IsAway && day.Standing.Availability.State != AvailabilityState.Full))
+        {
+            var place = Place.Of(player, squad.Plan.WeekOf(day.Day)!);
+            var isFound = false;
+            if (day.Fits.FirstOrDefault(fit => fit.Kind == FitKind.ToBeAsked) is { } first)
+            {
+                isFound = true;
+                yield return new Breach(place, "ask", Severity.Stop, day.Fits.Count(fit => fit.Kind == FitKind.ToBeAsked), 0) { Numbers = [player.Athlete.Name, new NamedSession(first.Session)] };
+            }
+            if (figures.IsYes(ExpireNeedsReview) && day.Standing is { IsReviewOverdue: true, ReviewOn: { } review } && Past(review, day.Day) is var past && (past - 1) % Math.Max(1, (int)figures.Number(ReviewDays)) == 0)
+            {
+                isFound = true;
+                yield return new Breach(place, "review", Severity.Caution, past, 0) { Numbers = [player.Athlete.Name, review, day.Day] };
+            }
+            if (!isFound) yield return new Fine(place);
+        }
+    }
+
+    /// <summary>Sessions of groups in which nobody who is there can do anything of them. Who is away is not there; where nobody is, nothing is left unsaid.</summary>
+    private static IEnumerable<Look> WithoutAnybody(SquadPlan squad)
+    {
+        foreach (var session in squad.Plan.Sessions.Where(session => session.Groups is not null && squad.Days.Contains(session.Day)))
+        {
+            var fits = squad.Players.SelectMany(player => squad.DayOf(player, session.Day).Fits).Where(fit => fit.Session.Id == session.Id).ToList();
+            if (fits.Count == 0) continue;
+            var place = Place.Of(squad.Plan, session);
+            yield return fits.TrueForAll(fit => fit.Kind == FitKind.NotAtAll)
+                ? new Breach(place, "nobody", Severity.Stop, fits.Count, 0) { Numbers = [new NamedSession(session), squad.Plan.NamesOf(session.Groups)] }
+                : new Fine(place);
+        }
+    }
+
+    private static int Past(DateOnly review, DateOnly day) => day.DayNumber - review.DayNumber;
 }
