@@ -30,7 +30,7 @@ internal static class InjuryReturnRamp
         from player in squad.Players
         let ways = Comeback.Of(player.Reports).Where(back => back.DaysOut >= figures.Number(AwayDaysMin)).ToList()
         from week in squad.Weeks
-        // Of two ways back the later one holds.
+            // Of two ways back the later one holds.
         let back = ways.LastOrDefault(back => back.Back <= week.Days.Last)
         where back is not null
         let steps = figures.Numbers(back.DaysOut >= figures.Number(LongAwayDays) ? LongStep : Step)
