@@ -6,7 +6,7 @@ namespace Seasonwright.Cli;
 
 /// <summary>A finding as <c>check</c> gives it.</summary>
 /// <param name="Rule">The rule's id.</param>
-/// <param name="Place">What it is about: "week", "match", "test", "event" or "season".</param>
+/// <param name="Place">What it is about: "week", "match", "test", "event", "session", "day", "season" or "player".</param>
 /// <param name="Weeks">"12" or "12-15".</param>
 /// <param name="Forced">Matches and events alone bring it about, whatever is painted.</param>
 /// <param name="Source">The rule's publications.</param>

@@ -6,7 +6,7 @@ namespace Seasonwright.Cli;
 /// <summary>Works on one week of a season file, day by day.</summary>
 internal static class WeekCommand
 {
-    public static Command Make(Terminal terminal, TimeProvider clock) => new("week", Texts.Say("help.week")) { WeekShowCommand.Make(terminal), WeekProposeCommand.Make(terminal, clock) };
+    public static Command Make(Terminal terminal, TimeProvider clock) => new("week", Texts.Say("help.week")) { WeekShowCommand.Make(terminal, clock), WeekProposeCommand.Make(terminal, clock) };
 
     internal static Option<int?> Number()
     {

@@ -2,6 +2,7 @@ using Seasonwright.Core.Loads;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Seasonwright.Core.Squad;
 using Seasonwright.Solver;
 
 namespace Seasonwright.Cli;
@@ -13,14 +14,15 @@ namespace Seasonwright.Cli;
 /// <param name="LaidOut">All together; null while the week has none of ours or its practices are not known.</param>
 /// <param name="Monotony">Of its days; null where they are not all known, or all alike.</param>
 /// <param name="Proposal">How it was laid out; null where it is only shown.</param>
+/// <param name="Squad">Null where no list was given.</param>
 internal sealed record WeekReport(
-    int Week, DateOnly From, DateOnly To, int? Target, int Match, int? Practice, int? Ours, int? LaidOut, decimal? Monotony, IReadOnlyList<WeekDayRow> Days, WeekReport.Found? Proposal, Load Hundred)
+    int Week, DateOnly From, DateOnly To, int? Target, int Match, int? Practice, int? Ours, int? LaidOut, decimal? Monotony, IReadOnlyList<WeekDayRow> Days, WeekReport.Found? Proposal, WeekSquad? Squad, Load Hundred)
 {
     /// <summary>Of what per cent are shares.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public Load Hundred { get; } = Hundred;
 
-    public static WeekReport Of(Season season, Setup setup, SeasonWeek week, WeekProposal? proposal = null, double seconds = 0)
+    public static WeekReport Of(Season season, Setup setup, SeasonWeek week, IReadOnlyList<Player>? players, WeekProposal? proposal = null, double seconds = 0)
     {
         var load = WeekLoad.Of(season, setup, week);
         var assumed = proposal?.Problem.Given.Where(session => session.IsAssumed).ToList() ?? [];
@@ -30,7 +32,7 @@ internal sealed record WeekReport(
         return new WeekReport(week.Number, week.Days.First, week.Days.Last, load.Target?.Au, load.Match.Au, practice, load.Placed?.Au,
             load.Placed is { } placed && practice is { } practised ? load.Match.Au + practised + placed.Au : null,
             known.Length == days.Count && known.Length > 1 && Core.Loads.Monotony.Of(known) is { } monotony ? Math.Round((decimal)monotony, 2) : null,
-            days, proposal is null ? null : Found.Of(proposal, seconds), setup.ReferenceWeek);
+            days, proposal is null ? null : Found.Of(proposal, seconds), players is null ? null : WeekSquad.Of(season, setup, week, players), setup.ReferenceWeek);
     }
 
     /// <summary>For people: a row a day, then the week in per cent of the normal hard one.</summary>
