@@ -62,11 +62,12 @@ internal static class DetailWords
         .. Told("detail.listed", was.Source?.Vanished != true, now.Source?.Vanished != true, YesOrNo),
     ];
 
-    private static IEnumerable<string> Of(Session was, Session now) =>
+    /// <summary>Of one that does not take place nothing else matters; one that went to another part of the day has no time yet, which needs no word.</summary>
+    private static IEnumerable<string> Of(Session was, Session now) => now.IsCancelled && !was.IsCancelled ? [Sentences.Say("session.cancelled")] :
     [
-        .. was.IsCancelled == now.IsCancelled ? [] : new[] { Sentences.Say(now.IsCancelled ? "session.cancelled" : "session.back") },
+        .. was.IsCancelled && !now.IsCancelled ? [Sentences.Say("session.back")] : Array.Empty<string>(),
         .. Named("detail.kind", was.Kind, now.Kind),
-        .. Told("detail.start", was.Start, now.Start, Time),
+        .. now.Start is null && was.Slot != now.Slot ? [] : Told("detail.start", was.Start, now.Start, Time),
         .. Turned(was.Minutes.Value, now.Minutes.Value, "session.shorter", "session.longer", now.Minutes),
         .. Turned(was.Rpe.Value, now.Rpe.Value, "session.easier", "session.harder", now.Rpe),
         .. Named("detail.name", was.Name, now.Name),

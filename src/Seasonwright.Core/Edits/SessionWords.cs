@@ -15,7 +15,7 @@ public static class SessionWords
     internal static string Changed(Session was, Session now) => string.Join(", ", Changes(was, now).DefaultIfEmpty(Sentences.Say("session.same")));
 
     private static IEnumerable<string> Changes(Session was, Session now) =>
-        When(was) == When(now) ? DetailWords.Of(was, now) : DetailWords.Of(was, now).Prepend(Sentences.Say("session.moved", When(now)));
+        When(was) == When(now) || now.IsCancelled ? DetailWords.Of(was, now) : DetailWords.Of(was, now).Prepend(Sentences.Say("session.moved", When(now)));
 
     private static string When(Session session) => Sentences.Say("session.when", MatchWords.Of(session.Day), Sentences.Say($"slot.{session.Slot}"));
 }

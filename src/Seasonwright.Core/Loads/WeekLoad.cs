@@ -11,9 +11,10 @@ namespace Seasonwright.Core.Loads;
 /// <param name="Placed">AU of our sessions on the week's days; null while there are none.</param>
 public sealed record WeekLoad(Load? Target, Load Match, Load? Practice, Load? Placed)
 {
-    public static WeekLoad Of(Season season, Setup setup, SeasonWeek week)
+    /// <param name="group">Whose week; null for the athlete who has the most.</param>
+    public static WeekLoad Of(Season season, Setup setup, SeasonWeek week, GroupId? group = null)
     {
-        var sessions = AthleteSessions.Of(season, week);
+        var sessions = AthleteSessions.Of(season, week, group);
         return new(
             season.TargetOf(week.Id),
             season.MatchesIn(week).Where(match => !match.IsOff && match.Days!.Value.Last <= week.Days.Last).Aggregate(Load.Zero, (sum, match) => sum + setup.MatchLoad.Of(match)),

@@ -114,6 +114,19 @@ public static class Rulebook
     /// <summary>Null where this version has no rule of this id.</summary>
     public static Rule? Find(string id) => All.FirstOrDefault(rule => rule.Id == id);
 
+    /// <summary>Free days of a week for one athlete, as the rules count them: no session, match, test or long travel.</summary>
+    /// <param name="group">Whose; null for an athlete of no group.</param>
+    /// <returns>Null while the week is not laid out.</returns>
+    public static int? FreeDays(Season season, Setup setup, SeasonWeek week, GroupId? group)
+    {
+        var plan = new Plan(season, setup);
+        var athlete = new AthleteDays(season.Days!.Value, season.Groups.FirstOrDefault(line => line.Id == group), plan.Sessions);
+        return new FreeDays(plan, athlete, new Figures(OfWeek.FullRestDayMissing.Rule.Id, setup).Number(OfWeek.FullRestDayMissing.TravelCountsH)).Count(week.Days.First, week.Days.Last);
+    }
+
+    /// <summary>Above this monotony the rulebook speaks.</summary>
+    public static decimal MostMonotony(Setup setup) => new Figures(OfWeek.MonotonyAndStrain.Rule.Id, setup).Number(OfWeek.MonotonyAndStrain.CautionM);
+
     /// <summary>Asks every rule. The answer does not depend on the order they are asked in.</summary>
     public static Checkup Check(Season season, Setup setup) => Check(season, setup, All);
 

@@ -42,6 +42,11 @@ public sealed record Session(
     /// <summary>When it begins as far as that is known.</summary>
     public TimeOnly Begins => Start ?? Slot.UsualStart();
 
+    /// <summary>Whether somebody would have to be in both at one time. Without a known start nobody can tell.</summary>
+    public bool Meets(Session other) => !IsCancelled && !other.IsCancelled && Day == other.Day && Start is { } mine && other.Start is { } its
+        && mine.ToTimeSpan() < its.ToTimeSpan() + TimeSpan.FromMinutes(other.Minutes.Value) && its.ToTimeSpan() < mine.ToTimeSpan() + TimeSpan.FromMinutes(Minutes.Value)
+        && (Groups is not { } groups || other.Groups is not { } others || groups.Any(others.Contains));
+
     /// <summary>Whether it is for everyone or for this group among others.</summary>
     public bool IsFor(GroupId group) => Groups is null || Groups.Contains(group);
 }

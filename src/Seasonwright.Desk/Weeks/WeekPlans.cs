@@ -22,7 +22,7 @@ public static class WeekPlans
         var ids = new NaturalIds(season.Id);
         var edits = WeekEdits.Of(season, setup, proposal, (kind, key) => ids.Of(kind, key));
         var practices = proposal.Problem.Given.Where(session => session.IsAssumed).Select(session => (Session: session, Day: proposal.Problem.Days[session.Day].Date))
-            .Select(one => (SeasonEdit)new SetSession(new Session(new(ids.Of("practice", one.Day.ToString("O", CultureInfo.InvariantCulture))), one.Day, one.Session.Slot, SessionKind.Practice, new Minutes(one.Session.Minutes), new Rpe(one.Session.Rpe)))).ToValueList();
+            .Select((one, at) => (SeasonEdit)new SetSession(new Session(new(ids.Of("practice", one.Day.ToString("O", CultureInfo.InvariantCulture), $"{one.Session.Slot}", at.ToString(CultureInfo.InvariantCulture))), one.Day, one.Session.Slot, SessionKind.Practice, new Minutes(one.Session.Minutes), new Rpe(one.Session.Rpe)))).ToValueList();
         return new(proposal, edits, practices, Decider.After(season, [.. edits, .. practices]));
     }
 

@@ -10,7 +10,10 @@ const slots = ['morning', 'afternoon', 'evening'];
 export function start(page, live) {
   // What was made, or moved to where it was pressed, is looked at.
   let shows = null, focuses = null;
-  const { gestures, rest } = keeping(page, { shown: ({ edits }) => {
+  // A second press on what makes something, before the first is seen, makes nothing.
+  let making = false;
+  const { gestures, rest } = keeping(page, { failed: () => { making = false; }, shown: ({ edits }) => {
+    making = false;
     const made = shows === '$made' ? edits[0].session.id : shows;
     if (made) live.invokeMethodAsync('Show', made).catch(() => {});
     // A session that was moved by key is drawn anew elsewhere, and keeps the focus.
@@ -23,9 +26,12 @@ export function start(page, live) {
   page.addEventListener('click', event => {
     const act = event.target.closest('[data-act]')?.dataset.act;
     if (act) { ({ undo: () => gestures.undo(), redo: () => gestures.redo(), again: () => gestures.again(), drop: rest })[act]?.(); return; }
+    const moves = event.target.closest('button[data-moves]');
+    if (moves) { shows = moves.dataset.shows ?? null; move(moves.dataset.moves, moves.dataset.day, moves.dataset.slot); return; }
     const button = event.target.closest('button[data-edit]');
-    if (!button) return;
-    shows = button.dataset.edit.includes('"$new"') ? '$made' : button.dataset.shows ?? null;
+    if (!button || making) return;
+    making = button.dataset.edit.includes('"$new"');
+    shows = making ? '$made' : button.dataset.shows ?? null;
     send(fill(JSON.parse(button.dataset.edit), {}, newId), button.dataset.on);
   });
 
@@ -45,7 +51,7 @@ export function start(page, live) {
 
   document.addEventListener('keydown', event => {
     if (!page.isConnected) return;
-    if (event.key === 'Escape') end();
+    if (event.key === 'Escape') { if (!drag) live.invokeMethodAsync('Close').catch(() => {}); end(); }
     if ((event.ctrlKey || event.metaKey) && !event.target.closest?.('input, textarea, select')) {
       const key = event.key.toLowerCase();
       if (key === 'z') { event.preventDefault(); event.shiftKey ? gestures.redo() : gestures.undo(); }

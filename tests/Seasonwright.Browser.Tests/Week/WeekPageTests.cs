@@ -121,7 +121,7 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await Assertions.Expect(Slot(page, 4, 0).Locator(".session:not(.cancelled)")).ToHaveCountAsync(0);
         // Published from here; the message stays to be sent.
         await page.GetByRole(AriaRole.Button, new() { Name = "Publish version 3" }).ClickAsync();
-        await Assertions.Expect(page.Locator(".told h2")).ToContainTextAsync("Published as version 3");
+        await Assertions.Expect(page.Locator(".told:not(.squad-week) h2")).ToContainTextAsync("Published as version 3");
         await Assertions.Expect(page.Locator("#message-text")).ToContainTextAsync("Heavy small dose");
         Assert.Empty(window.Complaints);
     }
@@ -154,6 +154,72 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "One match, Saturday" })).ToHaveCountAsync(0);
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).TapAsync();
         await Assertions.Expect(page.Locator(".session")).ToHaveCountAsync(7);
+        Assert.Empty(window.Complaints);
+    }
+
+    /// <summary>A finger is asked as the mouse is: heavy legs the day before the match. What leaves the week says where it went, and what stands in another's way is told on its day.</summary>
+    [Fact]
+    public async Task A_press_that_a_rule_is_against_asks_first()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/week", 1024, 768, touch: true);
+        var page = window.Page;
+        await page.Locator(".week-page[data-live]").WaitForAsync();
+        await PutAsync(page, 2, 0, "Lower-body strength");
+        var legs = page.Locator(".session", new() { HasText = "Lower-body strength" });
+        await Assertions.Expect(page.Locator(".panel h2")).ToHaveTextAsync("Lower-body strength");
+        await page.Locator(".quick").GetByRole(AriaRole.Button, new() { Name = "A day later" }).TapAsync();
+        await Assertions.Expect(page.Locator(".panel h2")).ToContainTextAsync("Lower-body strength");
+        await Assertions.Expect(page.Locator(".panel")).ToContainTextAsync("Heavy legs before a match");
+        await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Leave it" }).TapAsync();
+        await Assertions.Expect(Slot(page, 2, 0).Locator(".session")).ToHaveCountAsync(1);
+
+        // All the same: it is done, and the session says what is against its place.
+        await legs.TapAsync();
+        await page.Locator(".quick").GetByRole(AriaRole.Button, new() { Name = "A day later" }).TapAsync();
+        await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Move it all the same" }).TapAsync();
+        await Assertions.Expect(Slot(page, 3, 0).Locator(".session")).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".panel .note")).ToContainTextAsync("Against this place");
+
+        // Practice before the test, and two at one time.
+        await Slot(page, 1, 2).Locator(".session").TapAsync();
+        await page.Locator(".quick").GetByRole(AriaRole.Button, new() { Name = "To the morning" }).TapAsync();
+        await Assertions.Expect(page.Locator(".day").Nth(1).Locator(".collides")).ToHaveTextAsync("Tires before the test: Practice");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).First.TapAsync();
+
+        // Out of the week.
+        await Slot(page, 0, 1).Locator(".session").TapAsync();
+        await page.Locator(".panel summary").TapAsync();
+        await page.FillAsync("#s-day", "2027-10-27");
+        await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Save" }).TapAsync();
+        await Assertions.Expect(page.Locator(".panel")).ToContainTextAsync("It lies on Wed 27 Oct now, in Week 17");
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync(".week-page");
+        Assert.Empty(window.Complaints);
+    }
+
+    /// <summary>The demo: one is out, one modified, one with another squad on Tuesdays and Thursdays; in week 18 two come back from their national teams.</summary>
+    [Fact]
+    public async Task Whose_week_is_otherwise_is_told_with_how_to_begin_after_days_elsewhere()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/week", 768, 1024, dark: true);
+        var page = window.Page;
+        await page.Locator(".week-page[data-live]").WaitForAsync();
+        await Assertions.Expect(page.Locator(".squad-week h2")).ToHaveTextAsync("3 players have another week");
+        await Assertions.Expect(Slot(page, 1, 0).Locator(".session")).ToContainTextAsync("2 otherwise");
+        await Slot(page, 1, 0).Locator(".session").ClickAsync();
+        await Assertions.Expect(page.Locator(".panel")).ToContainTextAsync("Mira Stenlowe: 10:00 Test: Recovery instead, at most 40 min");
+
+        await page.GotoAsync(page.Url.TrimEnd('/') + "/18");
+        await page.Locator(".week-page[data-live]").WaitForAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Copy a week" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "One match, Saturday Competition" }).ClickAsync();
+        var back = page.Locator(".squad-week li", new() { HasText = "Ylva Brennick" });
+        await Assertions.Expect(back).ToContainTextAsync("Back on Mon 1 Nov (national team): 96 % (3465 AU) there in the last 7 days, the squad");
+        await Assertions.Expect(page.Locator(".squad-week li", new() { HasText = "Ronja Pellworth" })).ToContainTextAsync("nobody has told what was done there");
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync(".week-page");
         Assert.Empty(window.Complaints);
     }
 

@@ -74,4 +74,22 @@ public class SessionUseTests
         Assert.Empty(SessionUse.Exposures(Of(SessionKind.Practice, new Dose(new("gone"))), Team));
         Assert.Empty(SessionUse.Exposures(Of(SessionKind.LowerStrength) with { IsCancelled = true }, Team));
     }
+
+    /// <summary>90 minutes from 18:30 on are over at 20:00.</summary>
+    [Theory]
+    [InlineData("20:00", null, false)]
+    [InlineData("19:59", null, true)]
+    [InlineData("17:30", null, false)]
+    [InlineData("17:31", null, true)]
+    [InlineData("18:30", "keepers", true)]
+    [InlineData(null, null, false)]
+    public void Sessions_meet_where_somebody_would_have_to_be_in_both(string? start, string? group, bool meets)
+    {
+        var practice = new Session(new("p"), new(2027, 10, 19), DaySlot.Evening, SessionKind.Practice, new Minutes(90), new Rpe(6), Start: new(18, 30));
+        var other = practice with { Id = new("o"), Minutes = new(60), Start = start is null ? null : TimeOnly.Parse(start, System.Globalization.CultureInfo.InvariantCulture), Groups = group is null ? null : [new(group)] };
+        Assert.Equal((meets, meets), (practice.Meets(other), other.Meets(practice)));
+        Assert.False(practice.Meets(other with { Day = practice.Day.AddDays(1) }));
+        Assert.False(practice.Meets(other with { IsCancelled = true }));
+        Assert.False((practice with { Groups = [new("wings")] }).Meets(other with { Groups = [new("keepers")] }));
+    }
 }

@@ -94,9 +94,12 @@ public sealed class WeekSheet
         if (parts.Count > 0) yield return string.Join(" · ", parts);
 
         var load = WeekLoad.Of(Season, shared.Setup, week);
-        if (load.Target is { } target)
+        if (load.LaidOut is { } laidOut)
+            yield return Say("week-sheet.laid-out", Percent(laidOut), Percent(load.Match), Percent(load.Practice), Percent(load.Placed), load.Target is { } aim ? Say("week-sheet.aim", Percent(aim)) : "");
+        else if (load.Target is { } target)
             yield return Say("week-sheet.load", Percent(target), Percent(load.Match), Percent(load.Practice), Percent(load.Ours));
-        yield return Say("week-sheet.practices", words.Practices(Season.PracticesOf(week.Id)));
+        // Practices on their days stand there.
+        if (!Season.SessionsIn(week).Any(session => !session.IsOurs)) yield return Say("week-sheet.practices", words.Practices(Season.PracticesOf(week.Id)));
         if (Season.PracticeWishOf(week.Id) is { } wish) yield return Say("week-sheet.wish", wish);
         var levels = from quality in shared.Setup.Qualities
                      let emphasis = Season.EmphasisOf(week.Id, quality.Id)
