@@ -19,9 +19,9 @@ public static class Monotony
         return deviation > 0 ? mean / deviation : null;
     }
 
-    /// <summary>Strain: the load of the days times their monotony, in AU; null where monotony is not defined.</summary>
+    /// <summary>Strain: the load of the days times their monotony, in AU; null where monotony is not defined, of a single day too.</summary>
     public static double? Strain(ReadOnlySpan<double> daily, Spread spread = Spread.Sample) =>
-        Of(daily, spread) is { } monotony ? Mean(daily) * daily.Length * monotony : null;
+        daily.Length >= 2 && Of(daily, spread) is { } monotony ? Mean(daily) * daily.Length * monotony : null;
 
     private static double Mean(ReadOnlySpan<double> daily)
     {

@@ -26,26 +26,21 @@ public static class WeekPlans
         return new(proposal, edits, practices, Decider.After(season, [.. edits, .. practices]));
     }
 
-    /// <summary>What keeps one of our sessions from another place; nothing for one that is not ours to place.</summary>
-    public static ValueList<WeekReason> WhyNot(Season season, Setup setup, SeasonWeek week, DateOnly today, SessionId session, DateOnly day, DaySlot slot)
-    {
-        var standing = Standing(season, setup, week, today);
-        return standing.Sessions.FirstOrDefault(one => one.Id == session) is { } placed && week.Days.Contains(day)
-            ? WeekProposals.WhyNot(standing, placed, day.DayNumber - week.Days.First.DayNumber, slot) : [];
-    }
+    /// <summary>What keeps one of our sessions from another place, for whomever it is; nothing for one that is not ours to place.</summary>
+    public static ValueList<WeekReason> WhyNot(Season season, Setup setup, SeasonWeek week, DateOnly today, SessionId session, DateOnly day, DaySlot slot) =>
+        season.Session(session) is { } asked && week.Days.Contains(day) ? Against(Views(season, setup, week, today, asked.Groups), session, day.DayNumber - week.Days.First.DayNumber, slot) : [];
 
     /// <summary>
     /// Our sessions that cannot stay where they are, for instance since practice moved onto their day: each with why, and where it goes. The hardest first, each to the
-    /// nearest place within two days that nothing keeps it from; where there is none it does not take place.
+    /// nearest place within two days that nothing keeps it from; where there is none it does not take place. Those of a group give way for what the group does.
     /// </summary>
     public static ValueList<GivenWay> GivesWay(Season season, Setup setup, SeasonWeek week, DateOnly today)
     {
         List<GivenWay> given = [];
         var now = season;
-        while (Standing(now, setup, week, today) is var standing && Troubled(standing).Where(one => given.TrueForAll(known => known.Was.Id != one.Session.Id)).OrderByDescending(one => one.Session.Au).FirstOrDefault() is { Session: { } session, Why: { } why })
+        while (Troubled(now, setup, week, today).FirstOrDefault(one => given.TrueForAll(known => known.Was.Id != one.Was.Id)) is { Was: { } was, Views: { } views, Why: { } why })
         {
-            var was = season.Session(session.Id!.Value)!;
-            var place = Places(week, today, was).FirstOrDefault(place => WeekProposals.WhyNot(standing, session, place.Day.DayNumber - week.Days.First.DayNumber, place.Slot).Count == 0);
+            var place = Places(week, today, was).FirstOrDefault(place => Against(views, was.Id, place.Day.DayNumber - week.Days.First.DayNumber, place.Slot).Count == 0);
             var gone = place == default ? was with { IsCancelled = true } : was with { Day = place.Day, Slot = place.Slot, Start = place.Slot == was.Slot ? was.Start : null };
             given.Add(new(was, gone, why));
             now = Decider.After(now, [new SetSession(gone)]);
@@ -53,8 +48,20 @@ public static class WeekPlans
         return given.ToValueList();
     }
 
-    private static IEnumerable<(WeekSession Session, ValueList<WeekReason> Why)> Troubled(WeekProposal standing) =>
-        standing.Sessions.Select(session => (session, WeekProposals.WhyNot(standing, session, session.Day, session.Slot))).Where(one => one.Item2.Count > 0);
+    private static IEnumerable<(Session Was, List<WeekProposal> Views, ValueList<WeekReason> Why)> Troubled(Season season, Setup setup, SeasonWeek week, DateOnly today) =>
+        from whose in season.SessionsIn(week).Where(session => session.IsOurs).GroupBy(session => session.Groups)
+        let views = Views(season, setup, week, today, whose.Key)
+        from session in whose
+        let placed = views.SelectMany(view => view.Sessions).FirstOrDefault(one => one.Id == session.Id)
+        where placed is not null
+        let why = Against(views, session.Id, placed.Day, placed.Slot)
+        where why.Count > 0
+        orderby placed.Au descending
+        select (session, views, why);
+
+    /// <summary>What keeps a session from a place in the week of anybody who does it.</summary>
+    private static ValueList<WeekReason> Against(List<WeekProposal> views, SessionId session, int day, DaySlot slot) =>
+        views.SelectMany(view => view.Sessions.FirstOrDefault(one => one.Id == session) is { } placed ? WeekProposals.WhyNot(view, placed, day, slot) : []).Distinct().ToValueList();
 
     private static IEnumerable<(DateOnly Day, DaySlot Slot)> Places(SeasonWeek week, DateOnly today, Session session) =>
         from day in week.Days.Days()
@@ -64,12 +71,13 @@ public static class WeekPlans
         orderby away, slot != session.Slot, day, slot
         select (day, slot);
 
-    /// <summary>The week as it stands, as if it had been proposed so.</summary>
-    private static WeekProposal Standing(Season season, Setup setup, SeasonWeek week, DateOnly today)
-    {
-        var problem = WeekProblem.Of(season, setup, week, today);
-        return new(problem, problem.Standing, [], [], 0, 0, true, []);
-    }
+    /// <summary>The week as it stands, as if it had been proposed so: of the main body, or of each group that a session is for.</summary>
+    private static List<WeekProposal> Views(Season season, Setup setup, SeasonWeek week, DateOnly today, ValueList<GroupId>? groups) =>
+    [
+        .. from whose in groups is null ? [null] : groups.Select(one => (GroupId?)one)
+           let problem = WeekProblem.Of(season, setup, week, today, whose)
+           select new WeekProposal(problem, problem.Standing, [], [], 0, 0, true, []),
+    ];
 }
 
 /// <summary>A week laid out by the engine.</summary>

@@ -16,6 +16,7 @@ internal static class WeekConditions
     public static readonly WeekCondition Exposures = new("exposures");
     public static readonly WeekCondition Legs = new("legs", "strength-frequency-in-season");
     public static readonly WeekCondition Monotony = new("monotony", "monotony-and-strain");
+    public static readonly WeekCondition Sprints = new("sprints", "sprint-exposure-gap");
     public static readonly WeekCondition HeavyAfter = new("heavy-after", "day-after-match-hard");
 
     /// <summary>Kinds that do not lie on a day.</summary>
@@ -23,7 +24,8 @@ internal static class WeekConditions
     [
         (new("past"), (_, day, _) => day.IsPast),
         (new("closed"), (_, day, _) => day.IsClosed),
-        (new("match-day"), (_, day, _) => day.IsMatch),
+        (new("match-day"), (_, day, _) => day is { IsMatch: true, IsOpen: false }),
+        (new("open-match"), (_, day, _) => day is { IsMatch: true, IsOpen: true }),
         (new("heavy-before", "heavy-lower-before-match"), (problem, day, kind) => IsHeavy(kind) && day.ToNext < problem.Limits.HeavyBefore),
         (new("small-dose-before", "heavy-lower-before-match"), (_, day, kind) => kind == SessionKind.SmallDose && day.ToNext < 2),
         (new("small-dose-season"), (problem, _, kind) => kind == SessionKind.SmallDose && !problem.KeepsUp),
@@ -33,8 +35,13 @@ internal static class WeekConditions
         (new("intervals-days"), (_, day, kind) => kind == SessionKind.Intervals && (day.ToNext <= 2 || day.SinceLast <= 2)),
         (new("endurance-days"), (_, day, kind) => kind == SessionKind.Endurance && day.ToNext <= 2),
         (new("activation-day"), (_, day, kind) => kind == SessionKind.Activation && day.ToNext != 1),
-        (new("recovery-days"), (_, day, kind) => kind == SessionKind.Recovery && day.SinceLast > 2),
-        (new("travel", "travel-day-load"), (problem, day, kind) => day.IsTravel && SessionRange.Of(kind).RpeOn(problem, day) > problem.Limits.TravelRpe),
+        (new("recovery-days"), (_, day, kind) => kind == SessionKind.Recovery && day.SinceLast > 2 && day.Travel != WeekTravel.Arrival),
+        (new("travel", "travel-day-load"), (problem, day, kind) => day.Travel == WeekTravel.Long && SessionRange.Of(kind).RpeOn(problem, day) > problem.Limits.TravelRpe),
+        (new("arrival", "travel-day-load"), (_, day, kind) => day.Travel == WeekTravel.Arrival && kind != SessionKind.Recovery),
+        (new("after-arrival", "travel-day-load"), (problem, day, kind) => day.Travel == WeekTravel.After && SessionRange.Of(kind).RpeOn(problem, day) > problem.Limits.TravelRpe),
+        (new("congested", "heavy-week-in-congestion"), (problem, _, kind) => kind == SessionKind.Hypertrophy && problem.Matches > 1),
+        (new("back-general"), (problem, day, kind) => problem.IsBack && day.Index - problem.FirstDay < WeekLimits.GeneralDays && kind is not (SessionKind.Endurance or SessionKind.Prevention or SessionKind.UpperStrength or SessionKind.Recovery)),
+        (new("back-calm"), (problem, day, kind) => problem.IsBack && day.Index - problem.FirstDay < WeekLimits.CalmDays && kind is (SessionKind.Speed or SessionKind.Intervals)),
     ];
 
     /// <summary>Sessions that do not lie so near each other: the first on the same day or before.</summary>
@@ -43,7 +50,8 @@ internal static class WeekConditions
         (new("heavy-apart", "heavy-session-spacing"), (problem, one, next) => one.IsHeavy && next.IsHeavy && next.Day - one.Day < problem.Limits.Spacing),
         (new("sprint-apart", "heavy-session-spacing"), (problem, one, next) => next.Kind == SessionKind.Speed && next.Day - one.Day < problem.Limits.SprintSpacing && (one.Kind == SessionKind.Speed || one.IsHeavy && one.Day < next.Day)),
         (new("intervals-apart"), (_, one, next) => one.Kind == SessionKind.Intervals && next.Kind == SessionKind.Intervals && next.Day - one.Day < 2),
-        (new("one-strength"), (_, one, next) => one.Day == next.Day && one.IsStrength && next.IsStrength),
+        (new("jumps-apart", "plyo-contacts"), (problem, one, next) => one.IsJumps && next.IsJumps && next.Day - one.Day < problem.Limits.JumpSpacing),
+        (new("one-gym"), (_, one, next) => one.Day == next.Day && one.IsGym && next.IsGym),
         (new("legs-apart"), (_, one, next) => IsForLegs(one) && IsForLegs(next) && next.Day - one.Day < 2),
         (new("one-conditioning"), (_, one, next) => one.Day == next.Day && one.IsEndurance && next.IsEndurance),
         (new("strength-and-endurance", "same-day-strength-endurance"), (_, one, next) => one.Day == next.Day && (one.IsStrength && next.IsEndurance || one.IsEndurance && next.IsStrength)),
@@ -66,8 +74,16 @@ internal static class WeekConditions
     [
         (new("sessions-a-week"), _ => 1, problem => problem.IsCompetition ? WeekLimits.SessionsInCompetition : WeekLimits.SessionsElsewhere),
         (new("strength-a-week", "strength-frequency-in-season"), session => session.IsStrength ? 1 : 0, problem => !problem.IsCompetition ? null : problem.Matches switch { 0 => null, 1 => problem.Limits.StrengthOneMatch, _ => problem.Limits.StrengthTwoMatches }),
+        (new("leave"), session => session.IsOurs ? 1 : 0, problem => problem.Kind == WeekKind.Transition ? WeekLimits.OursInTransition : null),
         (new("small-dose-once"), session => session.Kind == SessionKind.SmallDose ? 1 : 0, _ => 1),
         (new("hours"), session => session.Minutes, problem => problem.MostMinutes),
+    ];
+
+    /// <summary>What a week's sessions may come to together, what practice is asked to hold among them as the session it is like.</summary>
+    public static ImmutableArray<(WeekCondition Condition, SessionKind Kind, Func<WeekProblem, int?> Most)> OfWork { get; } =
+    [
+        (new("back-intervals"), SessionKind.Intervals, problem => problem.IsBack ? WeekLimits.FastBack : null),
+        (new("back-speed"), SessionKind.Speed, problem => problem.IsBack ? WeekLimits.FastBack : null),
     ];
 
     /// <summary>Everything a kind is kept from a day by.</summary>

@@ -5,36 +5,51 @@ using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Solver;
 
-/// <summary>What a proposed session gives each of its qualities, in the units of the work. Common practice, no source; the rules' limits are named.</summary>
+/// <summary>What a proposed session gives each of its qualities, in the units of the work: as much as its minutes hold (<see cref="SessionWork"/>). Common practice, no source.</summary>
 internal static class WeekDoses
 {
-    /// <summary>heavy-lower-before-match, small_dose_sets: so many heavy sets three days before a match.</summary>
-    private const int SetsThreeBefore = 6;
+    private const int APortion = 10;
 
-    public static ValueList<Dose> Of(WeekProblem problem, WeekSession session, Setup setup) =>
+    public static ValueList<Dose> Of(WeekProblem problem, WeekSession session, Setup setup)
+    {
+        if (session.Kind == SessionKind.Test) return Named(session, setup, (_, id) => new Dose(id));
+        var range = SessionRange.Of(session.Kind);
+        var own = SessionRange.Own(session.Kind);
+        var portions = Math.Clamp(range.Work.In(session.Minutes - session.Qualities.Where(quality => !own.Contains(quality)).Sum(SessionRange.MinutesToCarry)), 1, range.Work.MostOn(problem, problem.Days[session.Day]));
+        return Named(session, setup, (quality, id) => own.Contains(quality) ? Own(problem, session, quality, id, portions) : Carried(problem, session, quality, id));
+    }
+
+    private static ValueList<Dose> Named(WeekSession session, Setup setup, Func<QualityKind, QualityId, Dose> dose) =>
     [
         .. from quality in session.Qualities
            let known = setup.Qualities.FirstOrDefault(one => one.Kind == quality)
            where known is not null
-           select Of(problem, session, quality, known.Id),
+           select dose(quality, known.Id),
     ];
 
-    private static Dose Of(WeekProblem problem, WeekSession session, QualityKind quality, QualityId id)
+    private static Dose Own(WeekProblem problem, WeekSession session, QualityKind quality, QualityId id, int portions) => quality switch
     {
-        var isOwn = session.Qualities[0] == quality;
-        var isEasy = problem.Kind is WeekKind.Unloading or WeekKind.Taper or WeekKind.Introductory or WeekKind.ReEntry or WeekKind.Reduced;
-        return (quality, session.Kind) switch
-        {
-            (QualityKind.MaximumStrength, SessionKind.SmallDose) => new(id, 4, new Percent(85)),
-            (QualityKind.MaximumStrength, SessionKind.UpperStrength) => session.Rpe <= problem.Limits.RpeAfter ? new(id, 4, new Percent(70)) : new(id, isEasy ? 6 : 8, new Percent(80)),
-            (QualityKind.MaximumStrength, SessionKind.LowerStrength) => new(id, Math.Min(isEasy ? SetsThreeBefore : 9, problem.Days[session.Day].ToNext == 3 ? SetsThreeBefore : 9), new Percent(problem.Kind is WeekKind.Introductory or WeekKind.ReEntry ? 80 : 85)),
-            (QualityKind.MaximumStrength, _) => new(id, 4, new Percent(80)),
-            (QualityKind.Hypertrophy, _) => new(id, isOwn ? isEasy ? 10 : 14 : 5, new Percent(70)),
-            (QualityKind.Power, SessionKind.Activation) => new(id, Contacts: 12),
-            (QualityKind.Power, _) => new(id, Contacts: isOwn ? isEasy ? 40 : 60 : 30),
-            (QualityKind.Speed, _) => new(id, Metres: isEasy ? 160 : 240),
-            (QualityKind.Prevention, _) => new(id, isOwn ? 6 : 3),
-            _ => new(id),
-        };
-    }
+        QualityKind.MaximumStrength => new(id, portions, new Percent(Top(problem, session))),
+        QualityKind.Hypertrophy => new(id, portions, new Percent(70)),
+        QualityKind.Power => new(id, Contacts: APortion * portions),
+        QualityKind.Speed => new(id, Metres: APortion * portions),
+        QualityKind.Prevention => new(id, portions),
+        _ => new(id),
+    };
+
+    private static Dose Carried(WeekProblem problem, WeekSession session, QualityKind quality, QualityId id) => quality switch
+    {
+        QualityKind.MaximumStrength => new(id, 3, new Percent(80)),
+        QualityKind.Hypertrophy => new(id, problem.IsBack ? 3 : 4, new Percent(70)),
+        QualityKind.Power => new(id, Contacts: session.Kind == SessionKind.Activation ? 12 : 20),
+        QualityKind.Prevention => new(id, 2),
+        _ => new(id),
+    };
+
+    /// <summary>The heaviest set: light on the day after a match and in a first week back.</summary>
+    private static int Top(WeekProblem problem, WeekSession session) =>
+        session.Kind == SessionKind.UpperStrength && session.Rpe <= problem.Limits.RpeAfter ? 70
+        : problem.IsBack ? 75
+        : session.Kind == SessionKind.UpperStrength || problem.Kind is WeekKind.Introductory or WeekKind.ReEntry ? 80
+        : 85;
 }

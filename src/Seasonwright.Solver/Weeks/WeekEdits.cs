@@ -29,12 +29,15 @@ public static class WeekEdits
                 Minutes = new Minutes(session.Minutes),
                 Rpe = new Rpe(session.Rpe),
                 Start = stands?.Slot == session.Slot ? stands.Start : null,
-                Doses = doses.Count > 0 ? doses : null,
+                // A length that stays keeps its dose in the coach's figures.
+                Doses = stands is not null && stands.Minutes.Value == session.Minutes && IsSame(WeekSession.Of(stands, setup, proposal.Problem.Days[0].Date), session) ? stands.Doses : doses.Count > 0 ? doses : null,
             };
             if (made != stands) edits.Add(new SetSession(made));
         }
         // First what goes, so that no day is too full.
         return [.. standing.Select(session => new RemoveSession(session.Id)), .. edits];
+
+        static bool IsSame(WeekSession one, WeekSession other) => one.Qualities.Order().SequenceEqual(other.Qualities.Order());
 
         string New(string kind, string key)
         {

@@ -20,6 +20,10 @@ namespace Seasonwright.Solver;
 /// <param name="StrengthTwoMatches">strength-frequency-in-season, max_two_match.</param>
 /// <param name="TravelRpe">travel-day-load, max_rpe.</param>
 /// <param name="TravelMinutes">travel-day-load, max_min.</param>
+/// <param name="JumpSpacing">plyo-contacts, min_gap_h: days from one session with jumps to the next.</param>
+/// <param name="TravelLong">travel-day-load, long_h: a journey of more hours fills its day.</param>
+/// <param name="TravelHaul">travel-day-load, haul_h: after one of more hours the next day is light.</param>
+/// <param name="Zones">time-zone-arrival, min_zones: so many turn an arrival into a day off.</param>
 public sealed record WeekLimits(
     int HeavyBefore = 3,
     int HardAfter = 1,
@@ -33,13 +37,23 @@ public sealed record WeekLimits(
     int StrengthOneMatch = 2,
     int StrengthTwoMatches = 1,
     int TravelRpe = 4,
-    int TravelMinutes = 45)
+    int TravelMinutes = 45,
+    int JumpSpacing = 2,
+    int TravelLong = 4,
+    int TravelHaul = 8,
+    int Zones = 3)
 {
     /// <summary>Points that a day may hold besides its match: MD-1, MD-2, MD+1, MD+2 and any other. Working defaults: common practice, no source.</summary>
     public const int DayBefore = 10, TwoBefore = 16, DayAfter = 7, TwoAfter = 14, OtherDay = 32;
 
     /// <summary>Sessions in a week of the competition and in any other, practices included. Common practice, no source.</summary>
     public const int SessionsInCompetition = 9, SessionsElsewhere = 14;
+
+    /// <summary>Sessions of ours in a week of the transition. Common practice, no source.</summary>
+    public const int OursInTransition = 3;
+
+    /// <summary>A first week back begins with so many days of general work, and without speed and intervals for so many; it has so many sessions of each. Common practice, no source.</summary>
+    public const int GeneralDays = 1, CalmDays = 2, FastBack = 1;
 
     /// <summary>Sessions of a day, in the competition and elsewhere, and ours of them. Common practice, no source.</summary>
     public const int SessionsADayInCompetition = 2, SessionsADay = 3, OursADay = 2;
@@ -66,7 +80,11 @@ public sealed record WeekLimits(
             Whole("strength-frequency-in-season", "max_one_match", 2),
             Whole("strength-frequency-in-season", "max_two_match", 1),
             Whole("travel-day-load", "max_rpe", 4, 10),
-            Whole("travel-day-load", "max_min", 45, 240));
+            Whole("travel-day-load", "max_min", 45, 240),
+            Days("plyo-contacts", "min_gap_h", 48),
+            Whole("travel-day-load", "long_h", 4),
+            Whole("travel-day-load", "haul_h", 8),
+            Math.Max(1, Whole("time-zone-arrival", "min_zones", 3)));
     }
 
     /// <summary>What a day may hold besides its match, in points of a full day; the smallest label counts.</summary>

@@ -14,7 +14,7 @@ internal sealed class WeekModel
     /// <summary>Shorter practices are asked for nothing.</summary>
     private const int LongEnoughToAsk = 30;
 
-    private sealed record Place(WeekDay Day, SessionRange Range, int Rpe, BoolVar Is, IntVar Steps, IReadOnlyList<(QualityKind Quality, BoolVar Is)> Carried, WeekSession Usual);
+    private sealed record Place(WeekDay Day, SessionRange Range, int Step, int AStep, BoolVar Is, IntVar Steps, IReadOnlyList<(QualityKind Quality, BoolVar Is)> Carried, WeekSession Usual);
 
     private readonly WeekProblem problem;
     private readonly List<Place> places = [];
@@ -36,6 +36,8 @@ internal sealed class WeekModel
         }
         foreach (var (_, of, most) in WeekConditions.OfWeek)
             if (most(problem) is { } limit) Within(places, of, limit - problem.Fixed.Where(IsInside).Sum(of));
+        foreach (var (_, kind, most) in WeekConditions.OfWork)
+            if (most(problem) is { } limit) Model.Add(LinearExpr.Sum([.. places.Where(place => place.Range.Kind == kind).Select(place => place.Is), .. asked.Where(one => LikeOf(one.Quality) == kind).Select(one => one.Is)]) <= Math.Max(0, limit - problem.Fixed.Count(session => IsInside(session) && session.Kind == kind)));
         Days();
         Hard();
         Target();
@@ -48,7 +50,7 @@ internal sealed class WeekModel
 
     public List<WeekSession> Sessions(CpSolver solver) => [.. places.Where(place => solver.BooleanValue(place.Is)).Select(place => place.Usual with
     {
-        Minutes = (int)solver.Value(place.Steps) * problem.Step,
+        Minutes = (int)solver.Value(place.Steps) * place.Step,
         Qualities = [.. SessionRange.Own(place.Range.Kind), .. place.Carried.Where(one => solver.BooleanValue(one.Is)).Select(one => one.Quality)],
     })];
 
@@ -56,31 +58,39 @@ internal sealed class WeekModel
 
     private bool IsInside(WeekSession session) => session.Day >= 0 && session.Day < problem.Days.Count;
 
-    private LinearExpr Minutes(Place place) => LinearExpr.Term(place.Steps, problem.Step);
-
-    private LinearExpr Load(Place place) => LinearExpr.Term(place.Steps, problem.Step * place.Rpe);
+    private static LinearExpr Load(Place place) => LinearExpr.Term(place.Steps, place.AStep);
 
     private void Add(WeekDay day, SessionKind kind)
     {
         if (WeekConditions.Against(problem, day, kind).Any()) return;
         var range = SessionRange.Of(kind);
-        var (least, most) = ((range.Least + problem.Step - 1) / problem.Step, range.Most / problem.Step);
+        var stands = problem.Standing.FirstOrDefault(session => session.Day == day.Index && session.Kind == kind);
+        var longest = Math.Min(range.Most, range.Work.MinutesOn(problem, day));
+        var (least, most, top) = ((range.Least + problem.Step - 1) / problem.Step, longest / problem.Step, range.Most / problem.Step);
         if (least > most) return;
-        var rpe = range.RpeOn(problem, day);
+        // What stands keeps its own effort; of half an effort a step counts as the next whole AU.
+        var rpe = stands is null || stands.Rpe > range.RpeOn(problem, day) && (day.ToNext == 1 || day.SinceLast <= problem.Limits.HardAfter || day.Travel != WeekTravel.None) ? range.RpeOn(problem, day) : stands.Rpe;
         var usual = new WeekSession(day.Index, DaySlot.Afternoon, kind, range.Usual, rpe, [.. SessionRange.Own(kind)]);
         if (problem.Fixed.Any(other => WeekConditions.Against(problem, usual, other).Any())) return;
+        if (stands is not null) top = Math.Max(top, stands.Minutes / problem.Step);
         var name = $"{kind}{day.Index}";
-        var (isThere, steps) = (Model.NewBoolVar(name), Model.NewIntVar(0, most, $"{name}steps"));
-        var carried = range.Carries.Where(quality => problem.Asked[(int)quality] > 0).Select(quality => (quality, Is: Model.NewBoolVar($"{name}{quality}"))).ToList();
-        var all = LinearExpr.Sum(carried.Select(one => one.Is));
-        Model.Add(steps <= most * isThere);
-        Model.Add(problem.Step * steps >= problem.Step * least * isThere + SessionRange.MinutesToCarry * all);
-        Model.Add(all <= range.MostCarried * isThere);
-        places.Add(new Place(day, range, rpe, isThere, steps, carried, usual));
+        var (isThere, steps) = (Model.NewBoolVar(name), Model.NewIntVar(0, top, $"{name}steps"));
+        var carried = range.Carries.Where(quality => problem.Asked[(int)quality] > 0 && range.CanCarry(problem, quality)).Select(quality => (quality, Is: Model.NewBoolVar($"{name}{quality}"))).ToList();
+        var minutes = LinearExpr.WeightedSum(carried.Select(one => one.Is), carried.Select(one => SessionRange.MinutesToCarry(one.quality)));
+        Model.Add(steps <= top * isThere);
+        // What is carried takes its minutes beside the session's own work.
+        List<Constraint> ranges =
+        [
+            Model.Add(problem.Step * steps >= problem.Step * least * isThere + minutes),
+            Model.Add(problem.Step * steps <= problem.Step * most * isThere + minutes),
+            Model.Add(LinearExpr.Sum(carried.Select(one => one.Is)) <= range.MostCarried * isThere),
+        ];
+        foreach (var (_, isCarried) in carried) Model.AddImplication(isCarried, isThere);
+        places.Add(new Place(day, range, problem.Step, (int)Math.Ceiling(problem.Step * rpe), isThere, steps, carried, usual));
         cost.AddTerm(isThere, WeekPrices.Session + (IsIdle(kind) ? WeekPrices.Idle : 0) + (day.SinceLast == problem.Limits.HeavyAfter && (usual.IsHeavy || kind == SessionKind.Speed) ? WeekPrices.HeavyAfter : 0)
             + (day.SinceLast <= problem.Limits.HardAfter && kind != SessionKind.Recovery ? WeekPrices.DayAfter : 0));
         OffUsual(steps, isThere, range.Usual, WeekPrices.OffUsualMinute);
-        Keep(day, places[^1]);
+        if (stands is not null) Keep(stands, places[^1], ranges);
     }
 
     private bool IsIdle(SessionKind kind) => !SessionRange.Own(kind).Any(quality => problem.Asked[(int)quality] > 0);
@@ -94,9 +104,17 @@ internal sealed class WeekModel
         cost.AddTerm(off, price);
     }
 
-    private void Keep(WeekDay day, Place place)
+    /// <summary>What stands costs to be dropped, and may stay as it is whatever a proposed one would be.</summary>
+    private void Keep(WeekSession stands, Place place, List<Constraint> ranges)
     {
-        if (problem.Standing.FirstOrDefault(session => session.Day == day.Index && session.Kind == place.Range.Kind) is not { } stands) return;
+        if (stands.Minutes % problem.Step == 0 && stands.Qualities.Except(place.Carried.Select(one => one.Quality)).ToHashSet().SetEquals(SessionRange.Own(place.Range.Kind)))
+        {
+            var isAsItIs = Model.NewBoolVar("asItIs");
+            Model.AddImplication(isAsItIs, place.Is);
+            Model.Add(problem.Step * place.Steps == stands.Minutes).OnlyEnforceIf(isAsItIs);
+            foreach (var (quality, isCarried) in place.Carried) Model.AddImplication(isAsItIs, stands.Qualities.Contains(quality) ? isCarried : isCarried.Not());
+            foreach (var range in ranges) range.OnlyEnforceIf(isAsItIs.Not());
+        }
         cost.Add(WeekPrices.Standing);
         cost.AddTerm(place.Is, -WeekPrices.Standing);
         OffUsual(place.Steps, place.Is, stands.Minutes, WeekPrices.StandingMinute);
@@ -115,9 +133,14 @@ internal sealed class WeekModel
 
     private void Apart()
     {
-        for (var one = 0; one < places.Count; one++)
-            for (var other = one + 1; other < places.Count; other++)
-                if (WeekConditions.Against(problem, places[one].Usual, places[other].Usual).Any()) Model.AddAtMostOne([places[one].Is, places[other].Is]);
+        foreach (var (one, like) in Literals(places))
+        {
+            if (problem.Fixed.Any(other => WeekConditions.Against(problem, like, other).Any())) Model.Add(one == 0);
+        }
+        for (var at = 0; at < places.Count; at++)
+            foreach (var (one, like) in Literals([places[at]]))
+                foreach (var (other, next) in Literals(places[(at + 1)..]))
+                    if (WeekConditions.Against(problem, like, next).Any()) Model.AddAtMostOne([one, other]);
         // What practice is asked to hold keeps the distances of a session of its own.
         foreach (var (practice, quality, isAsked) in asked)
         {
@@ -128,9 +151,17 @@ internal sealed class WeekModel
         }
     }
 
-    private static WeekSession AsSession(WeekSession practice, QualityKind quality) => new(practice.Day, practice.Slot, Askable.First(one => one.Quality == quality).Like, practice.Minutes, practice.Rpe, [quality]);
+    /// <summary>A place as it is, and with each quality that it may carry.</summary>
+    private static IEnumerable<(BoolVar Is, WeekSession Like)> Literals(List<Place> some) => some.SelectMany(place => place.Carried
+        .Select(one => (one.Is, place.Usual with { Qualities = [.. place.Usual.Qualities, one.Quality] })).Prepend((place.Is, place.Usual)));
 
-    private bool IsTooNear(WeekSession one, WeekSession other) => one.Day != other.Day && WeekConditions.Against(problem, one, other).Any();
+    /// <summary>The kind of session whose conditions a quality keeps that practice is asked to hold.</summary>
+    public static SessionKind LikeOf(QualityKind quality) => Askable.First(one => one.Quality == quality).Like;
+
+    private static WeekSession AsSession(WeekSession practice, QualityKind quality) => new(practice.Day, practice.Slot, LikeOf(quality), practice.Minutes, SessionRange.Of(LikeOf(quality)).Rpe, [quality]);
+
+    /// <summary>Other days keep their distance; on its own day practice follows what is ours, so that it asks for no sprints of heavy legs, and nothing of anybody tested.</summary>
+    private bool IsTooNear(WeekSession one, WeekSession other) => one.Day != other.Day ? WeekConditions.Against(problem, one, other).Any() : other.Kind == SessionKind.Test || one.Kind == SessionKind.Speed && other.IsHeavy;
 
     private void Day(WeekDay day)
     {
@@ -140,7 +171,10 @@ internal sealed class WeekModel
         if (here.Count == 0 || problem.FixedOn(day.Index).Any()) return;
         works[day.Index] = Model.NewBoolVar($"works{day.Index}");
         foreach (var place in here) Model.AddImplication(place.Is, works[day.Index]);
+        if (IsWeekend(day) && !problem.Days.Any(one => one.IsMatch && IsWeekend(one))) cost.AddTerm(works[day.Index], WeekPrices.Weekend);
     }
+
+    private static bool IsWeekend(WeekDay day) => day.Date.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday;
 
     /// <summary>A measure of sessions is their count, or grows with their minutes by what it is for one minute.</summary>
     private void Within(List<Place> some, Func<WeekSession, int> of, int left)
@@ -151,7 +185,7 @@ internal sealed class WeekModel
         {
             var (ten, twenty) = (of(place.Usual with { Minutes = 10 }), of(place.Usual with { Minutes = 20 }));
             if (ten == twenty) sum.AddTerm(place.Is, ten);
-            else sum.AddTerm(place.Steps, problem.Step * (twenty - ten) / 10);
+            else sum.AddTerm(place.Steps, (place.Step * (twenty - ten) + 9) / 10);
         }
         Model.Add(sum <= Math.Max(0, left));
     }
@@ -161,8 +195,7 @@ internal sealed class WeekModel
     {
         var open = works.Select(day => (day.Key, Is: day.Value)).ToList();
         var free = problem.Days.Where(day => !day.IsMatch && !problem.FixedOn(day.Index).Any() && !works.ContainsKey(day.Index)).Select(day => day.Index).ToList();
-        Rest(problem.RestBy ?? problem.Days.Count - 1);
-        if (problem.RestBy is not null) Rest(problem.Days.Count - 1);
+        foreach (var (first, last) in problem.RestWithin) Rest(first, last);
         var given = problem.Days.Count(day => problem.FixedOn(day.Index).Any());
         if (problem.MostDays is { } most) Model.Add(LinearExpr.Sum(open.Select(day => day.Is)) <= Math.Max(0, most - given));
         if (problem.Days.Count == 7 && open.Count + free.Count >= 2)
@@ -172,10 +205,10 @@ internal sealed class WeekModel
             cost.AddTerm(missing, WeekPrices.OneDayOff);
         }
 
-        void Rest(int by)
+        void Rest(int from, int by)
         {
-            var until = open.Where(day => day.Key <= by).Select(day => day.Is).ToList();
-            if (until.Count > 0 && !free.Exists(day => day <= by)) Model.Add(LinearExpr.Sum(until) <= until.Count - 1);
+            var until = open.Where(day => day.Key >= from && day.Key <= by && problem.Days[day.Key].CanBeFree).Select(day => day.Is).ToList();
+            if (until.Count > 0 && !free.Exists(day => day >= from && day <= by && problem.Days[day].CanBeFree)) Model.Add(LinearExpr.Sum(until) <= until.Count - 1);
         }
     }
 
@@ -246,8 +279,14 @@ internal sealed class WeekModel
             var (missing, over) = (Model.NewIntVar(0, 3, $"missing{quality}"), Model.NewIntVar(0, 30, $"over{quality}"));
             Model.Add(sum + missing >= aim);
             Model.Add(over >= sum - Math.Max(0, aim));
-            cost.AddTerm(missing, WeekPrices.MissingExposure);
+            cost.AddTerm(missing, WeekPrices.Missing(problem, quality));
             cost.AddTerm(over, WeekPrices.SuperfluousExposure);
+        }
+        if (problem.AsksForSprints)
+        {
+            var none = Model.NewBoolVar("noSprints");
+            Model.Add(LinearExpr.Sum(places.Where(place => place.Range.Kind == SessionKind.Speed && !(place.Day.Index > problem.SprintBy)).Select(place => place.Is)) + none >= 1);
+            cost.AddTerm(none, WeekPrices.NoSprints);
         }
         var legs = problem.AskedForLegs - problem.Fixed.Count(session => IsInside(session) && WeekConditions.IsForLegs(session));
         if (legs <= 0) return;

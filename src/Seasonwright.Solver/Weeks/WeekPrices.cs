@@ -1,3 +1,5 @@
+using Seasonwright.Core.Setups;
+
 namespace Seasonwright.Solver;
 
 /// <summary>What falls short of a week's wishes costs so much, in thousandths. A point is one per cent of the normal hard week.</summary>
@@ -10,6 +12,15 @@ internal static class WeekPrices
     public const int PointOffShape = 1_000;
 
     public const int MissingExposure = 40_000;
+
+    /// <summary>In a first week back general work comes first, and what is fast can wait.</summary>
+    private const int MissingGeneral = 60_000, MissingFast = 20_000;
+
+    /// <summary>An exposure that is asked for and missing.</summary>
+    public static int Missing(WeekProblem problem, QualityKind quality) => !problem.IsBack ? MissingExposure
+        : quality is QualityKind.AerobicConditioning or QualityKind.Prevention ? MissingGeneral
+        : quality is QualityKind.Speed or QualityKind.ChangeOfDirection or QualityKind.HighIntensityConditioning or QualityKind.Power ? MissingFast
+        : MissingExposure;
 
     public const int SuperfluousExposure = 3_000;
 
@@ -45,8 +56,14 @@ internal static class WeekPrices
     /// <summary>A minute from the usual length of its kind.</summary>
     public const int OffUsualMinute = 20;
 
-    /// <summary>A session that stands on its day and does not stay.</summary>
-    public const int Standing = 4_000;
+    /// <summary>Work on a Saturday or Sunday without a match, on a day that would else be free.</summary>
+    public const int Weekend = 4_000;
+
+    /// <summary>Speed is asked for, and none of it is ours: dearer than a short dose beyond the target.</summary>
+    public const int NoSprints = 70_000;
+
+    /// <summary>A session that stands on its day and does not stay: more than a point of the target, less than an exposure.</summary>
+    public const int Standing = 30_000;
 
     /// <summary>A minute by which a session that stays changes.</summary>
     public const int StandingMinute = 10;

@@ -10,32 +10,36 @@ namespace Seasonwright.Solver;
 /// <summary>Reads a week of a season for the week stage.</summary>
 internal static class WeekReading
 {
-    /// <summary>A journey of more hours fills its day (travel-day-load, long_h); one without clocks may.</summary>
-    private const double LongJourney = 4;
+    /// <summary>sprint-exposure-gap, limit_days.</summary>
+    private const int SprintDays = 10;
 
     /// <summary>So many days beside the week matter for what lies in it.</summary>
     private const int Beside = 3;
 
     /// <summary>Reads a week. Total: whatever season and setup hold, there is a problem; one that nothing is proposed for says why.</summary>
     /// <param name="from">Earlier days are facts.</param>
-    public static WeekProblem Of(Season season, Setup setup, SeasonWeek week, DateOnly from)
+    /// <param name="group">As an athlete of this group has it; null for the main body, whom sessions of single groups do not concern.</param>
+    public static WeekProblem Of(Season season, Setup setup, SeasonWeek week, DateOnly from, GroupId? group = null)
     {
-        var (first, matchDays) = (week.Days.First, season.MatchDays);
+        var (first, limits) = (week.Days.First, WeekLimits.Of(setup));
         var problem = Problem.Of(season, setup, Wishes.Of(season));
         var planned = problem.Weeks[week.Number - 1];
-        var load = WeekLoad.Of(season, setup, week);
+        var matches = season.AllMatches.Where(match => !match.IsOff && match.Days is not null).ToList();
+        var open = matches.Where(match => !match.IsOnOneDay).ToList();
+        ImmutableArray<DateOnly> matchDays = [.. matches.SelectMany(match => match.Days!.Value.Days()).Distinct().Order()];
         var days = DayLoad.Of(season, setup, week).Select((day, index) => new WeekDay(index, day.Day, MatchDay.Of(day.Day, matchDays), day.Match.Au,
-            Left(season, day.Day), day.Day < from, IsTravel(season, day.Day))).ToValueList();
+            Left(season, day.Day), day.Day < from, TravelOf(season, limits, day.Day), open.Exists(match => match.Days!.Value.Contains(day.Day)), season.TestDays.Any(test => test.Day == day.Day))).ToValueList();
         var kind = season.KindOf(week.Id) ?? (planned.IsBreak ? WeekKind.Break : planned.Matches.Count switch { 0 => WeekKind.Building, 1 => WeekKind.Competition, _ => WeekKind.Congested });
         var phase = season.PhaseOf(week)?.Phase.Kind;
-        var sessions = AthleteSessions.Of(season, week).Where(session => !session.IsCancelled).ToList();
-        bool IsOpen(Session session) => session is { IsOurs: true, IsLocked: false, Groups: null } && session.Day >= from && session.Kind != SessionKind.Test;
-        var practice = load.Practice?.Au ?? PracticeOf(season, problem, planned, kind, load);
+        var sessions = Mine(season, season.SessionsIn(week).Where(session => !session.IsCancelled), group).ToList();
+        bool IsOpen(Session session) => session is { IsOurs: true, IsLocked: false } && session.Day >= from && session.Kind != SessionKind.Test;
+        var (target, match) = (season.TargetOf(week.Id), days.Sum(day => day.MatchAu));
+        var usual = season.PracticesOf(week.Id) is { } entered ? setup.UsualWeek.Practices.LoadOf(entered).Au : PracticeOf(season, problem, planned, kind, target);
         var slot = UsualSlot(season);
         var dated = sessions.Where(session => !session.IsOurs).Select(session => WeekSession.Of(session, setup, first)).ToList();
-        var isDated = season.SessionsIn(week).Any(session => !session.IsOurs);
-        if (!isDated) dated = AssumedPractices.Of(season, setup, week, days, practice, slot);
-        var around = season.AllSessions.Where(session => !session.IsCancelled && session.Groups is null && (session.Day < first && session.Day >= first.AddDays(-Beside) || session.Day > week.Days.Last && session.Day <= week.Days.Last.AddDays(Beside)));
+        var restBy = RestBy(season, week, matchDays, group);
+        if (!season.SessionsIn(week).Any(session => !session.IsOurs)) dated = AssumedPractices.Of(season, setup, week, days, usual, slot, limits, restBy);
+        var around = Mine(season, season.AllSessions.Where(session => !session.IsCancelled && (session.Day < first && session.Day >= first.AddDays(-Beside) || session.Day > week.Days.Last && session.Day <= week.Days.Last.AddDays(Beside))), group);
         var given = dated.Concat(sessions.Where(session => session.IsOurs && !IsOpen(session)).Concat(around).Select(session => WeekSession.Of(session, setup, first))).ToValueList();
         var time = season.Brief.Time?.FirstOrDefault(time => time.Phase == phase) ?? (phase == PhaseKind.Peak ? season.Brief.Time?.FirstOrDefault(time => time.Phase == PhaseKind.Competition) : null);
         return new WeekProblem(
@@ -44,7 +48,7 @@ internal static class WeekReading
             TestsOf(season, week, sessions, first, from, slot).ToValueList(),
             sessions.Where(IsOpen).Select(session => WeekSession.Of(session, setup, first)).ToValueList(),
             matchDays.Select(day => day.DayNumber - first.DayNumber).Where(day => day is >= -Beside and < 0 || day >= days.Count && day < days.Count + Beside).ToValueList(),
-            load.Target is { } target ? Math.Max(0, target.Au - load.Match.Au - practice) : null,
+            target is { } aim ? Math.Max(0, aim.Au - match - dated.Sum(session => session.Au)) : null,
             Asked(season, setup, week, kind, phase, planned),
             SessionRange.Kinds.ToValueList(),
             kind,
@@ -52,25 +56,50 @@ internal static class WeekReading
             setup.ReferenceWeek.Au,
             time?.Hours * 60,
             time?.Days,
-            RestBy(season, week),
-            WeekLimits.Of(setup),
+            restBy,
+            limits,
             StopOf(season, week, days, kind))
-        { PracticeSlot = slot };
+        {
+            PracticeSlot = slot,
+            OpenMatches = open.Count(match => week.Days.Contains(match.Days!.Value.First)),
+            IsBack = IsBack(season, problem, week, kind),
+            SprintBy = SprintBy(season, first, group),
+            RestFrom = RestFrom(season, week, matchDays, group),
+        };
     }
+
+    /// <summary>
+    /// What an athlete does: what is for everyone, and what is for the athlete's group. The main body does what is for everyone or for
+    /// all groups; where practices are only for single groups it has those of the group with the most, for somebody stands for it.
+    /// </summary>
+    private static IEnumerable<Session> Mine(Season season, IEnumerable<Session> sessions, GroupId? group)
+    {
+        if (group is { } one) return sessions.Where(session => session.IsFor(one));
+        var all = sessions.ToList();
+        var groups = season.Groups.Select(line => line.Id).ToList();
+        bool IsForAll(Session session) => session.Groups is null || groups.Count > 1 && groups.TrueForAll(session.IsFor);
+        var most = all.Exists(session => !session.IsOurs && IsForAll(session)) ? null : all.Where(session => !session.IsOurs).SelectMany(session => session.Groups ?? []).Distinct()
+            .OrderByDescending(one => all.Where(session => !session.IsOurs && session.IsFor(one)).Sum(session => session.Load.Au)).ThenBy(one => one.Text, StringComparer.Ordinal).Cast<GroupId?>().FirstOrDefault();
+        return all.Where(session => IsForAll(session) || !session.IsOurs && most is { } whose && session.IsFor(whose));
+    }
+
+    /// <summary>The first week after a long absence, and any first week that is planned as one back.</summary>
+    private static bool IsBack(Season season, Problem problem, SeasonWeek week, WeekKind kind) => WeeksBack.Of(problem)[week.Number - 1].Since == 0
+        || kind == WeekKind.ReEntry && (week.Number == 1 || season.KindOf(season.Weeks[week.Number - 2].Id) != WeekKind.ReEntry);
 
     private static string? StopOf(Season season, SeasonWeek week, ValueList<WeekDay> days, WeekKind kind) =>
         season.IsLocked(week.Id) ? "stop.locked"
         : days.All(day => day.IsPast) ? "stop.past"
         : kind == WeekKind.Break ? "stop.off"
-        : days.Where(day => !day.IsPast).All(day => day.IsClosed || day.IsMatch) ? "stop.closed"
+        : days.Where(day => !day.IsPast).All(day => day.IsClosed || day.IsMatch) ? days.Any(day => day.IsOpen) ? "stop.open" : "stop.closed"
         : null;
 
     /// <summary>Suggested practice where none is entered: the kind's share of the usual week, at most 72 % of the training.</summary>
-    private static int PracticeOf(Season season, Problem problem, PlannedWeek week, WeekKind kind, WeekLoad load)
+    private static int PracticeOf(Season season, Problem problem, PlannedWeek week, WeekKind kind, Core.Quantities.Load? aim)
     {
         var before = week.Index > 0 ? season.KindOf(season.Weeks[week.Index - 1].Id) : null;
         var variant = kind is WeekKind.Introductory or WeekKind.ReEntry ? before == kind ? Variant.Second : Variant.First : Variant.None;
-        var training = load.Target is { } target ? Math.Max(0, problem.Points.Of(target) - week.MatchPoints) : 1000;
+        var training = aim is { } target ? Math.Max(0, problem.Points.Of(target) - week.MatchPoints) : 1000;
         return problem.Points.ToLoad(KindTable.Practice(problem, week, kind, variant, training)).Au;
     }
 
@@ -111,16 +140,45 @@ internal static class WeekReading
         .OrderByDescending(slot => slot.Count()).ThenByDescending(slot => slot.Key).Select(slot => (DaySlot?)slot.Key).FirstOrDefault() ?? DaySlot.Evening;
 
     /// <summary>full-rest-day-missing, over the week's edge: where the days before are laid out, the next free day is due seven days after the last.</summary>
-    private static int? RestBy(Season season, SeasonWeek week)
+    private static int? RestBy(Season season, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group)
     {
         var before = Enumerable.Range(1, 6).Select(back => week.Days.First.AddDays(-back)).ToList();
-        if (!season.AllSessions.Any(session => !session.IsCancelled && before.Contains(session.Day))) return null;
-        var free = before.FindIndex(day => !season.AllSessions.Any(session => session.Day == day && !session.IsCancelled) && !season.MatchDays.Contains(day));
+        var trained = Mine(season, season.AllSessions.Where(session => !session.IsCancelled && before.Contains(session.Day)), group).Select(session => session.Day).ToHashSet();
+        if (trained.Count == 0) return null;
+        var free = before.FindIndex(day => !trained.Contains(day) && !matchDays.Contains(day));
         return free < 0 ? 0 : 6 - free;
+    }
+
+    /// <summary>full-rest-day-missing, where the days after are laid out: the last free day is due at most seven days before the next one.</summary>
+    private static int? RestFrom(Season season, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group)
+    {
+        var after = Enumerable.Range(1, 6).Select(week.Days.Last.AddDays).ToList();
+        var trained = Mine(season, season.AllSessions.Where(session => !session.IsCancelled && after.Contains(session.Day)), group).Select(session => session.Day).ToHashSet();
+        if (trained.Count == 0) return null;
+        var free = after.FindIndex(day => !trained.Contains(day) && !matchDays.Contains(day));
+        return Math.Max(0, week.Days.Length + (free < 0 ? 6 : free) - 7);
+    }
+
+    /// <summary>sprint-exposure-gap: the next dose is due so many days after the last one, as far as it is known.</summary>
+    private static int? SprintBy(Season season, DateOnly first, GroupId? group)
+    {
+        var last = Mine(season, season.AllSessions.Where(session => session is { IsOurs: true, IsCancelled: false } && session.Day < first && session.Day >= first.AddDays(-SprintDays)), group)
+            .Where(session => session.Kind == SessionKind.Speed).Select(session => (DateOnly?)session.Day).Max();
+        return last is { } day && day.DayNumber + SprintDays - first.DayNumber is >= 0 and < 7 and var due ? due : null;
     }
 
     private static int Left(Season season, DateOnly day) => season.Events.Where(item => Problem.Reads(item) && item.Days.Contains(day)).Select(item => item.Training!.Value.Value).DefaultIfEmpty(100).Min();
 
-    private static bool IsTravel(Season season, DateOnly day) => season.Events.SelectMany(item => item.Legs ?? []).Any(leg => (leg.Day == day || leg.ArrivalDay == day)
-        && (leg is not { Departs: { } departs, Arrives: { } arrives } || ((leg.ArrivalDay ?? leg.Day).ToDateTime(arrives) - leg.Day.ToDateTime(departs)).TotalHours - (double)(leg.ZoneShift ?? 0) > LongJourney));
+    /// <summary>travel-day-load and time-zone-arrival. A journey whose clocks are not known may be a long one; those of single players are not the squad's.</summary>
+    private static WeekTravel TravelOf(Season season, WeekLimits limits, DateOnly day)
+    {
+        var legs = season.Events.Where(item => item.For is null).SelectMany(item => item.Legs ?? []).ToList();
+        DateOnly Last(Leg leg) => leg.ArrivalDay ?? leg.Day;
+        bool IsLong(Leg leg) => leg.Hours is not { } hours || hours > limits.TravelLong;
+        bool IsFar(Leg leg) => leg.Hours > limits.TravelHaul || IsLong(leg) && Last(leg) > leg.Day || Math.Abs(leg.ZoneShift ?? 0) >= limits.Zones;
+        return legs.Exists(leg => IsFar(leg) && Last(leg) == day) ? WeekTravel.Arrival
+            : legs.Exists(leg => IsLong(leg) && leg.Day <= day && day <= Last(leg)) ? WeekTravel.Long
+            : legs.Exists(leg => IsFar(leg) && Last(leg).AddDays(1) == day) ? WeekTravel.After
+            : WeekTravel.None;
+    }
 }

@@ -42,10 +42,12 @@ internal static class WeekReasons
         foreach (var (condition, of, most) in WeekConditions.OfWeek)
             if (of(there) > 0 && most(problem) is { } limit && inside.Sum(of) + of(there) > limit) yield return Said(condition);
         if (inside.Exists(other => other.Day == at && other.Slot == slot && other.IsOurs)) yield return Said(WeekConditions.SlotTaken);
+        foreach (var (condition, kind, most) in WeekConditions.OfWork)
+            if (there.Kind == kind && most(problem) is { } limit && inside.Count(other => other.Kind == kind) + proposal.Asked.Count(asked => WeekModel.LikeOf(asked.Quality) == kind) >= limit) yield return Said(condition);
         var trained = inside.Append(there).Select(other => other.Day).ToHashSet();
         if (problem.MostDays is { } days && trained.Count > Math.Max(days, inside.Select(other => other.Day).Distinct().Count())) yield return Said(WeekConditions.TrainingDays);
         var before = inside.Select(other => other.Day).ToHashSet();
-        if (new[] { problem.Days.Count - 1, RestBy(problem) }.Any(by => !IsFreeBy(problem, trained, by) && IsFreeBy(problem, before, by))) yield return Said(WeekConditions.RestDay);
+        if (problem.RestWithin.Any(run => !IsFree(problem, trained, run) && IsFree(problem, before, run))) yield return Said(WeekConditions.RestDay);
         if (there.IsHard && Run(problem, others, there) >= problem.Limits.HardRun) yield return Said(WeekConditions.HardRun);
     }
 
@@ -65,6 +67,7 @@ internal static class WeekReasons
         }
         if (inside.Count(WeekConditions.IsForLegs) < problem.AskedForLegs)
             yield return Says(WeekConditions.Legs.Rule, WeekWords.Say("short.legs"));
+        if (problem.AsksForSprints && !proposal.Sessions.Any(session => session.Kind == SessionKind.Speed)) yield return Says(WeekConditions.Sprints.Rule, WeekWords.Say("short.sprints"));
         foreach (var day in problem.Days)
         {
             var limit = WeekConditions.OfDay[0].Most(problem, day)!.Value;
@@ -72,8 +75,8 @@ internal static class WeekReasons
             if (given > limit) yield return Says("", WeekWords.Say("short.practice-alone", day.Date, problem.Points(given), problem.Points(limit)));
         }
         var trained = inside.Select(session => session.Day).ToHashSet();
-        if (!problem.Days.Any(day => !day.IsMatch && !trained.Contains(day.Index))) yield return Says(WeekConditions.RestDay.Rule, WeekWords.Say("short.rest"));
-        else if (!IsFreeBy(problem, trained, RestBy(problem))) yield return Says(WeekConditions.RestDay.Rule, WeekWords.Say("short.rest-by"));
+        if (!IsFree(problem, trained, (0, problem.Days.Count - 1))) yield return Says(WeekConditions.RestDay.Rule, WeekWords.Say("short.rest"));
+        else if (problem.RestWithin.Any(run => !IsFree(problem, trained, run))) yield return Says(WeekConditions.RestDay.Rule, WeekWords.Say("short.rest-by"));
         if (problem.Days.Count == 7 && proposal.MonotonyOfDays is { } monotony && monotony > Alike)
             yield return Says(WeekConditions.Monotony.Rule, WeekWords.Say("short.monotony", Math.Round((decimal)monotony, 2)));
         if (!proposal.IsProven) yield return Says("", WeekWords.Say("short.proven", Math.Round((decimal)(100 * proposal.Gap), 1)));
@@ -84,9 +87,7 @@ internal static class WeekReasons
 
     private static WeekReason Says(string rule, string sentence) => new(sentence, rule);
 
-    private static int RestBy(WeekProblem problem) => problem.RestBy ?? problem.Days.Count - 1;
-
-    private static bool IsFreeBy(WeekProblem problem, HashSet<int> trained, int by) => problem.Days.Any(day => day.Index <= by && !day.IsMatch && !trained.Contains(day.Index));
+    private static bool IsFree(WeekProblem problem, HashSet<int> trained, (int First, int Last) run) => problem.Days.Any(day => day.Index >= run.First && day.Index <= run.Last && day.CanBeFree && !trained.Contains(day.Index));
 
     /// <summary>Hard days side by side, with a session on its day.</summary>
     private static int Run(WeekProblem problem, List<WeekSession> others, WeekSession there)

@@ -28,6 +28,12 @@ public sealed record WeekSession(int Day, DaySlot Slot, SessionKind Kind, int Mi
     /// <summary>A session of strength in the gym.</summary>
     public bool IsStrength => Kind is SessionKind.LowerStrength or SessionKind.SmallDose or SessionKind.UpperStrength or SessionKind.Hypertrophy;
 
+    /// <summary>A visit to the gym.</summary>
+    public bool IsGym => SessionUse.Of(Kind).IsGym;
+
+    /// <summary>Jumps that count: those of an activation are few.</summary>
+    public bool IsJumps => Kind is not (SessionKind.Practice or SessionKind.Activation or SessionKind.Test) && Qualities.Contains(QualityKind.Power);
+
     public bool IsEndurance => Kind is SessionKind.Intervals or SessionKind.Endurance;
 
     /// <summary>Of a practice that nobody entered: its day is our guess.</summary>

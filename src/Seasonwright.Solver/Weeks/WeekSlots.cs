@@ -44,6 +44,7 @@ internal static class WeekSlots
         return ours.Zip(slots, (session, slot) => (slot == usual ? 0 : 1)
             + (session.IsHeavy && problem.Fixed.Concat(done).Any(other => other.IsHeavy && other.Day == session.Day - problem.Limits.Spacing && other.Slot > slot) ? 10 : 0)
             + (session.IsHeavy && problem.Fixed.Any(other => other.IsHeavy && other.Day == session.Day + problem.Limits.Spacing && other.Slot < slot) ? 10 : 0)
+            + (session.IsJumps && problem.Fixed.Concat(done).Any(other => other.IsJumps && (other.Day == session.Day - problem.Limits.JumpSpacing && other.Slot > slot || other.Day == session.Day + problem.Limits.JumpSpacing && other.Slot < slot)) ? 10 : 0)
             + (session.Kind == SessionKind.Speed && problem.Fixed.Concat(done).Any(other => (other.Kind == SessionKind.Speed || other.IsHeavy) && other.Day == session.Day - problem.Limits.SprintSpacing && other.Slot > slot) ? 10 : 0)
             // Fast work comes before practice, recovery after it.
             + (session.Kind is SessionKind.Speed or SessionKind.Power && problem.FixedOn(session.Day).Any(other => other.Slot <= slot) ? 4 : 0)).Sum();

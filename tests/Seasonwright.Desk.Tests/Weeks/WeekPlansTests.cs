@@ -51,6 +51,26 @@ public class WeekPlansTests
         Assert.DoesNotContain(WeekPlans.GivesWay(Done(season, new SetSession(Lower with { IsLocked = true })), Demo.Setup, Sixteen, Today), one => one.Was.Id == Lower.Id);
     }
 
+    /// <summary>Heavy legs for a group on the day before the match: the group's, and nobody else's, to give way.</summary>
+    [Fact]
+    public void A_session_of_a_group_is_judged_for_its_own_group()
+    {
+        var group = new GroupLine(new("rookies"), "Rookies");
+        var late = Lower with { Id = new("late"), Day = new(2027, 10, 22), Groups = new([group.Id]) };
+        var season = Done(Demo.Season, new SetGroup(group), new SetSession(late));
+        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, late.Id, late.Day, late.Slot), reason => reason.Rule == "heavy-lower-before-match");
+        var given = Assert.Single(WeekPlans.GivesWay(season, Demo.Setup, Sixteen, Today));
+        Assert.Equal(late, given.Was);
+        Assert.Contains(given.Why, reason => reason.Rule == "heavy-lower-before-match");
+        // What everyone does is as near to a group's session as the group's own.
+        var all = Lower with { Id = new("all"), Day = new(2027, 10, 19) };
+        season = Done(Demo.Season, new SetGroup(group), new SetSession(all));
+        Assert.DoesNotContain(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, all.Id, all.Day, all.Slot), reason => reason.Rule == "heavy-session-spacing");
+        season = Done(season, new SetSession(late with { Day = new(2027, 10, 20) }));
+        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, late.Id, new(2027, 10, 20), late.Slot), reason => reason.Rule == "heavy-session-spacing");
+        Assert.DoesNotContain(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, all.Id, all.Day, all.Slot), reason => reason.Rule == "heavy-session-spacing");
+    }
+
     /// <summary>Of a week whose practices nobody has put on days they are assumed, and can be taken along.</summary>
     [Fact]
     public void Practices_without_days_are_assumed_and_can_be_taken()

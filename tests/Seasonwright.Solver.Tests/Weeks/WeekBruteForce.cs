@@ -12,14 +12,30 @@ internal sealed class WeekBruteForce(WeekProblem week)
 {
     private static readonly Dictionary<SessionKind, (int Least, int Usual, int Most, int Rpe, QualityKind[] Own, QualityKind[] Carries, int Carried)> Ranges = new()
     {
-        [SessionKind.LowerStrength] = (35, 55, 70, 7, [QualityKind.MaximumStrength], [QualityKind.Power, QualityKind.Hypertrophy, QualityKind.Prevention], 2),
+        [SessionKind.LowerStrength] = (30, 55, 70, 7, [QualityKind.MaximumStrength], [QualityKind.Power, QualityKind.Hypertrophy, QualityKind.Prevention], 2),
         [SessionKind.SmallDose] = (20, 30, 40, 6, [QualityKind.MaximumStrength], [QualityKind.Power, QualityKind.Prevention], 2),
-        [SessionKind.UpperStrength] = (30, 45, 60, 6, [QualityKind.MaximumStrength], [QualityKind.Hypertrophy, QualityKind.Prevention], 2),
-        [SessionKind.Power] = (25, 40, 55, 5, [QualityKind.Power], [QualityKind.Prevention], 1),
+        [SessionKind.UpperStrength] = (25, 45, 60, 6, [QualityKind.MaximumStrength], [QualityKind.Hypertrophy, QualityKind.Prevention], 2),
+        [SessionKind.Power] = (25, 40, 50, 5, [QualityKind.Power], [QualityKind.Prevention], 1),
         [SessionKind.Speed] = (20, 35, 50, 5, [QualityKind.Speed], [QualityKind.ChangeOfDirection, QualityKind.Power], 2),
         [SessionKind.Intervals] = (20, 40, 50, 8, [QualityKind.HighIntensityConditioning], [QualityKind.ChangeOfDirection], 1),
         [SessionKind.Endurance] = (30, 45, 75, 4, [QualityKind.AerobicConditioning], [], 0),
     };
+
+    /// <summary>The most of its own work that fits a day, in minutes: portions, one more not reached.</summary>
+    private int OwnMost(WeekDay day, SessionKind kind)
+    {
+        var isNear = (day.Around.ToNext ?? 99) <= 3 || week.Days.Count(one => one.Around.ToNext == 0) > 1;
+        return kind switch
+        {
+            SessionKind.LowerStrength => isNear ? 10 + 5 * 7 - 1 : 10 + 5 * 11 - 1,
+            SessionKind.SmallDose => 5 + 5 * 5 - 1,
+            SessionKind.UpperStrength => 5 + 4 * 11 - 1,
+            SessionKind.Power => isNear ? 10 + 5 * 6 - 1 : 10 + 5 * 8 - 1,
+            SessionKind.Speed => 10 + 31 - 1,
+            SessionKind.Intervals => 50,
+            _ => 75,
+        };
+    }
 
     private long best = long.MaxValue;
 
@@ -60,14 +76,19 @@ internal sealed class WeekBruteForce(WeekProblem week)
     {
         var (least, _, most, rpe, own, carries, carried) = Ranges[kind];
         if (kind == SessionKind.UpperStrength && day.SinceLast <= 1) rpe = 4;
-        QualityKind[] open = [.. carries.Where(quality => week.Asked[(int)quality] > 0)];
+        var isCongested = week.Days.Count(one => one.Around.ToNext == 0) > 1;
+        QualityKind[] open = [.. carries.Where(quality => week.Asked[(int)quality] > 0 && !(quality == QualityKind.Hypertrophy && isCongested))];
         for (var mask = 0; mask < 1 << open.Length; mask++)
         {
             if (int.PopCount(mask) > carried) continue;
-            List<QualityKind> all = [.. own, .. open.Where((_, at) => (mask & 1 << at) != 0)];
-            // Lengths are whole steps from the least length's own step on.
+            List<QualityKind> some = [.. open.Where((_, at) => (mask & 1 << at) != 0)];
+            var beside = some.Sum(quality => quality == QualityKind.Hypertrophy ? 10 : 5);
+            int Up(int minutes) => (minutes + week.Step - 1) / week.Step * week.Step;
+            int Down(int minutes) => minutes / week.Step * week.Step;
+            // Lengths are whole steps; where the shortest is longer than the longest there is no session.
+            if (Up(least) > Math.Min(Down(most), Down(OwnMost(day, kind)))) continue;
             for (var minutes = week.Step; minutes <= most; minutes += week.Step)
-                if (minutes >= (least + week.Step - 1) / week.Step * week.Step + 5 * int.PopCount(mask)) yield return new WeekSession(day.Index, DaySlot.Morning, kind, minutes, rpe, [.. all]);
+                if (minutes >= Up(least) + beside && minutes <= Down(Math.Min(most, OwnMost(day, kind))) + beside) yield return new WeekSession(day.Index, DaySlot.Morning, kind, minutes, rpe, [.. own, .. some]);
         }
     }
 
@@ -95,7 +116,7 @@ internal sealed class WeekBruteForce(WeekProblem week)
         if (quality == QualityKind.Speed)
         {
             if (next > 4 && last <= 2) return false;
-            if (so.Exists(one => one.Kind == SessionKind.Speed && Math.Abs(one.Day - at) == 1 || one.Kind == SessionKind.LowerStrength && one.Day == at - 1)) return false;
+            if (so.Exists(one => one.Kind == SessionKind.Speed && Math.Abs(one.Day - at) == 1 || one.Kind == SessionKind.LowerStrength && (one.Day == at || one.Day == at - 1))) return false;
             return !asked.Exists(one => one.Quality == quality && Math.Abs(one.Day - at) < 2);
         }
         if (quality == QualityKind.HighIntensityConditioning)
@@ -139,8 +160,12 @@ internal sealed class WeekBruteForce(WeekProblem week)
             if (IsHard(at) && IsHard(at + 1) && !(IsHardAnyway(at) && IsHardAnyway(at + 1))) cost += 6_000;
         var legs = Math.Min(week.Phase == PhaseKind.Competition || week.Days.Any(day => day.Around.ToNext == 0) ? 1 : 2, Math.Max(week.Asked[0], week.Asked[1]));
         if (legs > 0 && week.Asked[1] > 1 && !so.Exists(one => one.Kind == SessionKind.LowerStrength)) cost += 10_000;
+        if (week.Asked[(int)QualityKind.Speed] > 0 && !so.Exists(one => one.Kind == SessionKind.Speed)) cost += 70_000;
         cost += 20_000L * Math.Max(0, legs - so.Count(one => one.Kind is SessionKind.LowerStrength or SessionKind.SmallDose));
         bool IsUsed(WeekDay day) => day.Around.ToNext == 0 || all.Exists(one => one.Day == day.Index);
+        // A weekend without a match is left free.
+        bool IsWeekend(WeekDay day) => day.Date.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday;
+        if (!week.Days.Any(day => IsWeekend(day) && day.Around.ToNext == 0)) cost += 4_000L * week.Days.Count(day => IsWeekend(day) && so.Exists(one => one.Day == day.Index) && !week.Given.Any(one => one.Day == day.Index));
         var canBeFree = week.Days.Count(day => day.Around.ToNext != 0 && !week.Given.Any(one => one.Day == day.Index));
         if (canBeFree >= 2 && week.Days.Count(day => !IsUsed(day)) < 2) cost += 10_000;
         var loads = week.Days.Select(day => Day(day) + day.MatchAu).ToList();

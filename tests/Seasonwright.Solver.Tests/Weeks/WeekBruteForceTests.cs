@@ -5,7 +5,7 @@ using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Solver.Tests;
 
-/// <summary>The model against every layout of small weeks: three open days, two or three kinds, lengths of 15 or 20 minutes.</summary>
+/// <summary>The model against every layout of small weeks: three open days, two or three kinds, lengths of whole steps of 10 or 15 minutes.</summary>
 public class WeekBruteForceTests(ITestOutputHelper output)
 {
     private static readonly SessionKind[] Kinds = [SessionKind.LowerStrength, SessionKind.SmallDose, SessionKind.UpperStrength, SessionKind.Power, SessionKind.Speed, SessionKind.Intervals, SessionKind.Endurance];
@@ -25,7 +25,7 @@ public class WeekBruteForceTests(ITestOutputHelper output)
         var asked = Enumerable.Range(0, 8).Select(quality => random.Next(5) < 2 ? random.Next(1, 3) : 0).ToValueList();
         return new WeekProblem(days, practices, [], [], matches.Select(day => day.DayNumber - first.DayNumber).Where(day => day is < 0 and > -4 or > 6 and < 10).ToValueList(), random.Next(10, 120) * 10, asked, kinds,
             WeekKind.Building, phase, random.GetItems([3200, 3195, 2500], 1)[0], random.Next(3) == 0 ? 60 * random.Next(2, 5) : null, random.Next(4) == 0 ? random.Next(1, 4) : null, random.Next(5) == 0 ? random.Next(3, 7) : null, new WeekLimits())
-        { Step = random.Next(2) == 0 ? 15 : 20 };
+        { Step = random.Next(2) == 0 ? 10 : 15 };
     }
 
     [Fact]

@@ -15,6 +15,10 @@ internal static class WeekJudge
 
     private static bool IsStrength(WeekSession one) => one.Kind is LowerStrength or Hypertrophy or SmallDose or UpperStrength;
 
+    private static bool IsGym(WeekSession one) => IsStrength(one) || one.Kind == Power;
+
+    private static bool HasJumps(WeekSession one) => one.Kind is not (Practice or Activation or Test) && one.Qualities.Contains(Core.Setups.QualityKind.Power);
+
     private static bool IsConditioning(WeekSession one) => one.Kind is Intervals or Endurance;
 
     private static bool IsHard(WeekSession one) => one.Rpe >= 7 && one.Minutes >= 20;
@@ -25,6 +29,7 @@ internal static class WeekJudge
     {
         List<string> broken = [];
         List<WeekSession> given = [.. week.Given, .. week.Tests];
+        var matches = week.Days.Count(day => day.Around.ToNext == 0 && !day.IsOpen) + week.OpenMatches;
         foreach (var one in ours)
         {
             var day = week.Days[one.Day];
@@ -42,9 +47,19 @@ internal static class WeekJudge
             Not(one.Kind == Intervals && (next <= 2 || last <= 2), "intervals");
             Not(one.Kind == Endurance && next <= 2, "endurance");
             Not(one.Kind == Activation && next != 1, "activation");
-            Not(one.Kind == Recovery && last > 2, "recovery");
+            Not(one.Kind == Recovery && last > 2 && day.Travel != WeekTravel.Arrival, "recovery");
+            Not(one.Kind == Hypertrophy && matches > 1, "muscle beside two matches");
             Not(one.Kind == SmallDose && !(week.Phase is PhaseKind.Competition or PhaseKind.Peak || week.Kind is WeekKind.Taper or WeekKind.Competition or WeekKind.Congested or WeekKind.Reduced or WeekKind.Transition), "small dose while building");
-            Not(day.IsTravel && one.Rpe > 4, "effort on a journey");
+            Not(day.Travel == WeekTravel.Long && one.Rpe > 4, "effort on a journey");
+            Not(day.Travel == WeekTravel.Arrival && one.Kind != Recovery, "work on arrival");
+            Not(day.Travel == WeekTravel.After && one.Rpe > 4, "effort after arrival");
+            if (week.IsBack)
+            {
+                var begins = week.Days.Where(other => other.Left > 0 && other.Around.ToNext != 0).Select(other => other.Index).Append(99).Min();
+                Not(one.Day <= begins && one.Kind is not (Endurance or Prevention or UpperStrength or Recovery), "no general work first");
+                Not(one.Day <= begins + 1 && one.Kind is Speed or Intervals && one.Day <= begins + 1, "fast too soon");
+                Not(one.Kind is Speed or Intervals && given.Concat(ours).Count(other => other.Kind == one.Kind && other.Day >= 0 && other.Day < week.Days.Count) > 1, "fast twice in a week back");
+            }
             foreach (var other in given.Concat(ours.Where(other => !ReferenceEquals(other, one))))
             {
                 var apart = other.Day - one.Day;
@@ -52,10 +67,11 @@ internal static class WeekJudge
                 Not(Math.Abs(apart) < 2 && IsLegs(one) && IsLegs(other), "legs apart");
                 Not(Math.Abs(apart) < 2 && one.Kind == Speed && other.Kind == Speed, "sprints apart");
                 Not(apart == 1 && IsHeavy(one) && other.Kind == Speed || apart == -1 && IsHeavy(other) && one.Kind == Speed, "sprint after heavy");
+                Not(Math.Abs(apart) < 2 && HasJumps(one) && HasJumps(other), "jumps apart");
                 Not(Math.Abs(apart) < 2 && one.Kind == Intervals && other.Kind == Intervals, "intervals apart");
                 Not(other.Kind == Test && (apart == 0 || apart == 1 && (IsHeavy(one) || IsHard(one))), "tired for a test");
                 if (apart != 0) continue;
-                Not(IsStrength(one) && IsStrength(other), "two of strength");
+                Not(IsGym(one) && IsGym(other), "twice in the gym");
                 Not(IsConditioning(one) && IsConditioning(other), "two of conditioning");
                 Not(IsStrength(one) && IsConditioning(other) || IsConditioning(one) && IsStrength(other), "strength and conditioning");
                 Not(one.Kind == other.Kind, "twice");
@@ -79,25 +95,25 @@ internal static class WeekJudge
             if (all.Count > (week.Phase is PhaseKind.Competition or PhaseKind.Peak ? 2 : 3)) broken.Add($"sessions on day {day.Index}");
             if (all.Count(one => one.Kind != Practice) > 2) broken.Add($"ours on day {day.Index}");
         }
-        WholeWeek(week, ours, [.. given.Where(one => one.Day >= 0 && one.Day < week.Days.Count)], given, broken);
+        WholeWeek(week, matches, ours, [.. given.Where(one => one.Day >= 0 && one.Day < week.Days.Count)], given, broken);
         return broken;
     }
 
-    private static void WholeWeek(WeekProblem week, IReadOnlyList<WeekSession> ours, List<WeekSession> given, List<WeekSession> around, List<string> broken)
+    private static void WholeWeek(WeekProblem week, int matches, IReadOnlyList<WeekSession> ours, List<WeekSession> given, List<WeekSession> around, List<string> broken)
     {
         if (ours.Count == 0) return;
         var isCompetition = week.Phase is PhaseKind.Competition or PhaseKind.Peak;
-        var matches = week.Days.Count(day => day.Around.ToNext == 0);
+        if (week.Kind == WeekKind.Transition && given.Concat(ours).Count(one => one.Kind != Practice) > 3) broken.Add("sessions of the transition");
         if (given.Count + ours.Count > (isCompetition ? 9 : 14)) broken.Add("sessions of the week");
         if (isCompetition && matches > 0 && ours.Any(IsStrength) && given.Concat(ours).Count(IsStrength) > (matches == 1 ? 2 : 1)) broken.Add("strength of the week");
         if (ours.Any(one => one.Kind == SmallDose) && given.Concat(ours).Count(one => one.Kind == SmallDose) > 1) broken.Add("small doses of the week");
         if (week.MostMinutes is { } minutes && given.Concat(ours).Sum(one => one.Minutes) > minutes) broken.Add("hours of the week");
         HashSet<int> before = [.. given.Select(one => one.Day)], after = [.. before, .. ours.Select(one => one.Day)];
         if (week.MostDays is { } days && after.Count > Math.Max(days, before.Count)) broken.Add("days of training");
-        foreach (var by in new[] { week.Days.Count - 1, week.RestBy ?? week.Days.Count - 1 })
+        foreach (var (from, by) in new[] { (0, 6), (0, week.RestBy ?? 6), (week.RestFrom ?? 0, 6) })
         {
-            bool IsFree(HashSet<int> trained) => week.Days.Any(day => day.Index <= by && day.Around.ToNext != 0 && !trained.Contains(day.Index));
-            if (IsFree(before) && !IsFree(after)) broken.Add($"a free day by {by}");
+            bool IsFree(HashSet<int> trained) => week.Days.Any(day => day.Index >= from && day.Index <= by && day.Around.ToNext != 0 && !day.IsTravel && !day.IsTestDay && !trained.Contains(day.Index));
+            if (IsFree(before) && !IsFree(after)) broken.Add($"a free day from {from} by {by}");
         }
         bool IsHardDay(int day) => week.MatchesBeside.Contains(day) || week.Days.Any(one => one.Index == day && one.Around.ToNext == 0) || around.Concat(ours).Any(one => one.Day == day && IsHard(one));
         foreach (var hard in ours.Where(IsHard))
