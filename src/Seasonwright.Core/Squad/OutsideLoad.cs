@@ -5,6 +5,9 @@ namespace Seasonwright.Core.Squad;
 /// <summary>Load done elsewhere on each day of an absence, as it was told: minutes and RPE, or AU.</summary>
 public sealed record OutsideLoad
 {
+    /// <summary>Most of a day: eight hours, and those at the highest effort. More is a slip of the pen. Common practice, no source.</summary>
+    public const int MostMinutes = 480, MostAu = 4_800;
+
     private OutsideLoad(Load perDay, Minutes? minutes, Rpe? rpe) => (PerDay, Minutes, Rpe) = (perDay, minutes, rpe);
 
     /// <summary>AU of one day.</summary>

@@ -16,18 +16,27 @@ public static class PuttingAthletes
         var id = draft.Id ?? new PersonId(gesture.ToString("N"));
         var today = workspace.Today;
         if (Problems(draft, today).ToValueList() is { Count: > 0 } wrong) return (new NotDone(wrong), id);
-        return (await Recording.KeepAsync(async () =>
+        var refused = default(Refusal);
+        var answer = await Recording.KeepAsync(async () =>
         {
-            var known = await workspace.PlayerAsync(team, id);
+            var roster = await workspace.RosterAsync(team);
+            var known = roster.FirstOrDefault(player => player.Id == id);
             if (draft.Id is not null && known is null) return false;
             // What was told stays told as of its day while the years it comes to are the same.
             var training = draft.TrainingYears is not { } years ? null : known?.Athlete.Training is { } told && told.YearsOn(today) == years ? told : (TrainingAge?)new TrainingAge(years, today);
             var athlete = new Athlete(id, draft.Family.Trim(), draft.Given.Trim(), NullIfEmpty(draft.Number), draft.Positions, draft.Born, training);
+            // Asked once: who keeps a name that was meant so is not asked again.
+            if (!draft.IsAnother && !HasName(known, athlete.Name) && roster.Any(player => player.Id != id && HasName(player, athlete.Name)))
+            {
+                refused = Refusal.Say("athlete-same-name", "another", athlete.Name);
+                return true;
+            }
             if (!await workspace.Folder.Athletes.PutAsync(StreamIds.Of(team), [(athlete, Memberships(team, draft, id, known))])) return false;
             if (draft.Mass is { } mass && WeighIn.LastOn(known?.Weighings ?? [], today)?.Mass != mass)
                 await workspace.Folder.Athletes.AppendAsync(new WeighIn(gesture, id, today, mass, workspace.Clock.GetUtcNow()));
             return true;
-        }, draft.Id is null ? "team" : "athlete"), id);
+        }, draft.Id is null ? "team" : "athlete");
+        return (refused is null ? answer : new NotDone(refused), id);
     }
 
     /// <summary>A player leaves every squad of a team; what was told of them stays until they are erased.</summary>
@@ -58,6 +67,8 @@ public static class PuttingAthletes
         }
         return all;
     }
+
+    private static bool HasName(Player? player, string name) => string.Equals(player?.Athlete.Name, name, StringComparison.OrdinalIgnoreCase);
 
     private static IEnumerable<Refusal> Problems(AthleteDraft draft, DateOnly today)
     {

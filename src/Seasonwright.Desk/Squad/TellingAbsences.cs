@@ -1,3 +1,4 @@
+using Seasonwright.Core;
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Seasons;
@@ -14,12 +15,20 @@ public static class TellingAbsences
 
     /// <param name="gesture">The absence's id: what is sent twice is told once.</param>
     /// <param name="load">On each day; null while it is not known.</param>
+    /// <returns><see cref="Kept"/>; why not otherwise: where a day or the load cannot be meant, and where another absence of the player holds one of the days. Then nothing is changed.</returns>
     public static async Task<Answer> TellAbsenceAsync(this Workspace workspace, TeamId team, Guid gesture, PersonId person, AbsenceKind kind, DaySpan days, OutsideLoad? load)
     {
-        if (!Frame.PossibleDays.Contains(days.First) || !Frame.PossibleDays.Contains(days.Last)) return new NotDone(Refusal.Say("athlete-day", "first"));
-        if (days.Length > LongestDays) return new NotDone(Refusal.Say("absence-long", "last", LongestDays));
-        return await Recording.KeepAsync(async () => await workspace.PlayerAsync(team, person) is not null
-            && await workspace.Folder.Athletes.AppendAsync(new Absence(gesture, person, kind, days, load, workspace.Clock.GetUtcNow())), "athlete");
+        if (Problems(days, load, workspace.Today).ToValueList() is { Count: > 0 } wrong) return new NotDone(wrong);
+        var refused = default(Refusal);
+        var answer = await Recording.KeepAsync(async () =>
+        {
+            if (await workspace.PlayerAsync(team, person) is not { } player) return false;
+            if (player.Absences.FirstOrDefault(known => known.Id != gesture && known.Days.Overlaps(days)) is not { } known)
+                return await workspace.Folder.Athletes.AppendAsync(new Absence(gesture, person, kind, days, load, workspace.Clock.GetUtcNow()));
+            refused = Refusal.Say("absence-overlaps", "first", known.Kind.Word(), known.Days.First, known.Days.Last);
+            return true;
+        }, "athlete");
+        return refused is null ? answer : new NotDone(refused);
     }
 
     /// <summary>Takes back an absence that was told by mistake.</summary>
@@ -28,4 +37,11 @@ public static class TellingAbsences
         if (await workspace.PlayerAsync(team, person) is not null) await workspace.Folder.Athletes.EraseAbsenceAsync(person, absence);
         return true;
     }, "athlete");
+
+    private static IEnumerable<Refusal> Problems(DaySpan days, OutsideLoad? load, DateOnly today)
+    {
+        if (Math.Abs(days.First.DayNumber - today.DayNumber) > ReportingAvailability.FurthestDays) yield return Refusal.Say("absence-far", "first");
+        if (days.Length > LongestDays) yield return Refusal.Say("absence-long", "last", LongestDays);
+        if (load?.PerDay.Au > OutsideLoad.MostAu || load?.Minutes?.Value > OutsideLoad.MostMinutes) yield return Refusal.Say("absence-load", "load", load.PerDay.Au, OutsideLoad.MostAu, OutsideLoad.MostMinutes);
+    }
 }

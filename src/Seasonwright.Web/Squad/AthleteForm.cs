@@ -11,8 +11,9 @@ namespace Seasonwright.Web.Squad;
 
 /// <summary>A player as typed.</summary>
 /// <param name="Positions">Set apart by commas or strokes, the first one first.</param>
+/// <param name="IsAnother">Of two people of one name.</param>
 /// <param name="Mass">Today, in <paramref name="Unit"/>.</param>
-public sealed record AthleteForm(string Family, string Given, string Number, string Positions, string Born, string Training, string Mass, string Unit, string From, string To, string Second, ImmutableHashSet<DayOfWeek> Leads)
+public sealed record AthleteForm(string Family, string Given, string Number, string Positions, string Born, string Training, string Mass, string Unit, string From, string To, string Second, ImmutableHashSet<DayOfWeek> Leads, bool IsAnother = false)
 {
     public static AthleteForm Empty(DateOnly from, bool pounds) => new("", "", "", "", "", "", "", pounds ? nameof(BodyMassUnit.Pound) : nameof(BodyMassUnit.Kilogram), from.Iso(), "", "", []);
 
@@ -29,7 +30,7 @@ public sealed record AthleteForm(string Family, string Given, string Number, str
     }
 
     internal static AthleteForm Read(Posted posted) => new(posted["family"], posted["given"], posted["number"], posted["positions"], posted["born"], posted["training"], posted["mass"], posted["unit"],
-        posted["joined"], posted["until"], posted["second"], [.. Enum.GetValues<DayOfWeek>().Where(day => posted[$"lead-{day}"].Length > 0)]);
+        posted["joined"], posted["until"], posted["second"], [.. Enum.GetValues<DayOfWeek>().Where(day => posted[$"lead-{day}"].Length > 0)], posted["another"].Length > 0);
 
     /// <summary>What cannot be read, by field; what cannot be is the desk's to say.</summary>
     public ImmutableSortedDictionary<string, string> Problems()
@@ -45,7 +46,7 @@ public sealed record AthleteForm(string Family, string Given, string Number, str
 
     /// <summary>What is to be kept; ask <see cref="Problems"/> first.</summary>
     public AthleteDraft Draft(PersonId? id) => new(id, Family, Given, Number, Positions.Split([',', '/', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).ToValueList(),
-        StartForm.DayOf(Born), Years, BodyMass, StartForm.DayOf(From)!.Value, StartForm.DayOf(To), Second, Leads.Order().ToValueList());
+        StartForm.DayOf(Born), Years, BodyMass, StartForm.DayOf(From)!.Value, StartForm.DayOf(To), Second, Leads.Order().ToValueList(), IsAnother);
 
     private int? Years => int.TryParse(Training, NumberStyles.None, CultureInfo.InvariantCulture, out var years) ? years : null;
 

@@ -11,9 +11,14 @@ using Seasonwright.Web.Week;
 
 namespace Seasonwright.Web.Squad;
 
-/// <summary>What the pages of the squad say of a person, in the team's dates and this machine's clock.</summary>
-internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneInfo zone)
+/// <summary>What the pages of the squad say of a person, in the team's dates and on the team's clock.</summary>
+/// <param name="machine">The clock of a team that has told no zone.</param>
+/// <param name="season">The days of the season that is looked at: others are told with their year. Null where the page is of one week.</param>
+internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneInfo machine, DaySpan? season = null)
 {
+    // A team that has told no zone is where this machine is.
+    private readonly TimeZoneInfo zone = locale.Zone != new LocaleSettings().Zone && TimeZoneInfo.TryFindSystemTimeZoneById(locale.Zone, out var told) ? told : machine;
+
     public DateOnly Today => today;
 
     /// <summary>"modified: no jump, no sprint".</summary>
@@ -31,27 +36,27 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
     public string When(AvailabilityReport report) => Words.Say("squad.when", Day(DateOnly.FromDateTime(Local(report.Recorded))), Clock(report.Recorded), report.How.Word());
 
     /// <summary>"today", or the day.</summary>
-    public string Day(DateOnly day) => day == today ? Words.Say("squad.today") : day.Short(locale);
+    public string Day(DateOnly day) => day == today ? Words.Say("squad.today") : Written(day);
 
-    public string Days(DaySpan days) => days.Length == 1 ? Day(days.First) : $"{days.First.Short(locale)} – {days.Last.Short(locale)}";
+    public string Days(DaySpan days) => days.Length == 1 ? Day(days.First) : $"{Written(days.First)} – {Written(days.Last)}";
 
     /// <summary>"review Thu 21 Oct"; null where nothing is to be reviewed.</summary>
     public string? Review(Standing standing) => standing.ReviewOn is not { } review ? null
-        : standing.IsReviewOverdue ? Words.Say("squad.review-over", review.Short(locale)) : Words.Say("squad.review", Day(review));
+        : standing.IsReviewOverdue ? Words.Say("squad.review-over", Written(review)) : Words.Say("squad.review", Day(review));
 
     /// <summary>"national team Mon 25 Oct – Sun 31 Oct, 495 AU a day".</summary>
     public string Absence(Absence absence) => Words.Say(absence.Load is null ? "squad.absence-unknown" : "squad.absence", absence.Kind.Word(), Days(absence.Days), absence.Load?.PerDay.Au);
 
     /// <summary>The squads of a team that a person is in on a day or comes to, the main one by the team's name.</summary>
     public string Squads(Player player, TeamId team, string name) => string.Join(" · ", player.Memberships.Where(one => one.Team == team && one.Days.Last >= today)
-        .OrderBy(one => one.Squad is not null).Select(one => string.Join(" ", new[] { one.Squad ?? name, one.From > today ? Words.Say("squad.from-day", one.From.Short(locale)) : null,
-            one.To is { } to ? Words.Say("squad.to-day", to.Short(locale)) : null,
+        .OrderBy(one => one.Squad is not null).Select(one => string.Join(" ", new[] { one.Squad ?? name, one.From > today ? Words.Say("squad.from-day", Written(one.From)) : null,
+            one.To is { } to ? Words.Say("squad.to-day", Written(to)) : null,
             one.Leads.Weekdays.Count > 0 ? Words.Say("squad.leads", string.Join(", ", one.Leads.Weekdays.OrderBy(day => ((int)day + 6) % 7).Select(day => CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedDayName(day)))) : null }.OfType<string>())));
 
     /// <summary>"Rookies", "Rookies from Mon 25 Oct": the groups of a season that the person is in today or comes to.</summary>
     public string Groups(Player player, Season season) => string.Join(" · ", player.Groups.Where(place => place.Season == season.Id && !(place.To < today) && season.Groups.Any(line => line.Id == place.Group))
-        .Select(place => string.Join(" ", new[] { SessionSay.NameOf(season, place.Group), place.From > today ? Words.Say("squad.from-day", place.From.Short(locale)) : null,
-            place.To is { } to ? Words.Say("squad.to-day", to.Short(locale)) : null }.OfType<string>())));
+        .Select(place => string.Join(" ", new[] { SessionSay.NameOf(season, place.Group), place.From > today ? Words.Say("squad.from-day", Written(place.From)) : null,
+            place.To is { } to ? Words.Say("squad.to-day", Written(to)) : null }.OfType<string>())));
 
     /// <summary>What goes back to whoever reported: "Recorded 07:03: Ida Norlund modified from today: no jump; review Thu 21 Oct. Unconfirmed until you confirm."</summary>
     /// <param name="sessions">The day's sessions and what becomes of each.</param>
@@ -59,7 +64,7 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
     {
         var restrictions = string.Join(", ", report.Availability.Restrictions.InWords());
         var told = Words.Say("squad.reply", Clock(report.Recorded), athlete.Name, report.Availability.State.Word(), Day(report.From));
-        return $"{told}{(restrictions.Length > 0 ? $": {restrictions}" : "")}{(report.ReviewOn is { } review ? $"; {Words.Say("squad.review", review.Short(locale))}" : "")}.{(sessions.Count > 0 ? $" {Words.Say("squad.reply-sessions", Day(sessions[0].Session.Day), string.Join("; ", sessions.Select(Fit)))}" : "")}{(report.IsConfirmed ? "" : $" {Words.Say("squad.reply-unconfirmed")}")}";
+        return $"{told}{(restrictions.Length > 0 ? $": {restrictions}" : "")}{(report.ReviewOn is { } review ? $"; {Words.Say("squad.review", Written(review))}" : "")}.{(sessions.Count > 0 ? $" {Words.Say("squad.reply-sessions", Day(sessions[0].Session.Day), string.Join("; ", sessions.Select(Fit)))}" : "")}{(report.IsConfirmed ? "" : $" {Words.Say("squad.reply-unconfirmed")}")}";
     }
 
     /// <summary>"18:30 Practice: no contact, at most 30 min".</summary>
@@ -74,6 +79,8 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
         }, fit.MostMinutes is { } most ? Words.Say("squad.fit.minutes", most.Value) : null];
         return Words.Say("squad.fit", session, string.Join(", ", how.OfType<string>()));
     }
+
+    private string Written(DateOnly day) => season?.Contains(day) == false ? day.Long(locale) : day.Short(locale);
 
     private string Clock(DateTimeOffset instant) => Local(instant).ToString("HH:mm", CultureInfo.InvariantCulture);
 

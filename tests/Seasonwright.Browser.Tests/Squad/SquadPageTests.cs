@@ -134,6 +134,21 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.FillAsync("#f-load", "90 x 6,5");
         await page.ClickAsync("text=Keep the absence");
         await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).ToContainTextAsync("national team Mon 25 Oct – Sun 31 Oct, 585 AU a day");
+        await page.ClickAsync("text=Tell an absence");
+        await page.SelectOptionAsync("#f-kind", "School");
+        await page.FillAsync("#f-first", "2027-10-31");
+        await page.FillAsync("#f-load", "5000");
+        await page.ClickAsync("text=Keep the absence");
+        await Assertions.Expect(page.Locator("#f-load-wrong")).ToContainTextAsync("at most 4800 AU");
+        await page.FillAsync("#f-load", "50");
+        await page.ClickAsync("text=Keep the absence");
+        await Assertions.Expect(page.Locator("#f-first-wrong")).ToContainTextAsync("national team, 25 Oct 2027 to 31 Oct 2027");
+        // A day outside the season is told with its year.
+        await page.FillAsync("#f-first", "2028-10-16");
+        await page.ClickAsync("text=Keep the absence");
+        await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).ToContainTextAsync("school Mon 16 Oct 2028, 50 AU a day");
+        await page.Locator("li").Filter(new() { HasText = "school" }).GetByText("Take back").ClickAsync();
+        await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).Not.ToContainTextAsync("school");
         await page.ClickAsync("text=Take back");
         await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).ToContainTextAsync("None told");
 
@@ -206,6 +221,14 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.FillAsync("#f-family", "Fjeldmark");
         await page.ClickAsync("text=Add to the squad");
         await Assertions.Expect(page.Locator(".roster tbody tr")).ToHaveCountAsync(3);
+        await page.ClickAsync("text=Add a player");
+        await page.FillAsync("#f-given", "sanna");
+        await page.FillAsync("#f-family", "Fjeldmark");
+        await page.ClickAsync("text=Add to the squad");
+        await Assertions.Expect(page.Locator("#f-another-wrong")).ToContainTextAsync("is in the squad already");
+        await Toggle(page, "Another person of this name").ClickAsync();
+        await page.ClickAsync("text=Add to the squad");
+        await Assertions.Expect(page.Locator(".roster tbody tr")).ToHaveCountAsync(4);
 
         await page.ClickAsync("text=Ida Storm");
         await Toggle(page, "out").ClickAsync();
@@ -217,12 +240,12 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.FillAsync("#f-leaves", "2027-10-17");
         await page.ClickAsync("text=Keep the last day");
         await page.ClickAsync("text=Back to the squad");
-        await Assertions.Expect(page.Locator(".roster tbody tr")).ToHaveCountAsync(2);
+        await Assertions.Expect(page.Locator(".roster tbody tr")).ToHaveCountAsync(3);
         await page.ClickAsync("text=1 player has left");
         await page.ClickAsync("text=Ida Storm");
         await page.ClickAsync("text=Erase the player");
         await page.ClickAsync("text=Erase Ida Storm");
-        await Assertions.Expect(page.Locator(".roster tbody tr")).ToHaveCountAsync(2);
+        await Assertions.Expect(page.Locator(".roster tbody tr")).ToHaveCountAsync(3);
         await Assertions.Expect(page.Locator("main")).Not.ToContainTextAsync("has left");
     }
 

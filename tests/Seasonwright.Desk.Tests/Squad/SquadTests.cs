@@ -162,6 +162,63 @@ public sealed class SquadTests
         Assert.Empty(Assert.Single(await desk.Workspace.RosterAsync(team)).Absences);
     }
 
+    [Theory]
+    [InlineData(0, 6, 90, 6, null)]
+    [InlineData(-366, 0, 480, 10, null)]
+    [InlineData(367, 0, 90, 6, "absence-far first")]
+    [InlineData(-367, 0, 90, 6, "absence-far first")]
+    [InlineData(0, 366, 90, 6, "absence-long last")]
+    [InlineData(0, 0, 481, 1, "absence-load load")]
+    [InlineData(400, 0, 500, 10, "absence-far first, absence-load load")]
+    public async Task An_absence_lies_within_a_year_and_loads_no_more_than_a_day_holds(int from, int days, int minutes, int rpe, string? told)
+    {
+        await using var desk = await Desk.OpenAsync();
+        var (team, id) = await PlayerAsync(desk);
+        var answer = await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), id, AbsenceKind.Work, new(Today.AddDays(from), Today.AddDays(from + days)), OutsideLoad.Of(new Minutes(minutes), new Rpe(rpe)));
+        Assert.Equal(told, answer is NotDone not ? string.Join(", ", not.Reasons.Select(reason => $"{reason.Id} {reason.Subject}")) : null);
+        Assert.Equal(told is null ? 1 : 0, Assert.Single(await desk.Workspace.RosterAsync(team)).Absences.Count);
+    }
+
+    [Fact]
+    public async Task More_AU_than_a_day_holds_and_days_told_already_are_refused_with_what_is_there()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var (team, id) = await PlayerAsync(desk);
+        Assert.Contains("5000 AU a day is more than a day holds: at most 4800 AU, in at most 480 minutes.", Sentence(await Tell(Guid.NewGuid(), 0, 0, 5_000)), StringComparison.Ordinal);
+        var first = Guid.NewGuid();
+        Assert.IsType<Kept>(await Tell(first, 5, 8, 4_800));
+        Assert.IsType<Kept>(await Tell(first, 5, 8, 4_800));
+        foreach (var (from, to) in new[] { (8, 12), (0, 5), (6, 7), (0, 20) })
+            Assert.Contains("national team, 25 Oct 2027 to 28 Oct 2027", Sentence(await Tell(Guid.NewGuid(), from, to, 1)), StringComparison.Ordinal);
+        Assert.IsType<Kept>(await Tell(Guid.NewGuid(), 9, 9, 1));
+        Assert.IsType<Kept>(await Tell(Guid.NewGuid(), 4, 4, 1));
+        // Another player's days are their own.
+        var (_, other) = await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida with { Given = "Runa" });
+        Assert.IsType<Kept>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), other, AbsenceKind.School, new(Today, Today.AddDays(20)), null));
+
+        Task<Answer> Tell(Guid gesture, int from, int to, int au) =>
+            desk.Workspace.TellAbsenceAsync(team, gesture, id, AbsenceKind.NationalTeam, new(Today.AddDays(from), Today.AddDays(to)), OutsideLoad.Of(new Load(au)));
+        static string Sentence(Answer answer) => Assert.Single(Assert.IsType<NotDone>(answer).Reasons).Sentence;
+    }
+
+    [Fact]
+    public async Task A_second_player_of_a_name_is_asked_about_once()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var (team, id) = await PlayerAsync(desk);
+        var twin = Ida with { Family = "NORLUND", Given = "ida", Second = null };
+        var asked = Assert.Single(Assert.IsType<NotDone>((await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), twin)).Answer).Reasons);
+        Assert.Equal(("athlete-same-name", "another"), (asked.Id, asked.Subject));
+        Assert.Single(await desk.Workspace.RosterAsync(team));
+        var gesture = Guid.NewGuid();
+        for (var time = 0; time < 2; time++) Assert.IsType<Kept>((await desk.Workspace.PutAthleteAsync(team, gesture, twin with { IsAnother = true })).Answer);
+        Assert.Equal(2, (await desk.Workspace.RosterAsync(team)).Count);
+        // Who keeps the name is not asked again; who takes it is.
+        Assert.IsType<Kept>((await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida with { Id = id, Number = "5" })).Answer);
+        var (_, other) = await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida with { Given = "Runa" });
+        Assert.IsType<NotDone>((await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida with { Id = other })).Answer);
+    }
+
     [Fact]
     public async Task A_player_is_in_groups_of_the_season_from_and_to_a_day_within_it()
     {
