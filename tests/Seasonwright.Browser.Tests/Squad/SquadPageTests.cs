@@ -114,6 +114,7 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator("#state-says")).ToContainTextAsync("Choose full, modified or out");
         await Assertions.Expect(page.Locator("#tags-says")).ToContainTextAsync("whole number from 1 to 300");
         await Assertions.Expect(page.Locator("#who-says")).ToContainTextAsync("Choose who reported it");
+        await AssertToldAsync(page, "alert", "Choose who reported it");
         await window.AssertAccessibleAsync();
         await page.FillAsync("[name=cap]", "30");
         await Toggle(page, "modified").ClickAsync();
@@ -139,16 +140,21 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.FillAsync("#f-first", "2027-10-31");
         await page.FillAsync("#f-load", "5000");
         await page.ClickAsync("text=Keep the absence");
+        await AssertToldAsync(page, "alert", "at most 4800 AU");
         await Assertions.Expect(page.Locator("#f-load-wrong")).ToContainTextAsync("at most 4800 AU");
+        await Assertions.Expect(page.Locator("#f-load")).ToHaveValueAsync("5000");
         await page.FillAsync("#f-load", "50");
         await page.ClickAsync("text=Keep the absence");
         await Assertions.Expect(page.Locator("#f-first-wrong")).ToContainTextAsync("national team, 25 Oct 2027 to 31 Oct 2027");
+        await AssertToldAsync(page, "alert", "overlap");
         // A day outside the season is told with its year.
         await page.FillAsync("#f-first", "2028-10-16");
         await page.ClickAsync("text=Keep the absence");
         await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).ToContainTextAsync("school Mon 16 Oct 2028, 50 AU a day");
+        await AssertToldAsync(page, "status", "Recorded: school Mon 16 Oct 2028, 50 AU a day.");
         await page.Locator("li").Filter(new() { HasText = "school" }).GetByText("Take back").ClickAsync();
         await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).Not.ToContainTextAsync("school");
+        await AssertToldAsync(page, "status", "The absence is taken back.");
         await page.ClickAsync("text=Take back");
         await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).ToContainTextAsync("None told");
 
@@ -159,6 +165,7 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.FillAsync("#f-mass", "62,5");
         await page.FillAsync("#f-number", "44");
         await page.ClickAsync("text=Keep the changes");
+        await AssertToldAsync(page, "status", "Recorded. No. 44");
         await Assertions.Expect(page.Locator(".lead")).ToContainTextAsync("No. 44 · right wing · age 24 · 6 years of strength training · 62.5 kg");
         Assert.Empty(window.Complaints);
     }
@@ -179,11 +186,13 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.FillAsync(".in-group [name^=from]", "2030-01-01");
         await page.ClickAsync("text=Keep the groups");
         await Assertions.Expect(page.Locator(".in-group .wrong")).ToContainTextAsync("The season runs from");
+        await AssertToldAsync(page, "alert", "The season runs from");
         await window.AssertFitsAsync();
         await window.AssertAccessibleAsync();
         await page.FillAsync(".in-group [name^=from]", "2027-10-25");
         await page.FillAsync(".in-group [name^=to]", "2027-12-19");
         await page.ClickAsync("text=Keep the groups");
+        await AssertToldAsync(page, "status", "Recorded: Rookies.");
         await Assertions.Expect(page.Locator(".lead")).ToContainTextAsync("Rookies from Mon 25 Oct to Sun 19 Dec");
         await Assertions.Expect(Toggle(page, "Rookies").Locator("input")).ToBeCheckedAsync();
         await page.ClickAsync("text=Back to the squad");
@@ -226,9 +235,11 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.FillAsync("#f-family", "Fjeldmark");
         await page.ClickAsync("text=Add to the squad");
         await Assertions.Expect(page.Locator("#f-another-wrong")).ToContainTextAsync("is in the squad already");
+        await AssertToldAsync(page, "alert", "is in the squad already");
         await Toggle(page, "Another person of this name").ClickAsync();
         await page.ClickAsync("text=Add to the squad");
         await Assertions.Expect(page.Locator(".roster tbody tr")).ToHaveCountAsync(4);
+        await AssertToldAsync(page, "status", "sanna Fjeldmark is in the squad.");
 
         await page.ClickAsync("text=Ida Storm");
         await Toggle(page, "out").ClickAsync();
@@ -247,6 +258,16 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.ClickAsync("text=Erase Ida Storm");
         await Assertions.Expect(page.Locator(".roster tbody tr")).ToHaveCountAsync(3);
         await Assertions.Expect(page.Locator("main")).Not.ToContainTextAsync("has left");
+    }
+
+    /// <summary>What is wrong, and what was recorded, is on the screen and has the focus, so that nobody has to look for it.</summary>
+    private static async Task AssertToldAsync(IPage page, string role, string text)
+    {
+        var told = page.Locator($"[role={role}].says");
+        await Assertions.Expect(told).ToHaveCountAsync(1);
+        await Assertions.Expect(told).ToContainTextAsync(text);
+        await Assertions.Expect(told).ToBeFocusedAsync();
+        await Assertions.Expect(told).ToBeInViewportAsync();
     }
 
     private static ILocator Toggle(IPage page, string label) => page.Locator(".toggle").Filter(new() { HasTextRegex = new($"^\\s*{System.Text.RegularExpressions.Regex.Escape(label)}\\s*$", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(10)) });
