@@ -8,7 +8,7 @@ internal static class OutsideSport
     /// <summary>Minutes told of a day, at least; null where there may be more that nobody told.</summary>
     public static int? MinutesOn(IEnumerable<Absence> absences, DateOnly day)
     {
-        var told = Of(absences, day).Select(absence => absence.Load is { } load ? load.PerDay.Au == 0 ? 0 : load.Minutes?.Value : absence.Kind == AbsenceKind.Holiday ? 0 : null).ToList();
+        var told = Of(absences, day).Select(absence => absence.LoadOn(day) is { } load ? load.PerDay.Au == 0 ? 0 : load.Minutes?.Value : absence.Kind == AbsenceKind.Holiday ? 0 : null).ToList();
         return told.Contains(null) ? null : told.Sum();
     }
 
@@ -16,8 +16,8 @@ internal static class OutsideSport
     public static bool? IsFreeOn(IEnumerable<Absence> absences, DateOnly day)
     {
         var all = Of(absences, day).ToList();
-        return all.Exists(absence => absence.Load?.PerDay.Au > 0) ? false
-            : all.TrueForAll(absence => absence.Load is not null || absence.Kind == AbsenceKind.Holiday) ? true
+        return all.Exists(absence => absence.LoadOn(day)?.PerDay.Au > 0) ? false
+            : all.TrueForAll(absence => absence.LoadOn(day) is not null || absence.Kind == AbsenceKind.Holiday) ? true
             : null;
     }
 

@@ -2,7 +2,7 @@ using Seasonwright.Core.Quantities;
 
 namespace Seasonwright.Core.Squad;
 
-/// <summary>Load done elsewhere on each day of an absence, as it was told: minutes and RPE, or AU.</summary>
+/// <summary>Load done elsewhere on a day, as it was told: minutes and RPE, or AU.</summary>
 public sealed record OutsideLoad
 {
     /// <summary>Most of a day: eight hours, and those at the highest effort. More is a slip of the pen. Common practice, no source.</summary>

@@ -83,7 +83,7 @@ internal static class DemoSquad
     };
 
     private static Absence CalledUp(DemoCalendar calendar, PersonId id, string family, OutsideLoad? load) =>
-        new(Named(calendar, "absence", family), id, AbsenceKind.NationalTeam, calendar.Days(17, DayOfWeek.Monday, DayOfWeek.Sunday), load, At(calendar.Day(15, DayOfWeek.Wednesday), 11, 20));
+        new(Named(calendar, "absence", family), id, AbsenceKind.NationalTeam, calendar.Days(17, DayOfWeek.Monday, DayOfWeek.Sunday), OutsideLoads.Of(load), At(calendar.Day(15, DayOfWeek.Wednesday), 11, 20));
 
     private static Guid Named(DemoCalendar calendar, string kind, string name) => Guid.ParseExact(calendar.Id(kind, name), "N");
 

@@ -199,6 +199,11 @@ namespace Seasonwright.Store.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("absence_id");
 
+                    b.Property<string>("Apart")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("days_apart");
+
                     b.Property<int?>("Au")
                         .HasColumnType("INTEGER")
                         .HasColumnName("au");

@@ -203,6 +203,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             table.Property(row => row.Minutes).HasColumnName("minutes");
             table.Property(row => row.Rpe).HasColumnName("rpe");
             table.Property(row => row.Au).HasColumnName("au");
+            table.Property(row => row.Apart).HasColumnName("days_apart");
             table.Property(row => row.Recorded).HasColumnName("recorded_utc");
             table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
         });

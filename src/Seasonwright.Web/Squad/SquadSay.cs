@@ -45,7 +45,11 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
         : standing.IsReviewOverdue ? Words.Say("squad.review-over", Written(review)) : Words.Say("squad.review", Day(review));
 
     /// <summary>"national team Mon 25 Oct – Sun 31 Oct, 495 AU a day".</summary>
-    public string Absence(Absence absence) => Words.Say(absence.Load is null ? "squad.absence-unknown" : "squad.absence", absence.Kind.Word(), Days(absence.Days), absence.Load?.PerDay.Au);
+    public string Absence(Absence absence) => Words.Say("squad.absence", absence.Kind.Word(), Days(absence.Days), string.Join(", ",
+        [.. absence.Loads.Apart.Select(apart => Words.Say("squad.absence-day", absence.Days.Length > 7 ? Written(apart.Day) : apart.Day.ToString("ddd", CultureInfo.InvariantCulture), apart.Load.PerDay.Au)), .. Others(absence)]));
+
+    /// <summary>With what the absence loads in all, where that is known and more than one day's.</summary>
+    public string AbsenceInAll(Absence absence) => absence.Days.Length > 1 && absence.Au is { } au ? Words.Say("squad.absence-sum", Absence(absence), au) : Absence(absence);
 
     /// <summary>The squads of a team that a person is in on a day or comes to, the main one by the team's name.</summary>
     public string Squads(Player player, TeamId team, string name) => string.Join(" · ", player.Memberships.Where(one => one.Team == team && one.Days.Last >= today)
@@ -79,6 +83,16 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
         }, fit.MostMinutes is { } most ? Words.Say("squad.fit.minutes", most.Value) : null];
         return Words.Say("squad.fit", session, string.Join(", ", how.OfType<string>()));
     }
+
+    // Nothing is left to say of the others where every day is told apart.
+    private static IEnumerable<string> Others(Absence absence) => absence.Loads.Apart.Count == absence.Days.Length ? []
+        : [Words.Say((absence.Loads.Apart.Count > 0, absence.Loads.Others) switch
+        {
+            (false, null) => "squad.load-unknown",
+            (false, _) => "squad.load-each",
+            (true, null) => "squad.load-others-unknown",
+            (true, _) => "squad.load-others",
+        }, absence.Loads.Others?.PerDay.Au)];
 
     private string Written(DateOnly day) => season?.Contains(day) == false ? day.Long(locale) : day.Short(locale);
 

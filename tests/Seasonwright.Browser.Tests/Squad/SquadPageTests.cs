@@ -128,13 +128,13 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await page.ClickAsync("text=Keep the absence");
         await Assertions.Expect(page.Locator("#f-kind-wrong")).ToContainTextAsync("Choose why");
         await Assertions.Expect(page.Locator("#f-first-wrong")).ToBeVisibleAsync();
-        await Assertions.Expect(page.Locator("#f-load-wrong")).ToContainTextAsync("Not read");
+        await Assertions.Expect(page.Locator("#f-load-wrong")).ToContainTextAsync("‘90 x 11’ is not read");
         await page.SelectOptionAsync("#f-kind", "NationalTeam");
         await page.FillAsync("#f-first", "2027-10-25");
         await page.FillAsync("#f-last", "2027-10-31");
         await page.FillAsync("#f-load", "90 x 6,5");
         await page.ClickAsync("text=Keep the absence");
-        await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).ToContainTextAsync("national team Mon 25 Oct – Sun 31 Oct, 585 AU a day");
+        await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).ToContainTextAsync("national team Mon 25 Oct – Sun 31 Oct, 585 AU a day, 4095 AU in all");
         await page.ClickAsync("text=Tell an absence");
         await page.SelectOptionAsync("#f-kind", "School");
         await page.FillAsync("#f-first", "2027-10-31");
@@ -157,6 +157,18 @@ public sealed class SquadPageTests(BrowserFixture browser)
         await AssertToldAsync(page, "status", "The absence is taken back.");
         await page.ClickAsync("text=Take back");
         await Assertions.Expect(page.Locator("section[aria-labelledby=absences]")).ToContainTextAsync("None told");
+        await page.ClickAsync("text=Tell an absence");
+        await page.SelectOptionAsync("#f-kind", "NationalTeam");
+        await page.FillAsync("#f-first", "2027-10-25");
+        await page.FillAsync("#f-last", "2027-10-31");
+        await page.FillAsync("#f-load", "Mon 90,5 x 6\nTue 60 x 4");
+        await page.ClickAsync("text=Keep the absence");
+        await AssertToldAsync(page, "alert", "‘Mon 90,5 x 6’ is not read");
+        await Assertions.Expect(page.Locator("#f-load")).ToHaveValueAsync("Mon 90,5 x 6\nTue 60 x 4");
+        await page.FillAsync("#f-load", "Mon 90 x 6\nTue 60 x 4\nThu match 90 x 8\n0");
+        await page.ClickAsync("text=Keep the absence");
+        await AssertToldAsync(page, "status", "Recorded: national team Mon 25 Oct – Sun 31 Oct, Mon 540 AU, Tue 240 AU, Thu 720 AU, other days 0 AU, 1500 AU in all.");
+        await page.ClickAsync("text=Take back");
 
         await page.ClickAsync("text=Change the player");
         await page.FillAsync("#f-mass", "6");

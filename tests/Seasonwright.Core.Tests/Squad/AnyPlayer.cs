@@ -26,7 +26,7 @@ internal static class AnyPlayer
 
     public static Player AwayFor(this Player player, AbsenceKind kind, DaySpan days, OutsideLoad? load = null) => player with
     {
-        Absences = [.. player.Absences, new Absence(new Guid(player.Absences.Count + 1, 0, 0, new byte[8]), player.Id, kind, days, load, new DateTimeOffset(days.First, new TimeOnly(7, 0), TimeSpan.Zero))],
+        Absences = [.. player.Absences, new Absence(new Guid(player.Absences.Count + 1, 0, 0, new byte[8]), player.Id, kind, days, OutsideLoads.Of(load), new DateTimeOffset(days.First, new TimeOnly(7, 0), TimeSpan.Zero))],
     };
 
     /// <summary>In a group of <see cref="Plans"/>' season.</summary>

@@ -65,9 +65,9 @@ public class PeopleTests
     [Fact]
     public void Outside_load_is_added_up_and_missing_stays_missing()
     {
-        var camp = new Absence(Guid.NewGuid(), AnySquad.Ida, AbsenceKind.NationalTeam, new(new(2027, 10, 25), new(2027, 10, 31)), OutsideLoad.Of(new Minutes(90), new Rpe(6.5m)), AnySquad.Seven);
-        var work = new Absence(Guid.NewGuid(), AnySquad.Ida, AbsenceKind.Work, DaySpan.Of(new(2027, 10, 26)), OutsideLoad.Of(new Load(100)), AnySquad.Seven);
-        var unknown = new Absence(Guid.NewGuid(), AnySquad.Ida, AbsenceKind.School, DaySpan.Of(new(2027, 10, 27)), null, AnySquad.Seven);
+        var camp = new Absence(Guid.NewGuid(), AnySquad.Ida, AbsenceKind.NationalTeam, new(new(2027, 10, 25), new(2027, 10, 31)), OutsideLoads.Of(OutsideLoad.Of(new Minutes(90), new Rpe(6.5m))), AnySquad.Seven);
+        var work = new Absence(Guid.NewGuid(), AnySquad.Ida, AbsenceKind.Work, DaySpan.Of(new(2027, 10, 26)), OutsideLoads.Of(OutsideLoad.Of(new Load(100))), AnySquad.Seven);
+        var unknown = new Absence(Guid.NewGuid(), AnySquad.Ida, AbsenceKind.School, DaySpan.Of(new(2027, 10, 27)), OutsideLoads.Unknown, AnySquad.Seven);
         Absence[] all = [camp, work, unknown];
         Assert.Equal(new Load(585), Absence.OutsideLoadOn(all, new(2027, 10, 25)));
         Assert.Equal(new Load(685), Absence.OutsideLoadOn(all, new(2027, 10, 26)));

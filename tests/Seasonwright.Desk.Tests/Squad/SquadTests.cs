@@ -153,11 +153,11 @@ public sealed class SquadTests
         var (team, id) = await PlayerAsync(desk);
         var gesture = Guid.NewGuid();
         var days = new DaySpan(Today, Today.AddDays(6));
-        for (var time = 0; time < 2; time++) Assert.IsType<Kept>(await desk.Workspace.TellAbsenceAsync(team, gesture, id, AbsenceKind.NationalTeam, days, OutsideLoad.Of(new Minutes(90), new Rpe(6m))));
+        for (var time = 0; time < 2; time++) Assert.IsType<Kept>(await desk.Workspace.TellAbsenceAsync(team, gesture, id, AbsenceKind.NationalTeam, days, OutsideLoads.Of(OutsideLoad.Of(new Minutes(90), new Rpe(6m)))));
         var player = Assert.Single(await desk.Workspace.RosterAsync(team));
         Assert.Equal(new Load(540), Absence.OutsideLoadOn(player.Absences, Today));
-        Assert.Equal("last", Assert.Single(Assert.IsType<NotDone>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), id, AbsenceKind.Work, new(Today, Today.AddDays(400)), null)).Reasons).Subject);
-        Assert.IsType<NotDone>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), new("nobody"), AbsenceKind.Work, days, null));
+        Assert.Equal("last", Assert.Single(Assert.IsType<NotDone>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), id, AbsenceKind.Work, new(Today, Today.AddDays(400)), OutsideLoads.Unknown)).Reasons).Subject);
+        Assert.IsType<NotDone>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), new("nobody"), AbsenceKind.Work, days, OutsideLoads.Unknown));
         Assert.IsType<Kept>(await desk.Workspace.TakeBackAbsenceAsync(team, id, gesture));
         Assert.Empty(Assert.Single(await desk.Workspace.RosterAsync(team)).Absences);
     }
@@ -174,7 +174,7 @@ public sealed class SquadTests
     {
         await using var desk = await Desk.OpenAsync();
         var (team, id) = await PlayerAsync(desk);
-        var answer = await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), id, AbsenceKind.Work, new(Today.AddDays(from), Today.AddDays(from + days)), OutsideLoad.Of(new Minutes(minutes), new Rpe(rpe)));
+        var answer = await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), id, AbsenceKind.Work, new(Today.AddDays(from), Today.AddDays(from + days)), OutsideLoads.Of(OutsideLoad.Of(new Minutes(minutes), new Rpe(rpe))));
         Assert.Equal(told, answer is NotDone not ? string.Join(", ", not.Reasons.Select(reason => $"{reason.Id} {reason.Subject}")) : null);
         Assert.Equal(told is null ? 1 : 0, Assert.Single(await desk.Workspace.RosterAsync(team)).Absences.Count);
     }
@@ -194,11 +194,71 @@ public sealed class SquadTests
         Assert.IsType<Kept>(await Tell(Guid.NewGuid(), 4, 4, 1));
         // Another player's days are their own.
         var (_, other) = await desk.Workspace.PutAthleteAsync(team, Guid.NewGuid(), Ida with { Given = "Runa" });
-        Assert.IsType<Kept>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), other, AbsenceKind.School, new(Today, Today.AddDays(20)), null));
+        Assert.IsType<Kept>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), other, AbsenceKind.School, new(Today, Today.AddDays(20)), OutsideLoads.Unknown));
 
         Task<Answer> Tell(Guid gesture, int from, int to, int au) =>
-            desk.Workspace.TellAbsenceAsync(team, gesture, id, AbsenceKind.NationalTeam, new(Today.AddDays(from), Today.AddDays(to)), OutsideLoad.Of(new Load(au)));
+            desk.Workspace.TellAbsenceAsync(team, gesture, id, AbsenceKind.NationalTeam, new(Today.AddDays(from), Today.AddDays(to)), OutsideLoads.Of(OutsideLoad.Of(new Load(au))));
         static string Sentence(Answer answer) => Assert.Single(Assert.IsType<NotDone>(answer).Reasons).Sentence;
+    }
+
+    /// <summary>From Monday 25 to Sunday 31 October 2027. Products worked out by hand.</summary>
+    [Theory]
+    [InlineData("90 x 6", "540 540 540 540 540 540 540")]
+    [InlineData("90x6,5", "585 585 585 585 585 585 585")]
+    [InlineData("90 min × 6.5", "585 585 585 585 585 585 585")]
+    [InlineData("7 x 65", "455 455 455 455 455 455 455")]
+    [InlineData("540 AU", "540 540 540 540 540 540 540")]
+    [InlineData("0", "0 0 0 0 0 0 0")]
+    [InlineData("", "? ? ? ? ? ? ?")]
+    [InlineData("Mon 90 x 6; Tue 60 x 4; Thu match 90 x 8", "540 240 ? 720 ? ? ?")]
+    [InlineData("Mon: 90 x 6\n thursday 720\n0", "540 0 0 720 0 0 0")]
+    [InlineData("26 Oct 60 x 4; Oct 27 100; 2027-10-31 match 60 x 9", "? 240 100 ? ? ? 540")]
+    public void Load_elsewhere_is_read_as_people_type_it(string text, string expected)
+    {
+        DaySpan days = new(new(2027, 10, 25), new(2027, 10, 31));
+        var (loads, wrong) = OutsideText.Read(text, days);
+        Assert.Null(wrong);
+        Assert.Equal(expected, string.Join(' ', days.Days().Select(day => loads.On(day)?.PerDay.Au.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "?")));
+    }
+
+    [Fact]
+    public void A_name_of_a_day_is_each_such_day_of_a_longer_absence() =>
+        Assert.Equal([new DateOnly(2027, 10, 25), new(2027, 11, 1)], OutsideText.Read("Mon 200; 0", new DaySpan(new(2027, 10, 25), new(2027, 11, 3))).Loads.Apart.Select(apart => apart.Day));
+
+    [Theory]
+    [InlineData("90,5 x 6", "outside-unread", "‘90,5 x 6’ is not read")]
+    [InlineData("90.5x6", "outside-unread", "whole minutes")]
+    [InlineData("90 x 11", "outside-unread", "RPE from 0 to 10")]
+    [InlineData("90 x 6.3", "outside-unread", "in halves")]
+    [InlineData("65 x 70", "outside-unread", "65 x 70")]
+    [InlineData("-5", "outside-unread", "-5")]
+    [InlineData("2000 x 3", "outside-unread", "2000")]
+    [InlineData("a lot", "outside-unread", "a lot")]
+    [InlineData("Mon 90 x 6, Tue 60 x 4", "outside-unread", "Mon 90 x 6, Tue 60 x 4")]
+    [InlineData("90 x 6; 60 x 4", "outside-unread", "60 x 4")]
+    [InlineData("Moonday 90 x 6", "outside-day", "Moonday")]
+    [InlineData("1 Nov 90 x 6", "outside-day", "1 Nov")]
+    [InlineData("Mon 90 x 6; 25 Oct 60 x 4", "outside-twice", "Mon 25 Oct")]
+    public void What_cannot_be_read_of_it_is_told_with_what_is_expected(string text, string id, string says)
+    {
+        var (loads, wrong) = OutsideText.Read(text, new DaySpan(new(2027, 10, 25), new(2027, 10, 31)));
+        Assert.Equal((OutsideLoads.Unknown, id, "load"), (loads, wrong?.Id, wrong?.Subject));
+        Assert.Contains(says, wrong!.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_day_told_apart_outlives_a_restart_and_lies_in_the_absence()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var (team, id) = await PlayerAsync(desk);
+        DaySpan days = new(Today, Today.AddDays(2));
+        OutsideLoads loads = new(OutsideLoad.Of(Load.Zero), [new(Today.AddDays(1), OutsideLoad.Of(new Minutes(90), new Rpe(7.5m)))]);
+        Assert.IsType<NotDone>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), id, AbsenceKind.NationalTeam, DaySpan.Of(Today), loads));
+        Assert.IsType<NotDone>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), id, AbsenceKind.NationalTeam, days, loads with { Apart = [new(Today, OutsideLoad.Of(new Load(4_801)))] }));
+        Assert.IsType<Kept>(await desk.Workspace.TellAbsenceAsync(team, Guid.NewGuid(), id, AbsenceKind.NationalTeam, days, loads));
+        await desk.RestartAsync();
+        var told = Assert.Single(Assert.Single(await desk.Workspace.RosterAsync(team)).Absences);
+        Assert.Equal((loads, 675), (told.Loads, told.Au));
     }
 
     [Fact]

@@ -22,9 +22,10 @@ public sealed class AthleteTests : IDisposable
     private static readonly AvailabilityReport NoJump = new(new Guid("0198f300-0000-7000-8000-0000000000a1"), Ysolde.Id, Availability.Modified(new([RestrictionTag.NoJump, RestrictionTag.NoSprint], new Minutes(40))), Monday, Monday.AddDays(3),
         new(ReporterRole.Therapist, true, "Pell"), ReportedHow.Message, new("coach"), Seven, false);
 
-    private static readonly Absence Camp = new(new Guid("0198f300-0000-7000-8000-0000000000a2"), Ysolde.Id, AbsenceKind.NationalTeam, new(Monday, Monday.AddDays(6)), OutsideLoad.Of(new Minutes(90), new Rpe(6.5m)), Seven);
-    private static readonly Absence School = Camp with { Id = new Guid("0198f300-0000-7000-8000-0000000000a3"), Kind = AbsenceKind.School, Days = DaySpan.Of(Monday.AddDays(20)), Load = OutsideLoad.Of(new Load(120)) };
-    private static readonly Absence Away = Camp with { Id = new Guid("0198f300-0000-7000-8000-0000000000a4"), Kind = AbsenceKind.Other, Days = DaySpan.Of(Monday.AddDays(30)), Load = null };
+    private static readonly Absence Camp = new(new Guid("0198f300-0000-7000-8000-0000000000a2"), Ysolde.Id, AbsenceKind.NationalTeam, new(Monday, Monday.AddDays(6)),
+        new(OutsideLoad.Of(new Minutes(90), new Rpe(6.5m)), [new(Monday, OutsideLoad.Of(new Minutes(60), new Rpe(3.5m))), new(Monday.AddDays(3), OutsideLoad.Of(new Load(720)))]), Seven);
+    private static readonly Absence School = Camp with { Id = new Guid("0198f300-0000-7000-8000-0000000000a3"), Kind = AbsenceKind.School, Days = DaySpan.Of(Monday.AddDays(20)), Loads = OutsideLoads.Of(OutsideLoad.Of(new Load(120))) };
+    private static readonly Absence Away = Camp with { Id = new Guid("0198f300-0000-7000-8000-0000000000a4"), Kind = AbsenceKind.Other, Days = DaySpan.Of(Monday.AddDays(30)), Loads = OutsideLoads.Unknown };
     private static readonly WeighIn Weighed = new(new Guid("0198f300-0000-7000-8000-0000000000a5"), Ysolde.Id, Monday, new(10, BodyMassUnit.Stone, 2.5m), Seven);
 
     private static readonly GroupPlace Rookie = new(Ysolde.Id, new(Sample.Season.ToString()), new("rookies"), Monday, Monday.AddDays(60)), Back = Rookie with { Group = new("backs"), From = Monday.AddDays(7), To = null };
@@ -56,7 +57,7 @@ public sealed class AthleteTests : IDisposable
         using var folder = await place.OpenAsync();
         await FillAsync(folder);
         Assert.True(await folder.Athletes.AppendAsync(NoJump with { Availability = Availability.Out }));
-        Assert.True(await folder.Athletes.AppendAsync(Camp with { Load = null }));
+        Assert.True(await folder.Athletes.AppendAsync(Camp with { Loads = OutsideLoads.Unknown }));
         Assert.True(await folder.Athletes.AppendAsync(Weighed with { Day = Monday.AddDays(1) }));
         Assert.True(await folder.Athletes.ConfirmAsync(Ysolde.Id, NoJump.Id));
         Assert.False(await folder.Athletes.ConfirmAsync(Maren.Id, NoJump.Id));
@@ -181,6 +182,10 @@ public sealed class AthleteTests : IDisposable
     [InlineData("UPDATE memberships SET to_day = '2001-01-01'")]
     [InlineData("UPDATE group_places SET to_day = '2001-01-01'")]
     [InlineData("UPDATE absences SET au = 12, minutes = 12")]
+    [InlineData("UPDATE absences SET days_apart = '2027-10-18'")]
+    [InlineData("UPDATE absences SET days_apart = '2027-10-18 90x11'")]
+    [InlineData("UPDATE absences SET days_apart = '2027-10-18 90x6x3'")]
+    [InlineData("UPDATE absences SET days_apart = '2027-10-18 99999999999'")]
     [InlineData("UPDATE absences SET last_day = '2001-01-01'")]
     [InlineData("UPDATE body_masses SET unit = 'Feather'")]
     [InlineData("UPDATE athletes SET training_years = -1 WHERE training_years IS NOT NULL")]
