@@ -11,6 +11,9 @@ namespace Seasonwright.Core.Squad;
 public sealed record Player(
     Athlete Athlete, ValueList<Membership> Memberships, ValueList<AvailabilityReport> Reports, ValueList<Absence> Absences, ValueList<WeighIn> Weighings, ValueList<GroupPlace> Groups)
 {
+    /// <summary>Days for which an absence that is over is still told of: who comes back may bring load along. Common practice, no source.</summary>
+    public const int BackDays = 14;
+
     public PersonId Id => Athlete.Id;
 
     /// <summary>What binds on a day.</summary>
@@ -28,6 +31,10 @@ public sealed record Player(
         : Absences.Any(absence => absence.Days.Contains(day)) ? Whereabouts.Absent
         : Membership.LeadingOn(Memberships, day) is { Squad: null } leading && leading.Team == team ? Whereabouts.WithTeam
         : Whereabouts.OtherSquad;
+
+    /// <summary>The absences that ended in the last <see cref="BackDays"/> days and after which the person was back, the earliest first.</summary>
+    public IEnumerable<Absence> BackFrom(DateOnly day) => Absences.Where(absence => day.DayNumber - absence.Days.Last.DayNumber is >= 1 and <= BackDays
+        && !Absences.Any(other => other.Days.Contains(absence.Days.Last.AddDays(1))));
 
     /// <summary>
     /// The sessions of a season's day that are the person's while they are with the team: those for everyone and those for a group

@@ -26,9 +26,9 @@ public static class PuttingAthletes
             var training = draft.TrainingYears is not { } years ? null : known?.Athlete.Training is { } told && told.YearsOn(today) == years ? told : (TrainingAge?)new TrainingAge(years, today);
             var athlete = new Athlete(id, draft.Family.Trim(), draft.Given.Trim(), NullIfEmpty(draft.Number), draft.Positions, draft.Born, training);
             // Asked once: who keeps a name that was meant so is not asked again.
-            if (!draft.IsAnother && !HasName(known, athlete.Name) && roster.Any(player => player.Id != id && HasName(player, athlete.Name)))
+            if (!draft.IsAnother && !HasName(known, athlete.Name) && roster.FirstOrDefault(player => player.Id != id && HasName(player, athlete.Name)) is { } same)
             {
-                refused = Refusal.Say("athlete-same-name", "another", athlete.Name);
+                refused = Refusal.Say("athlete-same-name", "another", same.Athlete.Name);
                 return true;
             }
             if (!await workspace.Folder.Athletes.PutAsync(StreamIds.Of(team), [(athlete, Memberships(team, draft, id, known))])) return false;

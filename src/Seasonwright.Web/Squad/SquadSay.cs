@@ -48,6 +48,13 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
     public string Absence(Absence absence) => Words.Say("squad.absence", absence.Kind.Word(), Days(absence.Days), string.Join(", ",
         [.. absence.Loads.Apart.Select(apart => Words.Say("squad.absence-day", absence.Days.Length > 7 ? Written(apart.Day) : apart.Day.ToString("ddd", CultureInfo.InvariantCulture), apart.Load.PerDay.Au)), .. Others(absence)]));
 
+    /// <summary>"back since Mon 25 Oct: national team, 7 days, 3360 AU outside".</summary>
+    public string Back(Absence absence) => Words.Say("squad.back-since", Day(absence.Days.Last.AddDays(1)), absence.Kind.Word(), Count("squad.days", absence.Days.Length),
+        absence.Au is { } au ? Words.Say("squad.outside", au) : Words.Say(absence.Loads == OutsideLoads.Unknown ? "squad.load-unknown" : "squad.load-partly"));
+
+    /// <summary>The same with the days since: "1 day since it ended".</summary>
+    public string BackFor(Absence absence) => $"{Back(absence)} ({Count("squad.since", today.DayNumber - absence.Days.Last.DayNumber)})";
+
     /// <summary>With what the absence loads in all, where that is known and more than one day's.</summary>
     public string AbsenceInAll(Absence absence) => absence.Days.Length > 1 && absence.Au is { } au ? Words.Say("squad.absence-sum", Absence(absence), au) : Absence(absence);
 
@@ -93,6 +100,8 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
             (true, null) => "squad.load-others-unknown",
             (true, _) => "squad.load-others",
         }, absence.Loads.Others?.PerDay.Au)];
+
+    private static string Count(string id, int number) => number == 1 ? Words.Say($"{id}-one") : Words.Say(id, number);
 
     private string Written(DateOnly day) => season?.Contains(day) == false ? day.Long(locale) : day.Short(locale);
 

@@ -91,6 +91,33 @@ public class PlayerDayTests
         Assert.Equal(200, On(Ida, Tuesday, "C60(0,W2)").Team?.Au);
     }
 
+    /// <summary>Away from day 1 to day 7: back on day 8, told of to day 21.</summary>
+    [Theory]
+    [InlineData(7, false)]
+    [InlineData(8, true)]
+    [InlineData(21, true)]
+    [InlineData(22, false)]
+    public void Who_comes_back_is_told_of_for_a_fortnight(int day, bool told)
+    {
+        var away = Ida.AwayFor(AbsenceKind.NationalTeam, new(Plans.Monday, Plans.Monday.AddDays(6)));
+        Assert.Equal(told, away.BackFrom(Plans.Monday.AddDays(day - 1)).Any());
+        // Away again from the next day on, nobody is back until that is over.
+        var again = away.AwayFor(AbsenceKind.School, new(Plans.Monday.AddDays(7), Plans.Monday.AddDays(9)));
+        Assert.Equal(day is > 10 and <= 22 ? [AbsenceKind.School] : [], again.BackFrom(Plans.Monday.AddDays(day - 1)).Select(absence => absence.Kind));
+    }
+
+    /// <summary>540 on two of three days and nothing told of the third is not known; told as free it is 1,080.</summary>
+    [Fact]
+    public void An_absences_load_is_the_sum_of_its_days_or_not_known()
+    {
+        OutsideDay first = new(Tuesday, OutsideLoad.Of(new Minutes(90), new Rpe(6m))), second = first with { Day = Tuesday.AddDays(1) };
+        var absence = Ida.AwayFor(AbsenceKind.NationalTeam, new(Tuesday, Tuesday.AddDays(2))).Absences[0] with { Loads = new(null, [first, second]) };
+        Assert.Equal((null, 540, null), (absence.Au, absence.LoadOn(Tuesday)?.PerDay.Au, absence.LoadOn(Tuesday.AddDays(2))));
+        var free = absence with { Loads = absence.Loads with { Others = OutsideLoad.Of(Load.Zero) } };
+        Assert.Equal((1_080, 0), (free.Au, free.LoadOn(Tuesday.AddDays(2))?.PerDay.Au));
+        Assert.Equal((540, 0, null), (Absence.OutsideLoadOn([free], Tuesday)?.Au, Absence.OutsideLoadOn([free], Tuesday.AddDays(2))?.Au, Absence.OutsideLoadOn([absence], Tuesday.AddDays(2))?.Au));
+    }
+
     [Fact]
     public void A_week_has_each_of_its_days() =>
         Assert.Equal(Enumerable.Range(1, 7).Select(day => Plans.Day(1, day)), PlayerDay.Of(Ida, Plans.Of(Week), Plans.Team(), Plans.Of(Week).Weeks[0]).Select(day => day.Day));

@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Squad;
 
 namespace Seasonwright.Store.Tests;
 
@@ -48,6 +50,23 @@ public sealed class MigrationTests : IDisposable
 
         Assert.Null(Restore.From(copy, place.In("second"), TimeProvider.System));
         Assert.Equal(said, await place.SaidAsync("second"));
+    }
+
+    /// <summary>An absence told before days could be told apart is the same on each of its days.</summary>
+    [Fact]
+    public async Task An_absence_from_before_days_were_told_apart_is_read_as_it_was_told()
+    {
+        await Make("20261128055626_Athletes");
+        Sql.Run(place.Database, """
+            INSERT INTO athletes (club_id, person_id, family, given, positions, created_utc) SELECT club_id, 'ysolde', 'Varnum', 'Ysolde', '', 1 FROM streams;
+            INSERT INTO memberships (club_id, person_id, team_stream_id, squad, from_day, lead_weekdays, lead_dates) SELECT club_id, 'ysolde', stream_id, '', '2027-07-05', '', '' FROM streams;
+            INSERT INTO absences (club_id, absence_id, person_id, kind, first_day, last_day, minutes, rpe, recorded_utc)
+            SELECT club_id, '0198F300-0000-7000-8000-0000000000A2', 'ysolde', 'NationalTeam', '2027-10-25', '2027-10-31', 90, '6.5', 1 FROM streams;
+            """);
+        using var folder = await place.OpenAsync();
+        var file = Assert.Single(await folder.Athletes.OfAsync(Sample.Team));
+        Assert.Equal(OutsideLoads.Of(OutsideLoad.Of(new Minutes(90), new Rpe(6.5m))), Assert.Single(file.Absences).Loads);
+        Assert.Empty(file.Groups);
     }
 
     [Fact]
