@@ -1,3 +1,4 @@
+using System.Globalization;
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Loads;
@@ -33,6 +34,7 @@ internal sealed record WeekDay(DateOnly Day, string Label, IReadOnlyList<(string
             yield return (match.Importance == Importance.Key ? "match key" : "match", Match(match, setup.Locale));
         foreach (var item in season.Events.Where(item => item.Days.Contains(day)))
             yield return ("event", string.Join(" · ", new[] { item.Title, item.For, item.Part, item.Training is { Value: not 100 } left ? Words.Say("week.training-left", left.Value) : null }.OfType<string>()));
+        foreach (var leg in season.Events.SelectMany(item => item.Legs ?? []).Where(leg => leg.Day == day || leg.ArrivalDay == day)) yield return ("event", Leg(leg, day));
         foreach (var test in season.TestDays.Where(test => test.Day == day))
             yield return ("test", Words.Say("week.test", test.Battery));
         foreach (var line in Collisions(season, day)) yield return ("collides", line);
@@ -52,6 +54,13 @@ internal sealed record WeekDay(DateOnly Day, string Label, IReadOnlyList<(string
     }
 
     private static string Names(IEnumerable<Session> sessions) => string.Join(", ", sessions.Select(SessionWords.Name));
+
+    /// <summary>"09:15 Harbour Vale → Kalnes 13:40, clock +1 h"; on a day of arrival alone only what arrives.</summary>
+    private static string Leg(Leg leg, DateOnly day)
+    {
+        string?[] way = [leg.Day == day ? leg.Departs?.Iso() : null, leg.From, "→", leg.To, (leg.ArrivalDay ?? leg.Day) == day ? leg.Arrives?.Iso() : null];
+        return string.Join(" ", way.Where(part => !string.IsNullOrEmpty(part))) + (leg.ZoneShift is { } shift and not 0 && (leg.ArrivalDay ?? leg.Day) == day ? Words.Say("week.clock-moves", shift.ToString("+0.##;-0.##", CultureInfo.InvariantCulture)) : "");
+    }
 
     private static string Match(Match match, LocaleSettings locale)
     {

@@ -215,6 +215,7 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await page.Locator(".week-page[data-live]").WaitForAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Copy a week" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "One match, Saturday Competition" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".of-players li", new() { HasText = "Mira Stenlowe" })).ToContainTextAsync("ask the clinician again. Medical restrictions come first");
         var back = page.Locator(".squad-week li", new() { HasText = "Ylva Brennick" });
         await Assertions.Expect(back).ToContainTextAsync("Back on Mon 1 Nov (national team): 96 % (3465 AU) there in the last 7 days, the squad");
         await Assertions.Expect(page.Locator(".squad-week li", new() { HasText = "Ronja Pellworth" })).ToContainTextAsync("nobody has told what was done there");
