@@ -121,7 +121,7 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await Assertions.Expect(Slot(page, 4, 0).Locator(".session:not(.cancelled)")).ToHaveCountAsync(0);
         // Published from here; the message stays to be sent.
         await page.GetByRole(AriaRole.Button, new() { Name = "Publish version 3" }).ClickAsync();
-        await Assertions.Expect(page.Locator(".told:not(.squad-week) h2")).ToContainTextAsync("Published as version 3");
+        await Assertions.Expect(page.Locator(".to-send h2")).ToContainTextAsync("Published as version 3");
         await Assertions.Expect(page.Locator("#message-text")).ToContainTextAsync("Heavy small dose");
         Assert.Empty(window.Complaints);
     }
