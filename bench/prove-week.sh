@@ -1,5 +1,5 @@
 # ./prove week [COUNT]
-# Lays out COUNT drawn weeks (200 without it), 100 weeks of real leagues and 200 small weeks beside every layout there is, and lets an independent judge look at them. The result goes to docs/proof/week.md.
+# Lays out COUNT drawn weeks (200 without it), 100 weeks of real leagues and 200 small weeks beside every layout there is, and lets an independent judge and the rulebook look at them. The result goes to docs/proof/week.md.
 set -euo pipefail
 . bench/about.sh
 count=${1:-200}
@@ -16,7 +16,7 @@ mkdir -p docs/proof
   echo
   about
   echo
-  if [ $failed = 1 ]; then echo "**Not all held:**"; echo; grep -A3 'FAIL' "$said" | sed 's/^/    /' | cut -c1-200; else echo "Every layout keeps every condition by a judge that shares no code with the model; every small week's is the best there is; every \"why not there\" is what the judge finds there."; fi
+  if [ $failed = 1 ]; then echo "**Not all held:**"; echo; grep -A3 'FAIL' "$said" | sed 's/^/    /' | cut -c1-200; else echo "Every layout keeps every condition by a judge that shares no code with the model; taken, with the practices it assumed, none brings a finding of the rules of day and week above a caution that is not forced; every small week's is the best there is; every \"why not there\" is what the judge finds there."; fi
   echo
   echo "| weeks | median ms | 95 % | largest ms | largest gap % | not proven |"
   echo "| --- | ---: | ---: | ---: | ---: | ---: |"
