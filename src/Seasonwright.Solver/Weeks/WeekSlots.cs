@@ -41,12 +41,15 @@ internal static class WeekSlots
     private static int Cost(WeekProblem problem, List<WeekSession> done, List<WeekSession> ours, List<DaySlot> slots)
     {
         var usual = BeforePractice(problem.PracticeSlot);
-        return ours.Zip(slots, (session, slot) => (slot == usual ? 0 : 1)
+        return ours.Zip(slots, (session, slot) => (Stands(session) is { } stands ? slot == stands.Slot ? 0 : 3 : slot == usual ? 0 : 1)
             + (session.IsHeavy && problem.Fixed.Concat(done).Any(other => other.IsHeavy && other.Day == session.Day - problem.Limits.Spacing && other.Slot > slot) ? 10 : 0)
             + (session.IsHeavy && problem.Fixed.Any(other => other.IsHeavy && other.Day == session.Day + problem.Limits.Spacing && other.Slot < slot) ? 10 : 0)
             + (session.IsJumps && problem.Fixed.Concat(done).Any(other => other.IsJumps && (other.Day == session.Day - problem.Limits.JumpSpacing && other.Slot > slot || other.Day == session.Day + problem.Limits.JumpSpacing && other.Slot < slot)) ? 10 : 0)
             + (session.Kind == SessionKind.Speed && problem.Fixed.Concat(done).Any(other => (other.Kind == SessionKind.Speed || other.IsHeavy) && other.Day == session.Day - problem.Limits.SprintSpacing && other.Slot > slot) ? 10 : 0)
             // Fast work comes before practice, recovery after it.
             + (session.Kind is SessionKind.Speed or SessionKind.Power && problem.FixedOn(session.Day).Any(other => other.Slot <= slot) ? 4 : 0)).Sum();
+
+        // What stands keeps its part of the day, and with it its clock.
+        WeekSession? Stands(WeekSession session) => problem.Standing.FirstOrDefault(stands => stands.Day == session.Day && stands.Kind == session.Kind);
     }
 }

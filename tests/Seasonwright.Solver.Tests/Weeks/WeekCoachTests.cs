@@ -129,12 +129,12 @@ public class WeekCoachTests
     {
         var season = Plans.Of("CO: C270/6 C270/6+s1p1v1m1", Practice(2, 2), Practice(2, 4));
         var stands = Made("power", 2, 1, SessionKind.Power, 60, 5) with { Doses = new([new Dose(Quality.Defaults.First(quality => quality.Kind == QualityKind.Power).Id, Contacts: 33)]) };
-        var upper = Made("upper", 2, 3, SessionKind.UpperStrength, 50, 6.5m);
+        var upper = Made("upper", 2, 3, SessionKind.UpperStrength, 50, 6.5m, DaySlot.Evening) with { Start = new(18, 15) };
         var after = Plans.After(season, [new SetSession(stands), new SetSession(upper), new SetSession(Made("late", 2, 5, SessionKind.LowerStrength))]);
         var edits = WeekEdits.Of(after, Seasons.Team, Of(after, 2), (kind, key) => $"{kind}-{key.Replace(' ', '-')}");
         Assert.Equal("late", Assert.Single(edits.OfType<RemoveSession>()).Session.Text);
         Assert.Equal(stands.Doses, edits.OfType<SetSession>().FirstOrDefault(edit => edit.Session.Id == stands.Id && edit.Session.Minutes == stands.Minutes)?.Session.Doses ?? after.Session(stands.Id)!.Doses);
-        Assert.All(edits.OfType<SetSession>().Where(edit => edit.Session.Id == upper.Id), edit => Assert.Equal(upper.Rpe, edit.Session.Rpe));
+        Assert.All(edits.OfType<SetSession>().Where(edit => edit.Session.Id == upper.Id), edit => Assert.Equal((upper.Rpe, upper.Slot, upper.Start), (edit.Session.Rpe, edit.Session.Slot, edit.Session.Start)));
     }
 
     /// <summary>A week that asks for speed has a dose of ours that is counted, not one asked of practice alone (sprint-exposure-gap).</summary>
