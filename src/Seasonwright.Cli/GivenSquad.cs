@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Core.Squad;
@@ -25,17 +26,20 @@ internal sealed record GivenSquad(string? File, string? AnswersFile)
         var exit = ListFiles.Tell(list.Name, list.Questions, list.Problems, isBlocked: false, answers, terminal);
         if (list.HeldBack.Count > 0) terminal.Complain("squad.held", string.Join(", ", list.HeldBack.Select(held => held.Where)));
         var ids = new NaturalIds(season.Id);
-        return ([.. list.Taken.Select(row => PlayerOf(row, season, setup, ids))], exit);
+        ValueList<SeasonId> grouped = list.Taken.Any(row => season.Groups.Any(group => IsCalled(group, row.Group))) ? [season.Id] : [];
+        return ([.. list.Taken.Select(row => PlayerOf(row, season, setup, ids, grouped))], exit);
     }
 
+    private static bool IsCalled(GroupLine group, string? name) => string.Equals(group.Name.Trim(), name?.Trim(), StringComparison.OrdinalIgnoreCase);
+
     /// <summary>With the team all season, and in the season's group that the list calls by its name.</summary>
-    private static Player PlayerOf(SquadRow row, Season season, Setup setup, NaturalIds ids)
+    private static Player PlayerOf(SquadRow row, Season season, Setup setup, NaturalIds ids, ValueList<SeasonId> grouped)
     {
         var id = new PersonId(ids.Of("athlete", row.Line.ToString(CultureInfo.InvariantCulture)));
         var first = season.Days!.Value.First;
         return new Player(
             new Athlete(id, row.Family, row.Given, row.Number, row.Positions, row.Born, null),
             [new Membership(id, setup.Id, first, null, LeadingDays.None)], [], [], [],
-            [.. season.Groups.Where(group => string.Equals(group.Name.Trim(), row.Group?.Trim(), StringComparison.OrdinalIgnoreCase)).Select(group => new GroupPlace(id, season.Id, group.Id, first, null))]);
+            [.. season.Groups.Where(group => IsCalled(group, row.Group)).Select(group => new GroupPlace(id, season.Id, group.Id, first, null))], grouped);
     }
 }

@@ -22,6 +22,16 @@ public sealed class NaturalIds(SeasonId season)
     /// <returns>32 lower-case hexadecimal digits.</returns>
     public string Of(string kind, params ReadOnlySpan<string> key) => Hash([season.Text, kind, .. key]);
 
+    /// <summary>The id of a session that its season does not have yet: of several with one key the first that is free.</summary>
+    /// <param name="isFree">Of those that the season has: whether it may be made anew, since it goes.</param>
+    public SessionId Session(Season season, Func<SessionId, bool> isFree, params ReadOnlySpan<string> key)
+    {
+        for (var number = 1; ; number++)
+            if (new SessionId(Of("session", [.. key, Text(number)])) is var id && (season.Session(id) is null || isFree(id))) return id;
+    }
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+
     private static string Text(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static string Hash(params ReadOnlySpan<string> parts)

@@ -10,7 +10,8 @@ namespace Seasonwright.Core.Rules;
 /// <summary>A season as rules see it: its weeks with all they ask for, its matches in order, its absences.</summary>
 internal sealed class Plan
 {
-    private const int FewestDays = 4;
+    /// <summary>A week of fewer days is none to compare by.</summary>
+    public const int FewestDays = 4;
 
     private readonly ImmutableArray<int> sinceAbsence;
 

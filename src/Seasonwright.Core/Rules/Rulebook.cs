@@ -115,12 +115,13 @@ public static class Rulebook
     public static Rule? Find(string id) => All.FirstOrDefault(rule => rule.Id == id);
 
     /// <summary>Free days of a week for one athlete, as the rules count them: no session, match, test or long travel.</summary>
-    /// <param name="group">Whose; null for an athlete of no group.</param>
+    /// <param name="group">Whose; null for the athlete who has the most.</param>
     /// <returns>Null while the week is not laid out.</returns>
     public static int? FreeDays(Season season, Setup setup, SeasonWeek week, GroupId? group)
     {
         var plan = new Plan(season, setup);
-        var athlete = new AthleteDays(season.Days!.Value, season.Groups.FirstOrDefault(line => line.Id == group), plan.Sessions);
+        var whose = group ?? Loads.AthleteSessions.WhoHasMost(season, week);
+        var athlete = new AthleteDays(season.Days!.Value, season.Groups.FirstOrDefault(line => line.Id == whose), plan.Sessions);
         return new FreeDays(plan, athlete, new Figures(OfWeek.FullRestDayMissing.Rule.Id, setup).Number(OfWeek.FullRestDayMissing.TravelCountsH)).Count(week.Days.First, week.Days.Last);
     }
 

@@ -37,6 +37,8 @@ public sealed record ComingBack(DateOnly Day, Absence Absence, DaySpan Counted, 
         {
             (null, _) or (_, null) => BackAdvice.Ask,
             ({ } there, { } here) when there.Au > here.Au * More => BackAdvice.Lighter,
+            // Whoever is restricted begins as whoever restricted it says.
+            _ when Enumerable.Range(0, Days).Any(ahead => player.StandingOn(day.AddDays(ahead)).Availability.State != AvailabilityState.Full) => BackAdvice.Ask,
             ({ } there, { } here) when there.Au < here.Au * Less => BackAdvice.More,
             _ => BackAdvice.AsSquad,
         };

@@ -7,9 +7,10 @@ namespace Seasonwright.Core.Squad;
 /// <param name="Reports">In the order they were written down.</param>
 /// <param name="Absences">The earliest first.</param>
 /// <param name="Weighings">The earliest first.</param>
+/// <param name="Grouped">Seasons of which it is told who of the squad is in which group: who has no place there is in none.</param>
 /// <param name="Groups">In which groups of which seasons, the earliest first.</param>
 public sealed record Player(
-    Athlete Athlete, ValueList<Membership> Memberships, ValueList<AvailabilityReport> Reports, ValueList<Absence> Absences, ValueList<WeighIn> Weighings, ValueList<GroupPlace> Groups)
+    Athlete Athlete, ValueList<Membership> Memberships, ValueList<AvailabilityReport> Reports, ValueList<Absence> Absences, ValueList<WeighIn> Weighings, ValueList<GroupPlace> Groups, ValueList<SeasonId> Grouped)
 {
     /// <summary>Days for which an absence that is over is still told of: who comes back may bring load along. Common practice, no source.</summary>
     public const int BackDays = 14;
@@ -38,7 +39,7 @@ public sealed record Player(
 
     /// <summary>
     /// The sessions of a season's day that are the person's while they are with the team: those for everyone and those for a group
-    /// they are in then. Whose groups of the season nobody told sees the sessions of all.
+    /// they are in then. While nobody told who of the squad is in which group, everybody sees the sessions of all.
     /// </summary>
     /// <returns>By start, cancelled ones included.</returns>
     public IEnumerable<Session> SessionsOn(Season season, TeamId team, DateOnly day)
@@ -46,6 +47,6 @@ public sealed record Player(
         if (season.WeekOf(day) is not { } week || WhereOn(team, day) != Whereabouts.WithTeam) return [];
         var told = Groups.Where(place => place.Season == season.Id).ToList();
         return season.SessionsIn(week).Where(session => session.Day == day
-            && (session.Groups is null || told.Count == 0 || told.Exists(place => place.Contains(day) && session.IsFor(place.Group))));
+            && (session.Groups is null || told.Count == 0 && !Grouped.Contains(season.Id) || told.Exists(place => place.Contains(day) && session.IsFor(place.Group))));
     }
 }

@@ -59,7 +59,7 @@ internal static class DemoSquad
                 ? [new(id, team, first, null, LeadingDays.None), new(id, team, first, null, new([DayOfWeek.Tuesday, DayOfWeek.Thursday], []), "Second team")]
                 : [new(id, team, first, null, LeadingDays.None)];
             yield return new Player(athlete, memberships, Reports(calendar, id, family, by), Absences(calendar, id, family), [new(Named(calendar, "weighing", family), id, first, new(kilograms, BodyMassUnit.Kilogram), At(first, 8, 30))],
-                trained <= RookieYears ? [new(id, DemoBirth.Id, DemoRows.RookiesId(calendar), first, null)] : []);
+                trained <= RookieYears ? [new(id, DemoBirth.Id, DemoRows.RookiesId(calendar), first, null)] : [], [DemoBirth.Id]);
         }
     }
 

@@ -11,9 +11,13 @@ public static class Roster
 {
     /// <summary>Everybody who is or was in a team, in order of coming.</summary>
     /// <exception cref="StoreTrouble">The disk or the file refuses.</exception>
-    public static async Task<ValueList<Player>> RosterAsync(this Workspace workspace, TeamId team) =>
-        (await workspace.Folder.Athletes.OfAsync(StreamIds.Of(team))).Select(file => new Player(file.Athlete,
-            file.Memberships.ToValueList(), file.Reports.ToValueList(), file.Absences.ToValueList(), file.Weighings.ToValueList(), file.Groups.ToValueList())).ToValueList();
+    public static async Task<ValueList<Player>> RosterAsync(this Workspace workspace, TeamId team)
+    {
+        var files = await workspace.Folder.Athletes.OfAsync(StreamIds.Of(team));
+        var grouped = files.SelectMany(file => file.Groups).Select(place => place.Season).Distinct().ToValueList();
+        return files.Select(file => new Player(file.Athlete,
+            file.Memberships.ToValueList(), file.Reports.ToValueList(), file.Absences.ToValueList(), file.Weighings.ToValueList(), file.Groups.ToValueList(), grouped)).ToValueList();
+    }
 
     /// <summary>Somebody of a team; null where nobody of it has this id.</summary>
     internal static async Task<Player?> PlayerAsync(this Workspace workspace, TeamId team, PersonId person) =>

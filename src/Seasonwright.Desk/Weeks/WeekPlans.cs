@@ -21,14 +21,19 @@ public static class WeekPlans
         var proposal = WeekProposals.Of(WeekProblem.Of(season, setup, week, today), cancel);
         var ids = new NaturalIds(season.Id);
         var edits = WeekEdits.Of(season, setup, proposal, (kind, key) => ids.Of(kind, key));
-        var practices = proposal.Problem.Given.Where(session => session.IsAssumed).Select(session => (Session: session, Day: proposal.Problem.Days[session.Day].Date))
-            .Select((one, at) => (SeasonEdit)new SetSession(new Session(new(ids.Of("practice", one.Day.ToString("O", CultureInfo.InvariantCulture), $"{one.Session.Slot}", at.ToString(CultureInfo.InvariantCulture))), one.Day, one.Session.Slot, SessionKind.Practice, new Minutes(one.Session.Minutes), new Rpe(one.Session.Rpe)))).ToValueList();
+        var practices = proposal.Problem.Given.Where(session => session.IsAssumed && !proposal.Problem.Days[session.Day].IsPast).Select(session => (Session: session, Day: proposal.Problem.Days[session.Day].Date))
+            .Select((one, at) => (SeasonEdit)new SetSession(new Session(ids.Session(season, _ => false, "practice", $"{one.Day:yyyy-MM-dd}", $"{one.Session.Slot}", at.ToString(CultureInfo.InvariantCulture)), one.Day, one.Session.Slot, SessionKind.Practice, new Minutes(one.Session.Minutes), new Rpe(one.Session.Rpe)))).ToValueList();
         return new(proposal, edits, practices, Decider.After(season, [.. edits, .. practices]));
     }
 
-    /// <summary>What keeps one of our sessions from another place, for whomever it is; nothing for one that is not ours to place.</summary>
-    public static ValueList<WeekReason> WhyNot(Season season, Setup setup, SeasonWeek week, DateOnly today, SessionId session, DateOnly day, DaySlot slot) =>
-        season.Session(session) is { } asked && week.Days.Contains(day) ? Against(Views(season, setup, week, today, asked.Groups), session, day.DayNumber - week.Days.First.DayNumber, slot) : [];
+    /// <summary>What keeps one of our sessions from a place in any week of the season, for whomever it is; nothing for one that is not ours to place.</summary>
+    /// <param name="moved">As it would lie there.</param>
+    public static ValueList<WeekReason> WhyNot(Season season, Setup setup, DateOnly today, Session moved)
+    {
+        // What cannot be done at all is refused when it is tried.
+        if (season.WeekOf(moved.Day) is not { } week || Decider.Decide(season, new SetSession(moved)) is not Accepted accepted) return [];
+        return Against(Views(season.With(accepted.Step), setup, week, today, moved.Groups), moved.Id, moved.Day.DayNumber - week.Days.First.DayNumber, moved.Slot);
+    }
 
     /// <summary>
     /// Our sessions that cannot stay where they are, for instance since practice moved onto their day: each with why, and where it goes. The hardest first, each to the
@@ -37,6 +42,7 @@ public static class WeekPlans
     public static ValueList<GivenWay> GivesWay(Season season, Setup setup, SeasonWeek week, DateOnly today)
     {
         List<GivenWay> given = [];
+        if (season.IsLocked(week.Id)) return given.ToValueList();
         var now = season;
         while (Troubled(now, setup, week, today).FirstOrDefault(one => given.TrueForAll(known => known.Was.Id != one.Was.Id)) is { Was: { } was, Views: { } views, Why: { } why })
         {

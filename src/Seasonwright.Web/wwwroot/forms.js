@@ -35,7 +35,8 @@ export function editsOf(form, gaps, newId, fields = form.elements) {
 
 // An object of which nothing was filled in is not there: "no condition" rather than an empty one.
 function prune(value) {
-  if (Array.isArray(value)) return value.map(prune).filter(part => part !== null);
+  // So is a list of which nothing is left.
+  if (Array.isArray(value)) { const parts = value.map(prune).filter(part => part !== null); return parts.length || !value.length ? parts : null; }
   if (!value || typeof value !== 'object') return value;
   const parts = Object.entries(value).map(([key, part]) => [key, prune(part)]);
   return parts.some(([, part]) => part !== null && part !== undefined) ? Object.fromEntries(parts) : null;

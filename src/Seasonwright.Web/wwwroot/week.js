@@ -24,8 +24,8 @@ export function start(page, live) {
   const send = (edits, on, draft) => edits.length && gestures.edit(edits, on ?? 'season', draft);
 
   page.addEventListener('click', event => {
-    const act = event.target.closest('[data-act]')?.dataset.act;
-    if (act) { ({ undo: () => gestures.undo(), redo: () => gestures.redo(), again: () => gestures.again(), drop: rest })[act]?.(); return; }
+    const { act, on } = event.target.closest('[data-act]')?.dataset ?? {};
+    if (act) { ({ undo: () => gestures.undo(on), redo: () => gestures.redo(on), again: () => gestures.again(), drop: rest })[act]?.(); return; }
     const moves = event.target.closest('button[data-moves]');
     if (moves) { shows = moves.dataset.shows ?? null; move(moves.dataset.moves, moves.dataset.day, moves.dataset.slot); return; }
     const button = event.target.closest('button[data-edit]');
@@ -45,7 +45,7 @@ export function start(page, live) {
   new MutationObserver(() => restoreDrafts(page)).observe(page.querySelector('.panel'), { childList: true, subtree: true });
   restoreDrafts(page);
 
-  const move = (id, day, slot) => live.invokeMethodAsync('Move', id, day, slot).then(edits => send(edits)).catch(() => {});
+  const move = (id, day, slot) => live.invokeMethodAsync('Move', id, day, slot).then(edits => { if (!edits.length) shows = focuses = null; send(edits); }).catch(() => {});
 
   // ---- keys: a session that has the focus goes a day or a part of the day with Alt and an arrow, and away with Delete -----
 

@@ -64,6 +64,10 @@ public class ComingBackTests
     public void A_restriction_stays_what_it_is()
     {
         var player = Ida.AwayFor(AbsenceKind.NationalTeam, Away, OutsideLoad.Of(new Minutes(90), new Rpe(6))).Reported(Availability.Out, Plans.Day(2, 2));
+        Assert.Equal(BackAdvice.Lighter, Back(2, player)!.Advice);
+        // Less than the squad did, and restricted: no word of adding anything.
+        foreach (var standing in new[] { Availability.Out, Availability.Modified(Restrictions.None) })
+            Assert.Equal(BackAdvice.Ask, Back(2, Ida.AwayFor(AbsenceKind.NationalTeam, Away, OutsideLoad.Of(new Load(10))).Reported(standing, Plans.Day(2, 2)))!.Advice);
         Assert.All(Back(2, player)!.First.Where(fit => fit.Session.Day == Plans.Day(2, 2)), fit => Assert.Equal(FitKind.NotAtAll, fit.Kind));
     }
 

@@ -31,6 +31,7 @@ public class PlayerDayTests
     public void Of_whom_no_group_is_told_every_groups_sessions_are_shown()
     {
         Assert.Equal("Power LowerStrength UpperStrength Practice", Kinds(On(Ida, Tuesday)));
+        Assert.Equal("Power Practice", Kinds(On(Ida with { Grouped = [new("s")] }, Tuesday)));
         Assert.Equal("Power Practice", Kinds(On(Ida.InGroup("A", Plans.Monday.AddDays(7)), Tuesday)));
         Assert.Equal("Power Practice", Kinds(On(Ida.InGroup("A", Plans.Monday.AddDays(-7), Plans.Monday), Tuesday)));
         Assert.Equal("Power LowerStrength Practice", Kinds(On(Ida.InGroup("A", Plans.Monday, Tuesday), Tuesday)));

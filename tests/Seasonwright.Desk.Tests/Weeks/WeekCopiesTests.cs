@@ -48,17 +48,17 @@ public class WeekCopiesTests
         Assert.Equal((6, 1), (copy.Comes, copy.Goes));
     }
 
-    /// <summary>A week of the season's with a day behind, a closed day and a match on a day of practice.</summary>
+    /// <summary>A week of the season's with a day behind, a closed day and a match on one of three days, whatever lies there.</summary>
     [Fact]
     public void What_has_no_place_is_left_out_and_told()
     {
         var first = Nineteen.Days.First;
         var season = Decider.After(Demo.Season, [
             new SetEvent(new Event(new("shut"), EventKind.RoomClosed, "Hall closed", DaySpan.Of(first.AddDays(2)), Training: new Percent(0))),
-            new SetMatch(new Match(new("cup"), first.AddDays(3)))]);
+            new SetMatch(new Match(new("cup"), first.AddDays(1), first.AddDays(3)))]);
         var copy = WeekCopies.Of(season, Nineteen, first.AddDays(1), LikeSixteen);
-        Assert.Equal([DayOfWeek.Monday, DayOfWeek.Wednesday, DayOfWeek.Thursday], copy.LeftOut.Select(session => session.Day.DayOfWeek).Distinct().Order());
-        Assert.Equal(3, copy.Comes);
+        Assert.Equal([DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday], copy.LeftOut.Select(session => session.Day.DayOfWeek).Distinct().Order());
+        Assert.Equal(1, copy.Comes);
     }
 
     [Fact]
@@ -82,6 +82,29 @@ public class WeekCopiesTests
         var after = Decider.After(season, WeekCopies.Of(season, Nineteen, Today, LikeSixteen).Edits);
         Assert.Equal(moved, after.Session(moved.Id));
         Assert.Equal(Lie(Demo.Season, Sixteen), Lie(after, Nineteen));
+    }
+
+    /// <summary>Of two practices one is removed and the other moved onto its day: both come again.</summary>
+    [Fact]
+    public void What_was_moved_inside_the_week_is_taken_for_what_it_lies_on()
+    {
+        var season = Decider.After(Demo.Season, WeekCopies.Of(Demo.Season, Nineteen, Today, LikeSixteen).Edits);
+        var practices = season.SessionsIn(Nineteen).Where(session => !session.IsOurs).ToList();
+        season = Decider.After(season, [new RemoveSession(practices[1].Id), new SetSession(practices[0] with { Day = practices[1].Day })]);
+        Assert.Equal(Lie(Demo.Season, Sixteen), Lie(Decider.After(season, WeekCopies.Of(season, Nineteen, Today, LikeSixteen).Edits), Nineteen));
+    }
+
+    [Fact]
+    public void What_was_moved_and_locked_or_done_stays_as_it_is()
+    {
+        var season = Decider.After(Demo.Season, WeekCopies.Of(Demo.Season, Nineteen, Today, LikeSixteen).Edits);
+        var (first, last) = (season.SessionsIn(Nineteen).First(session => !session.IsOurs), season.SessionsIn(Nineteen).Last(session => !session.IsOurs));
+        var locked = first with { Day = Nineteen.Days.Last, IsLocked = true };
+        var done = last with { Day = Nineteen.Days.First };
+        season = Decider.After(season, [new SetSession(locked), new SetSession(done)]);
+        var after = Decider.After(season, WeekCopies.Of(season, Nineteen, Nineteen.Days.First.AddDays(1), LikeSixteen).Edits);
+        Assert.Equal((locked, done), (after.Session(locked.Id), after.Session(done.Id)));
+        Assert.Equal(3 + 2, after.SessionsIn(Nineteen).Count(session => !session.IsOurs));
     }
 
     [Fact]

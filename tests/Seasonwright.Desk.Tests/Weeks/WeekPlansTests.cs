@@ -23,16 +23,44 @@ public class WeekPlansTests
     public void A_heavy_session_of_the_legs_may_not_lie_before_the_match()
     {
         var season = Done(Demo.Season, new SetSession(Lower));
-        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, Lower.Id, new(2027, 10, 22), DaySlot.Morning), reason => reason.Rule == "heavy-lower-before-match");
-        Assert.Empty(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, Lower.Id, new(2027, 10, 20), DaySlot.Morning));
+        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Today, Lower with { Day = new(2027, 10, 22), Slot = DaySlot.Morning }), reason => reason.Rule == "heavy-lower-before-match");
+        Assert.Empty(WeekPlans.WhyNot(season, Demo.Setup, Today, Lower with { Day = new(2027, 10, 20), Slot = DaySlot.Morning }));
     }
 
     [Fact]
     public void Practices_are_not_ours_to_place()
     {
         var practice = Demo.Season.SessionsIn(Sixteen).First(session => !session.IsOurs);
-        Assert.Empty(WeekPlans.WhyNot(Demo.Season, Demo.Setup, Sixteen, Today, practice.Id, new(2027, 10, 22), DaySlot.Morning));
+        Assert.Empty(WeekPlans.WhyNot(Demo.Season, Demo.Setup, Today, practice with { Day = new(2027, 10, 22), Slot = DaySlot.Morning }));
     }
+
+    /// <summary>Monday's legs a day earlier lie on the Sunday of the week before: asked there, the day before a match.</summary>
+    [Fact]
+    public void Over_the_edge_of_a_week_it_is_asked_in_the_other_one()
+    {
+        Session monday = Lower with { Day = Seventeen.Days.First };
+        var season = Done(Demo.Season, new SetSession(monday), new SetMatch(new Match(new("cup"), Seventeen.Days.First)));
+        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Today, monday with { Day = Seventeen.Days.First.AddDays(-1) }), reason => reason.Rule == "heavy-lower-before-match");
+    }
+
+    /// <summary>On Thursday no practice of Monday is put, and one that was taken and moved to another week stays there.</summary>
+    [Fact]
+    public void Assumed_practices_are_never_put_into_the_past_nor_brought_back()
+    {
+        var week = Demo.Season.Weeks[19];
+        var thursday = week.Days.First.AddDays(3);
+        Assert.All(WeekPlans.Propose(Demo.Season, Demo.Setup, week, thursday).Practices, edit => Assert.True(((SetSession)edit).Session.Day >= thursday));
+        var layout = WeekPlans.Propose(Demo.Season, Demo.Setup, week, Today);
+        var moved = layout.Season.SessionsIn(week).Where(session => !session.IsOurs).Select(session => session with { Day = session.Day.AddDays(7) }).ToList();
+        var season = Done(layout.Season, [.. moved.Select(session => new SetSession(session))]);
+        var again = WeekPlans.Propose(season, Demo.Setup, week, Today);
+        Assert.NotEmpty(again.Practices);
+        Assert.All(moved, session => Assert.Equal(session, again.Season.Session(session.Id)));
+    }
+
+    [Fact]
+    public void Nothing_gives_way_in_a_locked_week() =>
+        Assert.Empty(WeekPlans.GivesWay(Done(Demo.Season, new SetSession(Lower), new MoveMatch(Demo.Season.MatchesIn(Sixteen).Single().Id, new(2027, 10, 21)), new LockWeeks(Sixteen.Id, Sixteen.Id, true)), Demo.Setup, Sixteen, Today));
 
     [Fact]
     public void What_lies_well_stays() => Assert.All(new[] { Sixteen, Seventeen }, week => Assert.Empty(WeekPlans.GivesWay(Demo.Season, Demo.Setup, week, Today)));
@@ -58,17 +86,17 @@ public class WeekPlansTests
         var group = new GroupLine(new("rookies"), "Rookies");
         var late = Lower with { Id = new("late"), Day = new(2027, 10, 22), Groups = new([group.Id]) };
         var season = Done(Demo.Season, new SetGroup(group), new SetSession(late));
-        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, late.Id, late.Day, late.Slot), reason => reason.Rule == "heavy-lower-before-match");
+        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Today, late), reason => reason.Rule == "heavy-lower-before-match");
         var given = Assert.Single(WeekPlans.GivesWay(season, Demo.Setup, Sixteen, Today));
         Assert.Equal(late, given.Was);
         Assert.Contains(given.Why, reason => reason.Rule == "heavy-lower-before-match");
         // What everyone does is as near to a group's session as the group's own.
         var all = Lower with { Id = new("all"), Day = new(2027, 10, 19) };
         season = Done(Demo.Season, new SetGroup(group), new SetSession(all));
-        Assert.DoesNotContain(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, all.Id, all.Day, all.Slot), reason => reason.Rule == "heavy-session-spacing");
+        Assert.DoesNotContain(WeekPlans.WhyNot(season, Demo.Setup, Today, all), reason => reason.Rule == "heavy-session-spacing");
         season = Done(season, new SetSession(late with { Day = new(2027, 10, 20) }));
-        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, late.Id, new(2027, 10, 20), late.Slot), reason => reason.Rule == "heavy-session-spacing");
-        Assert.DoesNotContain(WeekPlans.WhyNot(season, Demo.Setup, Sixteen, Today, all.Id, all.Day, all.Slot), reason => reason.Rule == "heavy-session-spacing");
+        Assert.Contains(WeekPlans.WhyNot(season, Demo.Setup, Today, late with { Day = new(2027, 10, 20) }), reason => reason.Rule == "heavy-session-spacing");
+        Assert.DoesNotContain(WeekPlans.WhyNot(season, Demo.Setup, Today, all), reason => reason.Rule == "heavy-session-spacing");
     }
 
     /// <summary>Of a week whose practices nobody has put on days they are assumed, and can be taken along.</summary>

@@ -34,10 +34,14 @@ internal static class InjuryReturnRamp
         let back = ways.LastOrDefault(back => back.Back <= week.Days.Last)
         where back is not null
         let steps = figures.Numbers(back.DaysOut >= figures.Number(LongAwayDays) ? LongStep : Step)
-        let number = squad.Plan.WeekOf(back.Back) is { } first ? week.Number - first.Number + 1 : 0
+        let number = NumberOf(squad.Plan, back.Back, week)
         where number >= 1 && number <= steps.Count && squad.DaysOf(player, week).Any(day => day.IsThere)
         from look in Looks(squad, player, week, new Way(back, number, 100 * steps[number - 1]), figures)
         select look;
+
+    /// <summary>Which week of the way back a week is, from 1; 0 before it. A week of fewer than four days of it is not a step of its own.</summary>
+    private static int NumberOf(Plan plan, DateOnly back, PlanWeek week) => plan.WeekOf(back) is not { } first || week.Number < first.Number ? 0
+        : Math.Max(1, week.Number - first.Number + (first.Days.Last.DayNumber - back.DayNumber + 1 >= Plan.FewestDays ? 1 : 0));
 
     private static IEnumerable<Look> Looks(SquadPlan squad, Player player, PlanWeek week, Way way, Figures figures)
     {

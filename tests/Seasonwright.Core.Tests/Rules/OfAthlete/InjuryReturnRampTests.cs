@@ -14,6 +14,9 @@ public class InjuryReturnRampTests : SquadTable
     [InlineData("B60x6 B30 B43", "out5.1 full7.1", 8, "over warning 72")]
     [InlineData("B60x6 B30 B42 B51 B61", "out5.1 full7.1", 10, "over warning 102")]
     [InlineData("B60x6 B30 B42 B51 B60 B90", "out5.1 full7.1", 11, "NothingToCheck")]
+    // Back on a Sunday the first whole week has the first step, back on a Thursday the second.
+    [InlineData("B60x6 B30 B31", "out5.1 full7.7", 8, "over warning 52")]
+    [InlineData("B60x6 B30 B31", "out5.1 full7.4", 8, "Checked")]
     // Four weeks out have the longer form.
     [InlineData("B60x8 B24", "out5.1 full9.1", 9, "Checked")]
     [InlineData("B60x8 B30", "out5.1 full9.1", 9, "over warning 50")]
