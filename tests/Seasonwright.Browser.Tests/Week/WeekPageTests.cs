@@ -152,7 +152,9 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Saturday, with prevention Any phase, match on Saturday, like this week" })).ToBeDisabledAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Remove the typical week One match, Saturday" }).TapAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "One match, Saturday" })).ToHaveCountAsync(0);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).TapAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo a team change" }).TapAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "One match, Saturday" })).ToHaveCountAsync(2);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }).TapAsync();
         await Assertions.Expect(page.Locator(".session")).ToHaveCountAsync(7);
         Assert.Empty(window.Complaints);
     }
@@ -185,7 +187,7 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await Slot(page, 1, 2).Locator(".session").TapAsync();
         await page.Locator(".quick").GetByRole(AriaRole.Button, new() { Name = "To the morning" }).TapAsync();
         await Assertions.Expect(page.Locator(".day").Nth(1).Locator(".collides")).ToHaveTextAsync("Tires before the test: Practice");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).First.TapAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }).First.TapAsync();
 
         // Out of the week.
         await Slot(page, 0, 1).Locator(".session").TapAsync();
