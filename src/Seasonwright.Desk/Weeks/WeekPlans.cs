@@ -36,7 +36,7 @@ public static class WeekPlans
     }
 
     /// <summary>
-    /// Our sessions that cannot stay where they are, for instance since practice moved onto their day: each with why, and where it goes. The hardest first, each to the
+    /// Our sessions that cannot stay where they are, for instance since practice moved onto their day: each with why, and where it goes. The hardest first: shorter where that is enough, else to the
     /// nearest place within two days that nothing keeps it from; where there is none it does not take place. Those of a group give way for what the group does.
     /// </summary>
     public static ValueList<GivenWay> GivesWay(Season season, Setup setup, SeasonWeek week, DateOnly today)
@@ -47,7 +47,8 @@ public static class WeekPlans
         while (Troubled(now, setup, week, today).FirstOrDefault(one => given.TrueForAll(known => known.Was.Id != one.Was.Id)) is { Was: { } was, Views: { } views, Why: { } why })
         {
             var place = Places(week, today, was).FirstOrDefault(place => Against(views, was.Id, place.Day.DayNumber - week.Days.First.DayNumber, place.Slot).Count == 0);
-            var gone = place == default ? was with { IsCancelled = true } : was with { Day = place.Day, Slot = place.Slot, Start = place.Slot == was.Slot ? was.Start : null };
+            var gone = Shorter(was).FirstOrDefault(shorter => WhyNot(now, setup, today, shorter).Count == 0)
+                ?? (place == default ? was with { IsCancelled = true } : was with { Day = place.Day, Slot = place.Slot, Start = place.Slot == was.Slot ? was.Start : null });
             given.Add(new(was, gone, why));
             now = Decider.After(now, [new SetSession(gone)]);
         }
@@ -68,6 +69,12 @@ public static class WeekPlans
     /// <summary>What keeps a session from a place in the week of anybody who does it.</summary>
     private static ValueList<WeekReason> Against(List<WeekProposal> views, SessionId session, int day, DaySlot slot) =>
         views.SelectMany(view => view.Sessions.FirstOrDefault(one => one.Id == session) is { } placed ? WeekProposals.WhyNot(view, placed, day, slot) : []).Distinct().ToValueList();
+
+    /// <summary>The same session in fewer minutes, by fives, down to two thirds: what is left is still that session. Common practice, no source.</summary>
+    private static IEnumerable<Session> Shorter(Session session) =>
+        from minutes in Enumerable.Range(1, session.Minutes.Value / 15).Select(fives => session.Minutes.Value - 5 * fives)
+        where minutes >= Session.LeastMinutes && 3 * minutes >= 2 * session.Minutes.Value
+        select session with { Minutes = new(minutes) };
 
     private static IEnumerable<(DateOnly Day, DaySlot Slot)> Places(SeasonWeek week, DateOnly today, Session session) =>
         from day in week.Days.Days()
@@ -93,6 +100,6 @@ public static class WeekPlans
 public sealed record ProposedLayout(WeekProposal Proposal, ValueList<SeasonEdit> Edits, ValueList<SeasonEdit> Practices, Season Season);
 
 /// <summary>A session that gives way.</summary>
-/// <param name="Now">Elsewhere, or cancelled.</param>
+/// <param name="Now">Shorter, elsewhere, or cancelled.</param>
 /// <param name="Why">What keeps it from where it was.</param>
 public sealed record GivenWay(Session Was, Session Now, ValueList<WeekReason> Why);

@@ -46,10 +46,13 @@ public sealed class WeekPageTests(BrowserFixture browser)
         await page.Locator("[name='session.doses.1.quality']").CheckAsync();
         await page.FillAsync("[name='session.doses.1.sets']", "6");
         await page.FillAsync("[name='session.doses.1.top']", "82");
+        await page.FillAsync("[name='session.waves.0.name']", "Early");
+        await page.FillAsync("[name='session.waves.0.start']", "17:30");
         await window.AssertAccessibleAsync(".week-page");
         await page.Locator(".panel").GetByRole(AriaRole.Button, new() { Name = "Save" }).ClickAsync();
         await Assertions.Expect(Slot(page, 2, 1).Locator(".session")).ToContainTextAsync("18:30 · 40 min");
         await Assertions.Expect(page.Locator("[name='session.doses.1.sets']")).ToHaveValueAsync("6");
+        await Assertions.Expect(page.Locator("[name='session.waves.0.start']")).ToHaveValueAsync("17:30");
         await page.Locator(".panel-foot").GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync();
         await Assertions.Expect(page.Locator(".sum tr", new() { HasText = "Maximum strength" })).ToContainTextAsync("2 of");
         await Assertions.Expect(page.Locator("#message-text")).ToContainTextAsync("Added Practice, Thu 21 Oct 2027, afternoon");

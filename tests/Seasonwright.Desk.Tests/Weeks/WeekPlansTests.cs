@@ -58,6 +58,16 @@ public class WeekPlansTests
         Assert.All(moved, session => Assert.Equal(session, again.Season.Session(session.Id)));
     }
 
+    /// <summary>Friday's activation, the day before the match, a little longer than the day bears.</summary>
+    [Fact]
+    public void What_is_only_too_long_becomes_shorter_where_it_is()
+    {
+        var activation = Demo.Season.SessionsIn(Sixteen).Single(session => session.Kind == SessionKind.Activation);
+        var tooLong = Enumerable.Range(5, 20).Select(fives => activation with { Minutes = new(5 * fives) }).First(session => WeekPlans.WhyNot(Demo.Season, Demo.Setup, Today, session).Count > 0);
+        var given = Assert.Single(WeekPlans.GivesWay(Done(Demo.Season, new SetSession(tooLong)), Demo.Setup, Sixteen, Today));
+        Assert.Equal(tooLong with { Minutes = new(tooLong.Minutes.Value - 5) }, given.Now);
+    }
+
     [Fact]
     public void Nothing_gives_way_in_a_locked_week() =>
         Assert.Empty(WeekPlans.GivesWay(Done(Demo.Season, new SetSession(Lower), new MoveMatch(Demo.Season.MatchesIn(Sixteen).Single().Id, new(2027, 10, 21)), new LockWeeks(Sixteen.Id, Sixteen.Id, true)), Demo.Setup, Sixteen, Today));
