@@ -105,7 +105,8 @@ internal sealed class SquadSay(LocaleSettings locale, DateOnly today, TimeZoneIn
 
     private string Written(DateOnly day) => season?.Contains(day) == false ? day.Long(locale) : day.Short(locale);
 
-    private string Clock(DateTimeOffset instant) => Local(instant).ToString("HH:mm", CultureInfo.InvariantCulture);
+    /// <summary>"07:03", where the team is.</summary>
+    public string Clock(DateTimeOffset instant) => Local(instant).ToString("HH:mm", CultureInfo.InvariantCulture);
 
     private DateTime Local(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, zone).DateTime;
 }
