@@ -37,7 +37,7 @@ internal static class WeekReading
         var usual = season.PracticesOf(week.Id) is { } entered ? setup.UsualWeek.Practices.LoadOf(entered).Au : PracticeOf(season, problem, planned, kind, target);
         var slot = UsualSlot(season);
         var dated = sessions.Where(session => !session.IsOurs).Select(session => WeekSession.Of(session, setup, first)).ToList();
-        var restBy = RestBy(season, week, matchDays, group);
+        var restBy = RestBy(season, limits, week, matchDays, group);
         if (!season.SessionsIn(week).Any(session => !session.IsOurs)) dated = AssumedPractices.Of(season, setup, week, days, usual, slot, limits, restBy);
         var around = Mine(season, season.AllSessions.Where(session => !session.IsCancelled && (session.Day < first && session.Day >= first.AddDays(-Beside) || session.Day > week.Days.Last && session.Day <= week.Days.Last.AddDays(Beside))), group);
         var given = dated.Concat(sessions.Where(session => session.IsOurs && !IsOpen(session)).Concat(around).Select(session => WeekSession.Of(session, setup, first))).ToValueList();
@@ -64,7 +64,7 @@ internal static class WeekReading
             OpenMatches = open.Count(match => week.Days.Contains(match.Days!.Value.First)),
             IsBack = IsBack(season, problem, week, kind),
             SprintBy = SprintBy(season, first, group),
-            RestFrom = RestFrom(season, week, matchDays, group),
+            RestFrom = RestFrom(season, limits, week, matchDays, group),
         };
     }
 
@@ -140,24 +140,28 @@ internal static class WeekReading
         .OrderByDescending(slot => slot.Count()).ThenByDescending(slot => slot.Key).Select(slot => (DaySlot?)slot.Key).FirstOrDefault() ?? DaySlot.Evening;
 
     /// <summary>full-rest-day-missing, over the week's edge: where the days before are laid out, the next free day is due seven days after the last.</summary>
-    private static int? RestBy(Season season, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group)
+    private static int? RestBy(Season season, WeekLimits limits, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group)
     {
         var before = Enumerable.Range(1, 6).Select(back => week.Days.First.AddDays(-back)).ToList();
         var trained = Mine(season, season.AllSessions.Where(session => !session.IsCancelled && before.Contains(session.Day)), group).Select(session => session.Day).ToHashSet();
         if (trained.Count == 0) return null;
-        var free = before.FindIndex(day => !trained.Contains(day) && !matchDays.Contains(day));
+        var free = before.FindIndex(day => !trained.Contains(day) && IsFree(season, limits, matchDays, day));
         return free < 0 ? 0 : 6 - free;
     }
 
     /// <summary>full-rest-day-missing, where the days after are laid out: the last free day is due at most seven days before the next one.</summary>
-    private static int? RestFrom(Season season, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group)
+    private static int? RestFrom(Season season, WeekLimits limits, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group)
     {
         var after = Enumerable.Range(1, 6).Select(week.Days.Last.AddDays).ToList();
         var trained = Mine(season, season.AllSessions.Where(session => !session.IsCancelled && after.Contains(session.Day)), group).Select(session => session.Day).ToHashSet();
         if (trained.Count == 0) return null;
-        var free = after.FindIndex(day => !trained.Contains(day) && !matchDays.Contains(day));
+        var free = after.FindIndex(day => !trained.Contains(day) && IsFree(season, limits, matchDays, day));
         return Math.Max(0, week.Days.Length + (free < 0 ? 6 : free) - 7);
     }
+
+    /// <summary>A day outside the week without match, test or long journey.</summary>
+    private static bool IsFree(Season season, WeekLimits limits, ImmutableArray<DateOnly> matchDays, DateOnly day) =>
+        !matchDays.Contains(day) && !season.TestDays.Any(test => test.Day == day) && TravelOf(season, limits, day) is (WeekTravel.None or WeekTravel.After);
 
     /// <summary>sprint-exposure-gap: the next dose is due so many days after the last one, as far as it is known.</summary>
     private static int? SprintBy(Season season, DateOnly first, GroupId? group)

@@ -48,6 +48,18 @@ public class WeekCoachTests
         Assert.Contains(Read(Plans.After(season, [new SetSession(legs with { Groups = new([new("k"), new("r")]) })])).Standing, session => session.Id == legs.Id);
     }
 
+    /// <summary>full-rest-day-missing: Sunday was free but for a bus of seven hours, or a test, and six days before it were trained: a free day is due at once.</summary>
+    [Fact]
+    public void A_day_of_a_long_journey_or_a_test_before_the_week_was_no_rest()
+    {
+        var season = Plans.Of("CO: C240 C240", [.. Enumerable.Range(1, 6).Select(day => Practice(1, day))]);
+        Assert.Equal(6, Read(season, 2).RestBy);
+        Leg bus = new(Plans.Day(1, 7), "A", "B", new(9, 0), new(16, 0));
+        Assert.Equal(0, Read(Plans.After(season, [new SetEvent(new Event(new("t"), EventKind.Travel, "Bus", DaySpan.Of(bus.Day), Legs: [bus]))]), 2).RestBy);
+        Assert.Equal(6, Read(Plans.After(season, [new SetEvent(new Event(new("t"), EventKind.Travel, "Bus", DaySpan.Of(bus.Day), Legs: [bus with { Arrives = new(12, 0) }]))]), 2).RestBy);
+        Assert.Equal(0, Read(Plans.After(season, [new SetTestDay(new TestDay(new("d"), Plans.Day(1, 7), "Jump"))]), 2).RestBy);
+    }
+
     /// <summary>A first week back after a fortnight off: general work on the first day, sprints and intervals from the third, each once, and four sets at most for the legs.</summary>
     [Fact]
     public void A_first_week_back_begins_with_general_work()
