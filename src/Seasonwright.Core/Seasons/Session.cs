@@ -42,6 +42,9 @@ public sealed record Session(
     /// <summary>When it begins as far as that is known.</summary>
     public TimeOnly Begins => Start ?? Slot.UsualStart();
 
+    /// <summary>The same session elsewhere; in another part of the day its time is no longer known.</summary>
+    public Session MovedTo(DateOnly day, DaySlot slot) => this with { Day = day, Slot = slot, Start = slot == Slot ? Start : null };
+
     /// <summary>Whether somebody would have to be in both at one time. Without a known start nobody can tell.</summary>
     public bool Meets(Session other) => !IsCancelled && !other.IsCancelled && Day == other.Day && Start is { } mine && other.Start is { } its
         && mine.ToTimeSpan() < its.ToTimeSpan() + TimeSpan.FromMinutes(other.Minutes.Value) && its.ToTimeSpan() < mine.ToTimeSpan() + TimeSpan.FromMinutes(Minutes.Value)

@@ -23,22 +23,26 @@ public sealed record PlayerDay(DateOnly Day, Whereabouts Where, Standing Standin
     public Load? Total => IsAway ? Outside : Team;
 
     /// <param name="setup">Of the season's team.</param>
-    public static PlayerDay Of(Player player, Season season, Setup setup, DateOnly day)
+    public static PlayerDay Of(Player player, Season season, Setup setup, DateOnly day) =>
+        Of(player, season, setup, day, season.WeekOf(day) is { } week ? Known(season, setup, week).ElementAt(day.DayNumber - week.Days.First.DayNumber) : null);
+
+    /// <summary>Every day of a week.</summary>
+    public static ImmutableArray<PlayerDay> Of(Player player, Season season, Setup setup, SeasonWeek week) =>
+        [.. week.Days.Days().Zip(Known(season, setup, week), (day, load) => Of(player, season, setup, day, load))];
+
+    /// <param name="load">What the day loads the squad; null while that is not known.</param>
+    private static PlayerDay Of(Player player, Season season, Setup setup, DateOnly day, DayLoad? load)
     {
         var (standing, where) = (player.StandingOn(day), player.WhereOn(setup.Id, day));
         var fits = SessionFit.OfDay(player.SessionsOn(season, setup.Id, day), standing.Availability);
         var made = new PlayerDay(day, where, standing, fits, Load.Zero, Absence.OutsideLoadOn(player.Absences, day));
-        return made.IsThere ? made with { Team = TeamOn(season, setup, day, fits) } : made;
+        return made.IsThere ? made with { Team = load is null ? null : fits.Aggregate((Load?)load.Match, (sum, fit) => sum + fit.Load) } : made;
     }
 
-    /// <summary>Every day of a week.</summary>
-    public static ImmutableArray<PlayerDay> Of(Player player, Season season, Setup setup, SeasonWeek week) => [.. week.Days.Days().Select(day => Of(player, season, setup, day))];
-
-    /// <summary>A day with nothing on it loads nothing only in a week that is laid out.</summary>
-    private static Load? TeamOn(Season season, Setup setup, DateOnly day, ValueList<SessionFit> fits)
+    /// <summary>What each day of a week loads the squad. A day with nothing on it loads nothing only in a week that is laid out.</summary>
+    private static IEnumerable<DayLoad?> Known(Season season, Setup setup, SeasonWeek week)
     {
-        if (season.WeekOf(day) is not { } week || !season.SessionsIn(week).Any(session => session.IsOurs)) return null;
-        var load = DayLoad.Of(season, setup, week)[day.DayNumber - week.Days.First.DayNumber];
-        return load.Practice is null ? null : fits.Aggregate((Load?)load.Match, (sum, fit) => sum + fit.Load);
+        var isLaidOut = season.SessionsIn(week).Any(session => session.IsOurs);
+        return DayLoad.Of(season, setup, week).Select(load => isLaidOut && load.Practice is not null ? load : null);
     }
 }

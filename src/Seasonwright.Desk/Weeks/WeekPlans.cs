@@ -48,7 +48,7 @@ public static class WeekPlans
         {
             var place = Places(week, today, was).FirstOrDefault(place => Against(views, was.Id, place.Day.DayNumber - week.Days.First.DayNumber, place.Slot).Count == 0);
             var gone = Shorter(was).FirstOrDefault(shorter => WhyNot(now, setup, today, shorter).Count == 0)
-                ?? (place == default ? was with { IsCancelled = true } : was with { Day = place.Day, Slot = place.Slot, Start = place.Slot == was.Slot ? was.Start : null });
+                ?? (place == default ? was with { IsCancelled = true } : was.MovedTo(place.Day, place.Slot));
             given.Add(new(was, gone, why));
             now = Decider.After(now, [new SetSession(gone)]);
         }

@@ -139,29 +139,26 @@ internal static class WeekReading
     private static DaySlot UsualSlot(Season season) => season.AllSessions.Where(session => !session.IsOurs).GroupBy(session => session.Slot)
         .OrderByDescending(slot => slot.Count()).ThenByDescending(slot => slot.Key).Select(slot => (DaySlot?)slot.Key).FirstOrDefault() ?? DaySlot.Evening;
 
+    /// <summary>full-rest-day-missing looks at so many days.</summary>
+    private const int RestDays = 7;
+
     /// <summary>full-rest-day-missing, over the week's edge: where the days before are laid out, the next free day is due seven days after the last.</summary>
-    private static int? RestBy(Season season, WeekLimits limits, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group)
-    {
-        var before = Enumerable.Range(1, 6).Select(back => week.Days.First.AddDays(-back)).ToList();
-        var trained = Mine(season, season.AllSessions.Where(session => !session.IsCancelled && before.Contains(session.Day)), group).Select(session => session.Day).ToHashSet();
-        if (trained.Count == 0) return null;
-        var free = before.FindIndex(day => !trained.Contains(day) && IsFree(season, limits, matchDays, day));
-        return free < 0 ? 0 : 6 - free;
-    }
+    private static int? RestBy(Season season, WeekLimits limits, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group) =>
+        RestDays - 1 - Taken(season, limits, matchDays, group, back => week.Days.First.AddDays(-back));
 
     /// <summary>full-rest-day-missing, where the days after are laid out: the last free day is due at most seven days before the next one.</summary>
-    private static int? RestFrom(Season season, WeekLimits limits, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group)
-    {
-        var after = Enumerable.Range(1, 6).Select(week.Days.Last.AddDays).ToList();
-        var trained = Mine(season, season.AllSessions.Where(session => !session.IsCancelled && after.Contains(session.Day)), group).Select(session => session.Day).ToHashSet();
-        if (trained.Count == 0) return null;
-        var free = after.FindIndex(day => !trained.Contains(day) && IsFree(season, limits, matchDays, day));
-        return Math.Max(0, week.Days.Length + (free < 0 ? 6 : free) - 7);
-    }
+    private static int? RestFrom(Season season, WeekLimits limits, SeasonWeek week, ImmutableArray<DateOnly> matchDays, GroupId? group) =>
+        Taken(season, limits, matchDays, group, week.Days.Last.AddDays) is { } taken ? Math.Max(0, week.Days.Length + taken - RestDays) : null;
 
-    /// <summary>A day outside the week without match, test or long journey.</summary>
-    private static bool IsFree(Season season, WeekLimits limits, ImmutableArray<DateOnly> matchDays, DateOnly day) =>
-        !matchDays.Contains(day) && !season.TestDays.Any(test => test.Day == day) && TravelOf(season, limits, day) is (WeekTravel.None or WeekTravel.After);
+    /// <summary>How many days beside the week are taken by a session, match, test or long journey before one is free; null where none of them is laid out.</summary>
+    /// <param name="beside">The day so far from the week.</param>
+    private static int? Taken(Season season, WeekLimits limits, ImmutableArray<DateOnly> matchDays, GroupId? group, Func<int, DateOnly> beside)
+    {
+        var days = Enumerable.Range(1, RestDays - 1).Select(beside).ToList();
+        var trained = Mine(season, season.AllSessions.Where(session => !session.IsCancelled && days.Contains(session.Day)), group).Select(session => session.Day).ToHashSet();
+        return trained.Count == 0 ? null : days.TakeWhile(day => trained.Contains(day) || matchDays.Contains(day) || season.TestDays.Any(test => test.Day == day)
+            || TravelOf(season, limits, day) is WeekTravel.Long or WeekTravel.Arrival).Count();
+    }
 
     /// <summary>sprint-exposure-gap: the next dose is due so many days after the last one, as far as it is known.</summary>
     private static int? SprintBy(Season season, DateOnly first, GroupId? group)

@@ -19,9 +19,6 @@ internal static class SessionSay
 
     public static string NameOf(Season season, GroupId group) => season.Groups.FirstOrDefault(line => line.Id == group)?.Name ?? group.Text;
 
-    /// <summary>The same session elsewhere; in another part of the day its time is no longer known.</summary>
-    public static Session Moved(Session session, DateOnly day, DaySlot slot) => session with { Day = day, Slot = slot, Start = session.Slot == slot ? session.Start : null };
-
     /// <summary>Whom the sessions concern that are otherwise.</summary>
     public static string Everyone(Season before, Season now, DaySpan days)
     {
