@@ -179,3 +179,23 @@ public readonly record struct QualityId(string Text) : ISubject<QualityId>
 
     public override string ToString() => Text;
 }
+
+/// <summary>An exercise: of the book every team starts with, or a team's own.</summary>
+public readonly record struct ExerciseId(string Text) : ISubject<ExerciseId>
+{
+    public string Text { get; } = IdText.Check(Text);
+
+    public static ExerciseId Parse(string text) => new(text);
+
+    public override string ToString() => Text;
+}
+
+/// <summary>A workout: what is done in a session of the gym, built once.</summary>
+public readonly record struct WorkoutId(string Text) : ISubject<WorkoutId>
+{
+    public string Text { get; } = IdText.Check(Text);
+
+    public static WorkoutId Parse(string text) => new(text);
+
+    public override string ToString() => Text;
+}
