@@ -29,6 +29,8 @@ public sealed class Arbitrary(int seed)
         if (type == typeof(Percent)) return new Percent(random.Next(Percent.Most + 1));
         if (type == typeof(Minutes)) return new Minutes(random.Next(1441));
         if (type == typeof(Rpe)) return new Rpe(random.Next(21) / 2m);
+        if (type == typeof(Weight)) return new Weight(random.Next(1, 2_000) / 4m, (MassUnit)Value(typeof(MassUnit)));
+        if (type == typeof(Tempo)) return new Tempo(random.Next(1, 31), random.Next(31), random.Next(3) == 0 ? null : random.Next(31), random.Next(31));
         if (type == typeof(Only)) return default(Only);
         if (type == typeof(CellPlace)) return random.Next(2) == 0 ? CellPlace.Of(new WeekId(Id())) : CellPlace.Of((DateOnly)Value(typeof(DateOnly)));
         if (type == typeof(VersionNumber)) return new VersionNumber(random.Next(1, 1000));

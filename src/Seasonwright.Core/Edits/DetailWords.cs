@@ -73,6 +73,7 @@ internal static class DetailWords
         .. Named("detail.name", was.Name, now.Name),
         .. Told("detail.place", was.Place, now.Place, Text),
         .. Named("detail.for", was.Groups, now.Groups),
+        .. Named("detail.workout", was.Workout, now.Workout),
         .. Named("detail.doses", was.Doses, now.Doses),
         .. Named("detail.waves", was.Waves, now.Waves),
         .. Named("detail.lock", was.IsLocked, now.IsLocked),

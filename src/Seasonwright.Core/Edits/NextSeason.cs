@@ -8,7 +8,7 @@ namespace Seasonwright.Core.Edits;
 /// A new season from the last one: the plan moves by whole weeks until the week of the last season's first competition match
 /// is the week of the new one's. What recurs comes along, what happened once or follows from the matches stays behind:
 /// <list type="bullet">
-/// <item>Phases, blocks, load, emphasis, practices, groups, tracks with their cells, staff: as they are. Test days and cells by day shift.</item>
+/// <item>Phases, blocks, load, emphasis, practices, workouts, groups, tracks with their cells, staff: as they are. Test days and cells by day shift.</item>
 /// <item>Holidays, exams, camps and national-team windows: shifted and provisional, for their dates must be checked, and without
 /// place, part of the day, nights, journey and note, which were that year's. Those their list no longer holds stay behind.</item>
 /// <item>Journeys, tournaments, closed rooms and other events: behind. So are matches, sessions, notes, locks, ready marks, versions and accepted findings.</item>

@@ -15,6 +15,7 @@ public sealed record SetSession(Session Session) : SeasonEdit
         Check(draft, Session);
         foreach (var group in Session.Groups ?? [])
             if (draft.Find(SeasonFacets.Group, group) is null) draft.Refuse("group-unknown", $"group/{group}", group);
+        if (Session.Workout is { } workout && draft.Find(SeasonFacets.Workout, workout) is null) draft.Refuse("workout-unknown", $"workout/{workout}", workout);
         if (IsOneTooMany(draft)) draft.Refuse("session-day-full", $"session/{Session.Id}.day", Session.Day, Session.MostADay);
         draft.Set(SeasonFacets.Session, Session.Id, Session);
     }

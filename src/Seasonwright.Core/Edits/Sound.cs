@@ -46,6 +46,7 @@ public static class Sound
         Event item => item.Id.Text,
         TestDay test => test.Id.Text,
         Session session => session.Id.Text,
+        Workout workout => workout.Id.Text,
         Note note => note.Id.Text,
         Goal goal => goal.Id.Text,
         Track track => track.Id.Text,
@@ -66,6 +67,7 @@ public static class Sound
             case Event item: SetEvent.Check(draft, item); break;
             case TestDay test: SetTestDay.Check(draft, test); break;
             case Session session: SetSession.Check(draft, session); break;
+            case Workout workout: SetWorkout.Check(draft, workout); break;
             case Note note: SetNote.Check(draft, note); break;
             case Goal goal: SetGoal.Check(draft, goal); break;
             case Brief brief: SetBrief.Check(draft, brief); break;

@@ -199,3 +199,13 @@ public readonly record struct WorkoutId(string Text) : ISubject<WorkoutId>
 
     public override string ToString() => Text;
 }
+
+/// <summary>One exercise of a workout; it keeps its id wherever it is moved to.</summary>
+public readonly record struct WorkoutItemId(string Text) : ISubject<WorkoutItemId>
+{
+    public string Text { get; } = IdText.Check(Text);
+
+    public static WorkoutItemId Parse(string text) => new(text);
+
+    public override string ToString() => Text;
+}

@@ -93,6 +93,11 @@ public sealed class Season : IEquatable<Season>
     /// <summary>Sessions of a week, by day and start, cancelled ones included.</summary>
     public IEnumerable<Session> SessionsIn(SeasonWeek week) => sessionsByWeek.Value[week.Number];
 
+    /// <summary>By name.</summary>
+    public IEnumerable<Workout> Workouts => Facts.All(SeasonFacets.Workout).Select(workout => workout.Value).OrderBy(workout => workout.Name, StringComparer.OrdinalIgnoreCase).ThenBy(workout => workout.Id.Text, StringComparer.Ordinal);
+
+    public Workout? Workout(WorkoutId id) => Facts.Find(SeasonFacets.Workout, id);
+
     public IEnumerable<Note> Notes => Facts.All(SeasonFacets.Note).Select(note => note.Value).Where(note => Touches(note.Days)).OrderBy(note => note.Days);
 
     /// <summary>What is asked of a proposal.</summary>

@@ -12,6 +12,7 @@ namespace Seasonwright.Core.Seasons;
 /// <param name="Waves">Parts of the squad with a start of their own.</param>
 /// <param name="IsLocked">A proposal leaves it as it is.</param>
 /// <param name="IsCancelled">It was planned and does not take place.</param>
+/// <param name="Workout">What is done in it; null where nobody wrote it down.</param>
 public sealed record Session(
     SessionId Id,
     DateOnly Day,
@@ -26,7 +27,8 @@ public sealed record Session(
     ValueList<Dose>? Doses = null,
     ValueList<Wave>? Waves = null,
     bool IsLocked = false,
-    bool IsCancelled = false)
+    bool IsCancelled = false,
+    WorkoutId? Workout = null)
 {
     /// <summary>So many of one owner's sessions can one athlete have on a day.</summary>
     public const int MostADay = 3;

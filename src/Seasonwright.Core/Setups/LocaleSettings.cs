@@ -1,3 +1,5 @@
+using Seasonwright.Core.Quantities;
+
 namespace Seasonwright.Core.Setups;
 
 public enum DateOrder
@@ -11,12 +13,6 @@ public enum Paper
 {
     A4,
     Letter,
-}
-
-public enum MassUnit
-{
-    Kilogram,
-    Pound,
 }
 
 /// <summary>How a team writes and reads. Files and the command line stay ISO and invariant whatever stands here.</summary>

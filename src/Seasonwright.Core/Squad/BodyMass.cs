@@ -1,4 +1,5 @@
 using System.Globalization;
+using Seasonwright.Core.Quantities;
 
 namespace Seasonwright.Core.Squad;
 
@@ -8,8 +9,6 @@ public sealed record BodyMass
 {
     /// <summary>Kilograms that a player's body may have: from a small child to the heaviest athletes. Common practice, no source.</summary>
     public const decimal Least = 20, Most = 250;
-
-    private const decimal KilogramsInPound = 0.45359237m;
 
     /// <param name="poundsOver">Beside stones: the pounds over, 0 and below 14. Otherwise 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside <see cref="Least"/> to <see cref="Most"/> kg, or pounds over where they cannot be.</exception>
@@ -30,8 +29,8 @@ public sealed record BodyMass
     /// <summary>Exact.</summary>
     public decimal Kilograms => Unit switch
     {
-        BodyMassUnit.Pound => Amount * KilogramsInPound,
-        BodyMassUnit.Stone => (Amount * 14 + PoundsOver) * KilogramsInPound,
+        BodyMassUnit.Pound => Amount * Weight.KilogramsInPound,
+        BodyMassUnit.Stone => (Amount * 14 + PoundsOver) * Weight.KilogramsInPound,
         _ => Amount,
     };
 

@@ -10,7 +10,7 @@ public static class WeekCopies
 {
     /// <summary>
     /// What makes a week from today on like another, each session on the same day of the week. What is locked stays; what lies there otherwise goes. What
-    /// would fall on a match day that had no match, on a day that is closed, that the week does not have or that lies behind, and sessions for groups that this season does not have are left out.
+    /// would fall on a match day that had no match, on a day that is closed, that the week does not have or that lies behind, and sessions for groups that this season does not have are left out. A workout that this season does not have is left off.
     /// </summary>
     public static WeekCopy Of(Season season, SeasonWeek week, DateOnly today, TypicalWeek like)
     {
@@ -30,7 +30,7 @@ public static class WeekCopies
             }
             var there = standing.Find(other => (other.Day, other.Slot, other.Kind) == (day, session.Slot, session.Kind));
             if (there is not null) standing.Remove(there);
-            pairs.Add((session, session with { Day = day, Groups = whom, Waves = WavesFor(session, whom) }, there));
+            pairs.Add((session, session with { Day = day, Groups = whom, Waves = WavesFor(session, whom), Workout = session.Workout is { } workout && season.Workout(workout) is not null ? workout : null }, there));
         }
         // What goes may come again elsewhere in the week under its id; what stays, or lies behind or in another week, keeps it.
         var goes = standing.Where(session => !session.IsLocked).Select(session => session.Id).ToHashSet();

@@ -55,6 +55,7 @@ internal static class AnyEdit
         Kind(SessionIds.Select(id => new RemoveSession(id))),
         Kind(TestDayIds.Select(id => new RemoveTestDay(id))),
         Kind(TrackIds.Select(id => new RemoveTrack(id))),
+        Kind(WorkoutIds.Select(id => new RemoveWorkout(id))),
         Kind(Gen.Select(BlockIds, MaybeTexts, (block, name) => new RenameBlock(block, name))),
         Kind(Gen.Select(PhaseIds, MaybeTexts, (phase, name) => new RenamePhase(phase, name))),
         Kind(Gen.Select(Gen.Frequency((6, Gen.Int[1, 26]), (1, Gen.Int[-1, 62])), NewWeeks, (count, weeks) => new Resize(count, weeks))),
@@ -77,13 +78,14 @@ internal static class AnyEdit
         Kind(Gen.Select(WeekSpans, Gen.Nullable(AnyLoad), (weeks, load) => new SetWeekLoad(weeks.First, weeks.Last, load))),
         Kind(Gen.Select(WeekIds, MaybeTexts, (week, text) => new SetWeekNote(week, text))),
         Kind(Gen.Select(WeekIds, MaybeTexts, (week, text) => new SetPracticeWish(week, text))),
+        Kind(Workouts.Select(workout => new SetWorkout(workout))),
         Kind(Gen.Select(MatchIds, Gen.Enum<Outcome>(), (match, outcome) => new SettleMatch(match, outcome))),
         Kind(Gen.Select(AnyDay, Gen.Enum<DayOfWeek>(), ListOf(WeekIds, 3), TeamCards, (day, start, weeks, team) => new StartSeason(day, start, weeks, team))));
 
     public static readonly IReadOnlyDictionary<string, Gen<SetupEdit>> OfSetup = Named<SetupEdit>(
         Kind(QualityIds.Select(id => new RemoveQuality(id))),
         Kind(TypicalWeekIds.Select(id => new RemoveTypicalWeek(id))),
-        Kind(Gen.Select(Gen.Enum<DateOrder>(), Gen.Bool, Gen.Enum<DayOfWeek>(), Gen.Enum<Paper>(), Gen.Enum<MassUnit>(), AnyZone, (order, comma, start, paper, mass, zone) => new SetLocale(new LocaleSettings(order, comma, start, paper, mass, zone)))),
+        Kind(Gen.Select(Gen.Enum<DateOrder>(), Gen.Bool, Gen.Enum<DayOfWeek>(), Gen.Enum<Paper>(), Gen.Enum<Core.Quantities.MassUnit>(), AnyZone, (order, comma, start, paper, mass, zone) => new SetLocale(new LocaleSettings(order, comma, start, paper, mass, zone)))),
         Kind(Gen.Select(AnyMinutes, AnyRpe, AnyRpe, (minutes, rpe, friendly) => new SetMatchLoad(new MatchLoad(minutes, rpe, friendly)))),
         Kind(Gen.Select(QualityIds, Texts, Gen.Enum<QualityKind>(), Gen.Int[0, 9], (id, name, kind, place) => new SetQuality(new Quality(id, name, kind, place)))),
         Kind(Gen.Nullable(AnyLoad).Select(load => new SetReferenceWeek(load))),

@@ -78,6 +78,22 @@ internal static class AnyThing
 
     private static readonly Gen<Wave> Waves = Gen.Select(Texts, AnyTime, Gen.Nullable(GroupIds), (name, start, group) => new Wave(name, start, group));
 
+    private static readonly Gen<Effort> Efforts = Gen.Frequency(
+        (6, Gen.OneOf(Effort.Free, Effort.OfMax(72.5m), Effort.Reserve(2), new(EffortKind.Velocity, 0.45m, null, new Core.Quantities.Percent(20)), new(EffortKind.OfBodyMass, 50), new(EffortKind.Fixed, null, new Core.Quantities.Weight(45, Core.Quantities.MassUnit.Pound)))),
+        (1, Gen.Select(Gen.Enum<EffortKind>(), Gen.Nullable(Gen.Int[-1, 400].Select(n => n / 2m)), (kind, amount) => new Effort(kind, amount))));
+
+    private static readonly Gen<Prescription> Prescriptions = Gen.Select(Gen.Frequency((9, Gen.Int[1, 20]), (1, Gen.Int[-1, 21])), Gen.Frequency((9, Gen.Int[1, 100]), (1, Gen.Int[-1, 20_001])), Gen.Enum<WorkUnit>(), Efforts, Gen.Nullable(Gen.Const(new Core.Quantities.Tempo(3, 1, null, 0))),
+        (sets, amount, unit, effort, tempo) => new Prescription(sets, amount, unit, effort, tempo));
+
+    private static readonly Gen<WorkoutItem> WorkoutItems = Gen.Select(WorkoutItemIds, Gen.OneOf("back-squat", "goblet-squat", "own").Select(text => new ExerciseId(text)), Prescriptions, MaybeTexts, (id, exercise, prescription, note) => new WorkoutItem(id, exercise, prescription, note));
+
+    private static readonly Gen<WorkoutPart> WorkoutParts = Gen.Select(Gen.Enum<PartKind>(), ListOf(WorkoutItems, 3), Gen.Int[0, 905], (kind, items, rest) => new WorkoutPart(kind, items, rest));
+
+    private static readonly Gen<Progression> Progressions = Gen.Select(Gen.Enum<ProgressionKind>(), Gen.Int[0, 21].Select(n => n / 2m), Gen.Int[0, 5], Gen.Int[0, 2], (kind, percent, repetitions, sets) => new Progression(kind, percent, repetitions, sets));
+
+    public static readonly Gen<Workout> Workouts = Gen.Select(WorkoutIds, Texts, ListOf(WorkoutParts, 2), Progressions, Gen.Nullable(QualityIds), Gen.Null(ListOf(Gen.Select(WeekIds, WorkoutItemIds, Gen.Null(Prescriptions), (week, item, prescription) => new WorkoutCell(week, item, prescription)), 1)),
+        (id, name, parts, progression, quality, cells) => new Workout(id, name, parts, progression, quality, cells));
+
     private static readonly DateOnly Monday = new(2027, 8, 2);
 
     /// <summary>On few days, so that they meet: a day holds three of one owner's.</summary>
@@ -87,8 +103,8 @@ internal static class AnyThing
         Gen.Select(SessionIds, SessionDays, Gen.Enum<DaySlot>(), Gen.Enum<SessionKind>()),
         Gen.Select(Gen.Frequency((20, Gen.Int[5, 240]), (1, Gen.Int[0, 600])).Select(n => new Core.Quantities.Minutes(n)), AnyRpe, MaybeTexts, Gen.Nullable(AnyTime)),
         Gen.Select(MaybeTexts, Gen.Frequency((4, Gen.Const((ValueList<GroupId>?)null)), (1, ListOf(GroupIds, 2).Select(groups => (ValueList<GroupId>?)groups)))),
-        Gen.Select(Gen.Null(ListOf(Doses, 2)), Gen.Null(ListOf(Waves, 2)), Gen.Bool, Gen.Bool),
-        (when, how, whom, more) => new Session(when.Item1, when.Item2, when.Item3, when.Item4, how.Item1, how.Item2, how.Item3, how.Item4, whom.Item1, whom.Item2, more.Item1, more.Item2, more.Item3, more.Item4));
+        Gen.Select(Gen.Null(ListOf(Doses, 2)), Gen.Null(ListOf(Waves, 2)), Gen.Bool, Gen.Bool, Gen.Frequency((4, Gen.Const((WorkoutId?)null)), (1, WorkoutIds.Select(id => (WorkoutId?)id)))),
+        (when, how, whom, more) => new Session(when.Item1, when.Item2, when.Item3, when.Item4, how.Item1, how.Item2, how.Item3, how.Item4, whom.Item1, whom.Item2, more.Item1, more.Item2, more.Item3, more.Item4, more.Item5));
 
     public static readonly Gen<Note> Notes = Gen.Select(NoteIds, DaySpans, Texts, (id, days, text) => new Note(id, days, text));
 

@@ -16,6 +16,8 @@ public class ExampleTests
 
     private static readonly TypicalWeek OneMatch = new(new("one"), "One match", new DaySpan(new(2027, 7, 5), new(2027, 7, 11)), [new(2027, 7, 10)], [Gym]);
 
+    private static readonly Workout Legs = new(new("legs"), "Legs", [new WorkoutPart(PartKind.Straight, [new WorkoutItem(new("a"), new("back-squat"), new Prescription(4, 5, WorkUnit.Repetitions, Effort.OfMax(80)))], 180)], Progression.None);
+
     private static readonly SeasonEdit Start = new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, new(Enumerable.Range(1, 20).Select(n => new WeekId($"w{n}"))), new("Harbour Vale"));
 
     private static readonly Season Season = History.After(Start,
@@ -28,6 +30,8 @@ public class ExampleTests
         new SetSession(Gym),
         new SetGroup(new GroupLine(new("own"), "Keepers")),
         new SetSession(Gym with { Id = new("own"), Kind = SessionKind.Practice, Groups = new([new("own")]) }),
+        new SetWorkout(Legs),
+        new SetSession(Gym with { Id = new("built"), Workout = Legs.Id }),
         new SetNote(new Note(new("o"), DaySpan.Of(new(2027, 7, 8)), "Hall closed")),
         new SetGoal(new Goal(new("g"), 1, "Jump height, cm")),
         new SetTrack(new Track(new("t"), "Room", TrackForm.Text)),
@@ -72,6 +76,10 @@ public class ExampleTests
         new(new SetSession(Gym with { Rpe = new Rpe(5.5m), Start = new TimeOnly(9, 0), Groups = new([new("r")]) }), "Lower-body strength, Tue 6 Jul 2027, morning: start open → 09:00, easier, RPE 5.5, for changed", "session/gym"),
         new(new SetSession(Gym with { IsCancelled = true }), "Lower-body strength, Tue 6 Jul 2027, morning: cancelled", "session/gym"),
         new(new SetSession(Gym), "Lower-body strength, Tue 6 Jul 2027, morning: as it was", ""),
+        new(new SetSession(Gym with { Workout = Legs.Id }), "Lower-body strength, Tue 6 Jul 2027, morning: workout changed", "session/gym"),
+        new(new SetWorkout(Legs with { Id = new("arms"), Name = "Arms" }), "Wrote the workout Arms", "workout/arms"),
+        new(new SetWorkout(Legs with { Progression = new(ProgressionKind.Linear, 2.5m) }), "Changed the workout Legs", "workout/legs"),
+        new(new RemoveWorkout(Legs.Id), "Removed the workout Legs", "session/built workout/legs"),
         new(new RemoveSession(new("gym")), "Removed Lower-body strength, Tue 6 Jul 2027, morning", "session/gym"),
         new(new RemoveGroup(new("own")), "Removed the group Keepers", "group/own session/own"),
         new(new SetNote(new Note(new("o2"), DaySpan.Of(Saturday), "Derby")), "Wrote a note from 16 Oct 2027", "note/o2"),
@@ -109,7 +117,7 @@ public class ExampleTests
         new(new SetGroupWeek(new("r"), new("w1"), new("w1"), null), "Took back the load of Rookies in week 1", "group.week/r:w1"),
         new(new SetGroupEmphasis(new("r"), new("w1"), new("w1"), new("power"), Emphasis.None), "Set Power to none for Rookies in week 1", "group.emphasis/r:w1:power"),
         new(new SetGroupEmphasis(new("r"), new("w1"), new("w1"), new("gliding"), null), "Took back a quality the team no longer plans for Rookies in week 1", ""),
-        new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Moves, ValueList<WeekId>.Empty), "Moved the season to start on 12 Jul 2027, the plan with it", "frame session/gym session/own test/d"),
+        new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Moves, ValueList<WeekId>.Empty), "Moved the season to start on 12 Jul 2027, the plan with it", "frame session/built session/gym session/own test/d"),
         new(new Redate(new(2027, 7, 12), DayOfWeek.Monday, RedatePlan.Stays, new([new("w21")])), "Moved the season's start to 12 Jul 2027, the plan stayed", "frame"),
         new(new Resize(18, ValueList<WeekId>.Empty), "Changed the season from 20 to 18 weeks", "frame"),
         new(new AcceptFinding(new("match-gap-short", "short", "week/w3"), new Acceptance("Cup tie", 20m, "")), "Accepted a finding of match-gap-short: Cup tie", "accepted/match-gap-short:short:week/w3"),

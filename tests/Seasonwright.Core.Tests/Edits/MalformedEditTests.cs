@@ -17,6 +17,12 @@ public class MalformedEditTests
 
     private static readonly TypicalWeek TypicalWeek = new(new("y"), "Cup week", DaySpan.Of(Day), [], [Placed]);
 
+    private static readonly Prescription Fives = new(4, 5, WorkUnit.Repetitions, Effort.OfMax(80));
+
+    private static readonly WorkoutPart Squats = new(PartKind.Straight, [new WorkoutItem(new("i"), new("back-squat"), Fives)], 180);
+
+    private static readonly Workout Legs = new(new("k"), "Legs", [Squats], Progression.None);
+
     private static readonly Session Practice = new(new("s"), Day, DaySlot.Evening, SessionKind.Practice, new Minutes(90), new Rpe(5));
 
     private static readonly Season Season = History.After([
@@ -33,6 +39,34 @@ public class MalformedEditTests
         new SetCells(new([new(new("text"), CellPlace.Of(new WeekId("w1")), "small")])),
         new SetGoal(new Goal(new("g1"), 1, "a")), new SetGoal(new Goal(new("g2"), 2, "b")), new SetGoal(new Goal(new("g3"), 3, "c")),
         new LockWeeks(new("w7"), new("w7"), true), .. FullDays()]);
+
+    private static IEnumerable<Case> Workouts()
+    {
+        yield return new(new RemoveWorkout(new("none")), "workout-unknown", "workout/none");
+        yield return new(new SetSession(Practice with { Workout = new("none") }), "workout-unknown", "workout/none");
+        yield return new(new SetWorkout(Legs with { Name = " " }), "text-missing", "workout/k.name");
+        yield return new(new SetWorkout(Legs with { Parts = Enumerable.Repeat(Squats with { Items = [] }, 13).ToValueList() }), "workout-number", "workout/k.parts");
+        yield return new(new SetWorkout(Legs with { Parts = [Squats with { Items = [] }] }), "workout-number", "workout/k.parts.items");
+        yield return new(new SetWorkout(Legs with { Parts = [Squats, Squats] }), "workout-twice", "workout/k.parts");
+        foreach (var rest in new[] { int.MinValue, -1, 901, int.MaxValue }) yield return new(new SetWorkout(Legs with { Parts = [Squats with { Rest = rest }] }), "workout-number", "workout/k.parts.rest");
+        foreach (var sets in new[] { int.MinValue, 0, 21, int.MaxValue }) yield return Written(Fives with { Sets = sets }, "workout-number", "sets");
+        foreach (var (amount, unit) in new[] { (0, WorkUnit.Repetitions), (101, WorkUnit.Repetitions), (3_601, WorkUnit.Seconds), (20_001, WorkUnit.Metres), (int.MinValue, WorkUnit.Metres) })
+            yield return Written(Fives with { Amount = amount, Unit = unit }, "workout-number", "amount");
+        foreach (var (kind, amount) in new[] { (EffortKind.OfMax, 19m), (EffortKind.OfMax, 130.5m), (EffortKind.Reserve, -1m), (EffortKind.Reserve, 10.5m), (EffortKind.Velocity, 0.04m), (EffortKind.Velocity, 4.1m), (EffortKind.OfBodyMass, 0m), (EffortKind.OfBodyMass, decimal.MaxValue / 2) })
+            yield return Written(Fives with { Effort = new(kind, amount) }, "workout-number", "effort.amount");
+        foreach (var effort in new[] { new Effort(EffortKind.Free, 5), new Effort(EffortKind.Fixed), new Effort(EffortKind.Fixed, 5, new Weight(20)), new Effort(EffortKind.OfMax, 80, new Weight(20)), new Effort(EffortKind.OfMax, 80, null, new Percent(20)) })
+            yield return Written(Fives with { Effort = effort }, "workout-effort", "effort");
+        foreach (var loss in new[] { 0, 4, 61, 300 }) yield return Written(Fives with { Effort = new(EffortKind.Velocity, 0.5m, null, new Percent(loss)) }, "workout-number", "effort.stopLoss");
+        foreach (var percent in new[] { -1, 10.5m }) yield return new(new SetWorkout(Legs with { Progression = new(ProgressionKind.Linear, percent) }), "workout-number", "workout/k.progression.percent");
+        foreach (var fewer in new[] { -1, 6 }) yield return new(new SetWorkout(Legs with { Progression = new(ProgressionKind.Linear, 0, fewer) }), "workout-number", "workout/k.progression.repetitions");
+        foreach (var more in new[] { -1, 3 }) yield return new(new SetWorkout(Legs with { Progression = new(ProgressionKind.Linear, 0, 0, more) }), "workout-number", "workout/k.progression.sets");
+        foreach (var cells in new ValueList<WorkoutCell>[] { [new(new("w1"), new("other"), null)], [new(new("w1"), new("i"), null), new(new("w1"), new("i"), Fives)] })
+            yield return new(new SetWorkout(Legs with { Cells = cells }), "workout-cell", "workout/k.cells");
+        yield return new(new SetWorkout(Legs with { Cells = [new(new("w1"), new("i"), Fives with { Sets = 0 })] }), "workout-number", "workout/k.sets");
+
+        static Case Written(Prescription prescription, string id, string field) =>
+            new(new SetWorkout(Legs with { Parts = [Squats with { Items = [new WorkoutItem(new("i"), new("back-squat"), prescription)] }] }), id, $"workout/k.{field}");
+    }
 
     private static IEnumerable<Case> Sessions()
     {
@@ -329,7 +363,7 @@ public class MalformedEditTests
         yield return new(new ImportEvents(Enumerable.Range(0, 501).Select(n => item with { Id = new($"e{n}") }).ToValueList(), ValueList<TestDay>.Empty, "list"), "import-large", "events");
     }
 
-    private static readonly Case[] All = [.. Texts(), .. Days(), .. Spans(), .. Unknown(), .. Numbers(), .. Cells(), .. Lists(), .. Sessions()];
+    private static readonly Case[] All = [.. Texts(), .. Days(), .. Spans(), .. Unknown(), .. Numbers(), .. Cells(), .. Lists(), .. Sessions(), .. Workouts()];
 
     [Fact]
     public void Every_one_is_refused_in_words()

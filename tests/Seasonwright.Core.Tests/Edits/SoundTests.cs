@@ -34,6 +34,8 @@ public class SoundTests
         { "test", "d", new TestDay(new("d"), DateOnly.MinValue, "Jump"), "day-impossible" },
         { "session", "s", new Session(new("s"), new(2027, 7, 6), DaySlot.Morning, SessionKind.Power, new Minutes(4), new Rpe(5)), "session-number" },
         { "session", "s", new Session(new("other"), new(2027, 7, 6), DaySlot.Morning, SessionKind.Power, new Minutes(40), new Rpe(5)), "place-wrong" },
+        { "workout", "k", new Workout(new("k"), " ", [], Progression.None), "text-missing" },
+        { "workout", "k", new Workout(new("other"), "Legs", [], Progression.None), "place-wrong" },
         { "note", "o", new Note(new("o"), DaySpan.Of(new(2027, 7, 5)), ""), "text-missing" },
         { "goal", "g", new Goal(new("g"), 7, "a"), "goal-rank" },
         { "track", "t", new Track(new("t"), "a", TrackForm.Choice), "choices-missing" },

@@ -15,7 +15,7 @@ public partial class SentenceRules
     private static readonly IReadOnlyList<string> Words =
     [
         .. Named<PhaseKind>("phase"), .. Named<BlockKind>("block"), .. Named<WeekKind>("kind"), .. Named<Emphasis>("emphasis"),
-        .. Named<SessionKind>("session"), .. Named<DaySlot>("slot"),
+        .. Named<SessionKind>("session"), .. Named<DaySlot>("slot"), .. Named<EffortKind>("effort"),
         .. Named<MatchStatus>("status"), .. Named<Venue>("match"), .. Named<StaffRole>("staff"),
         .. Named<RestrictionTag>("restriction"), .. Named<AvailabilityState>("availability"), .. Named<ReporterRole>("reporter"), .. Named<ReportedHow>("how"), .. Named<AbsenceKind>("absence"),
         .. SeasonFacets.All.Select(facet => $"comes.{facet}").Except(["comes.frame", "comes.team", .. Behind.Select(facet => $"comes.{facet}")], StringComparer.Ordinal),

@@ -71,6 +71,8 @@ public sealed class SchemaWriter(bool byHand)
         if (type == typeof(Percent)) return Whole(0, Percent.Most);
         if (type == typeof(Minutes)) return Whole(0, 1440);
         if (type == typeof(Rpe)) return new JsonObject { ["type"] = "number", ["minimum"] = 0, ["maximum"] = 10, ["multipleOf"] = 0.5 };
+        if (type == typeof(Weight)) return Pattern("[0-9]{1,4}(\\.[0-9]{1,6})? ?(kg|lb)");
+        if (type == typeof(Tempo)) return Pattern("[0-9]{1,2}-[0-9]{1,2}-([0-9]{1,2}|X)-[0-9]{1,2}");
         if (type == typeof(DateOnly)) return new JsonObject { ["type"] = "string", ["format"] = "date", ["pattern"] = $"^{Day}$" };
         if (type == typeof(TimeOnly)) return Pattern("([01][0-9]|2[0-3]):[0-5][0-9]");
         if (type == typeof(DaySpan)) return Object(["first", "last"], ("first", Of(typeof(DateOnly))), ("last", Of(typeof(DateOnly))));

@@ -1,0 +1,17 @@
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Edits;
+
+/// <summary>Removes a workout. Sessions in which it is done stay, with nothing written down for them.</summary>
+public sealed record RemoveWorkout(WorkoutId Workout) : SeasonEdit
+{
+    public override string Describe(Season season, Setup setup) => Sentences.Say("did.remove-workout", season.Workout(Workout)?.Name ?? Workout.Text);
+
+    internal override void Decide(SeasonDraft draft)
+    {
+        if (draft.Find(SeasonFacets.Workout, Workout) is null) draft.Refuse("workout-unknown", $"workout/{Workout}", Workout);
+        draft.Remove(SeasonFacets.Workout, Workout);
+        foreach (var session in draft.Before.AllSessions.Where(session => session.Workout == Workout)) draft.Set(SeasonFacets.Session, session.Id, session with { Workout = null });
+    }
+}

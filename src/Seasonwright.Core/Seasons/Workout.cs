@@ -1,0 +1,14 @@
+namespace Seasonwright.Core.Seasons;
+
+/// <summary>What is done in sessions of the gym: written once, for a building week in which its quality is developed, and carried over the weeks of a block.</summary>
+/// <param name="Quality">What it is for; null for none in particular: the year's emphasis then leaves it as it is.</param>
+/// <param name="Cells">Weeks in which an exercise is done otherwise than follows, one cell for an exercise and week.</param>
+public sealed record Workout(WorkoutId Id, string Name, ValueList<WorkoutPart> Parts, Progression Progression, QualityId? Quality = null, ValueList<WorkoutCell>? Cells = null)
+{
+    public const int MostParts = 12, MostItems = 40, MostCells = 2_000;
+
+    public IEnumerable<WorkoutItem> Items => Parts.SelectMany(part => part.Items);
+
+    /// <summary>What is written for an exercise and a week; null where it follows.</summary>
+    public WorkoutCell? Cell(WorkoutItemId item, WeekId week) => Cells?.FirstOrDefault(cell => cell.Item == item && cell.Week == week);
+}
