@@ -42,4 +42,8 @@ public enum Equipment
 
     /// <summary>Room to run.</summary>
     Track,
+    ArmBike,
+
+    /// <summary>Water to swim in, or too deep to stand in.</summary>
+    Pool,
 }

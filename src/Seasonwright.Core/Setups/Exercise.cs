@@ -8,7 +8,7 @@ namespace Seasonwright.Core.Setups;
 /// <param name="Equipment">All that is needed; none for what needs nothing.</param>
 /// <param name="Demands">What rules it out for somebody who must do without.</param>
 /// <param name="IsOneSided">Repetitions are counted for each side.</param>
-/// <param name="Contacts">Ground contacts of a repetition, 0 to 20.</param>
+/// <param name="Contacts">Ground contacts of a repetition, 0 to 20: each landing is one, on one foot or on both. Steps of a run are none.</param>
 /// <param name="Easier">What to do where it is too much.</param>
 /// <param name="Harder">What to do where it is too little.</param>
 /// <param name="MaxOf">The exercise whose maximum tells of this one's; null where only its own does.</param>

@@ -9,7 +9,11 @@ namespace Seasonwright.Core.Setups;
 /// <remarks>What each asks for and how its maximum relates to another's: common practice, no source.</remarks>
 public static partial class ExerciseBook
 {
-    public static ImmutableArray<Exercise> All { get; } = [.. Squatting];
+    public static ImmutableArray<Exercise> All { get; } =
+    [
+        .. Squatting, .. Lunging, .. Hinging, .. BendingKnees, .. Pushing, .. Pulling, .. ArmWork, .. ShoulderWork, .. HipWork, .. LowerLegWork,
+        .. NeckWork, .. TrunkWork, .. Carrying, .. Jumping, .. Throwing, .. LiftingFast, .. Running, .. ConditioningWork, .. MobilityWork,
+    ];
 
     private static readonly FrozenDictionary<ExerciseId, Exercise> ById = All.ToFrozenDictionary(exercise => exercise.Id);
 
