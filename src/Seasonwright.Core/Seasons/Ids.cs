@@ -209,3 +209,13 @@ public readonly record struct WorkoutItemId(string Text) : ISubject<WorkoutItemI
 
     public override string ToString() => Text;
 }
+
+/// <summary>A room that teams train in.</summary>
+public readonly record struct RoomId(string Text) : ISubject<RoomId>
+{
+    public string Text { get; } = IdText.Check(Text);
+
+    public static RoomId Parse(string text) => new(text);
+
+    public override string ToString() => Text;
+}

@@ -35,6 +35,7 @@ public class HouseRules
         ["Seasons"] = ["", "Calendar", "Quantities", "Facts"],
         ["Setups"] = ["", "Calendar", "Quantities", "Facts", "Seasons"],
         ["Loads"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
+        ["Rooms"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
         ["Squad"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads"],
         ["Rules"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Squad", "Edits", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"],
         ["Rules.OfSeason"] = OneRule,
