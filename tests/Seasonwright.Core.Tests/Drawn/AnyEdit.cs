@@ -1,5 +1,6 @@
 using CsCheck;
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
