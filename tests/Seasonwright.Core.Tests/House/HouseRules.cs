@@ -22,8 +22,10 @@ public class HouseRules
         ["Cli"] = ["Desk", "Documents", "Solver", "Wire", "Core"],
     };
 
+    private const string Mathematics = "MathNet.Numerics";
+
     private static readonly string[] OneRule =
-        ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Squad", "Edits", "Rules", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"];
+        ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Strength", "Squad", "Edits", "Rules", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"];
 
     /// <summary>What each folder of Core may see; the root (lists, sentences) is seen by all and sees none.</summary>
     private static readonly Dictionary<string, string[]> MaySee = new(StringComparer.Ordinal)
@@ -35,9 +37,10 @@ public class HouseRules
         ["Seasons"] = ["", "Calendar", "Quantities", "Facts"],
         ["Setups"] = ["", "Calendar", "Quantities", "Facts", "Seasons"],
         ["Loads"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
+        ["Strength"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
         ["Rooms"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
         ["Squad"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads"],
-        ["Rules"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Squad", "Edits", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"],
+        ["Rules"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Strength", "Squad", "Edits", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"],
         ["Rules.OfSeason"] = OneRule,
         ["Rules.OfBlock"] = OneRule,
         ["Rules.OfWeek"] = OneRule,
@@ -82,9 +85,13 @@ public class HouseRules
     }
 
     [Fact]
-    public void Core_points_at_the_platform_and_at_time_zones_only() =>
+    public void Core_points_at_the_platform_at_time_zones_and_at_mathematics_only() =>
         Assert.All(typeof(Edit).Assembly.GetReferencedAssemblies(), assembly => Assert.True(
-            assembly.Name == "NodaTime" || assembly.Name!.StartsWith("System.", StringComparison.Ordinal), assembly.Name));
+            assembly.Name is "NodaTime" or Mathematics || assembly.Name!.StartsWith("System.", StringComparison.Ordinal), assembly.Name));
+
+    [Fact]
+    public void Mathematics_is_where_strength_is() => Assert.Equal("Strength", Assert.Single(
+        CoreTypes.Where(type => References.TypesOf(type).Any(other => other.Assembly.GetName().Name == Mathematics)).Select(FolderOf).Distinct(StringComparer.Ordinal)));
 
     [Fact]
     public void Core_asks_no_clock_no_chance_and_no_disk()
