@@ -57,6 +57,7 @@ internal static class CommandLine
             ProposeCommand.Make(terminal, clock),
             ReplanCommand.Make(terminal),
             WeekCommand.Make(terminal, clock),
+            RoomCommand.Make(terminal),
             CheckCommand.Make(terminal),
             RulesCommand.Make(terminal),
             ApplyCommand.Make(terminal, clock),

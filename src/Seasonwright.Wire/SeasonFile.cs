@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Seasons;
@@ -40,7 +39,7 @@ public static class SeasonFile
         if (bytes.StartsWith(Encoding.UTF8.Preamble)) bytes = bytes[Encoding.UTF8.Preamble.Length..];
         try
         {
-            problem = Foreign(bytes);
+            problem = FileHead.Foreign(bytes, Format, Version, MostBytes, "file.other", "mend.other");
             if (problem is not null) return null;
             var form = JsonSerializer.Deserialize<Form>(bytes, WireOptions.Readable)!;
             if (Sound.Season(form.Season).Concat(Sound.Setup(form.Team)).FirstOrDefault() is { } reason)
@@ -80,18 +79,4 @@ public static class SeasonFile
             return false;
         }
     }
-
-    /// <summary>What tells at first sight that it is no file of ours, or one of a newer program.</summary>
-    /// <exception cref="JsonException">The text is no JSON object.</exception>
-    private static WireProblem? Foreign(ReadOnlySpan<byte> bytes)
-    {
-        if (bytes.Length > MostBytes) return WireProblem.Say("file.large", "mend.other-file", MostBytes >> 20);
-        var head = JsonSerializer.Deserialize<Head>(bytes);
-        if (head?.Format != Format) return new WireProblem(null, null, Sentences.Say("file.other"), Sentences.Say("mend.other", Format));
-        return head.Version > Version ? WireProblem.Say("file.newer", "mend.newer", head.Version, Version)
-            : head.Version < 1 ? WireProblem.Say("file.version", "mend.there", head.Version)
-            : null;
-    }
-
-    private sealed record Head([property: JsonPropertyName("format")] string? Format, [property: JsonPropertyName("version")] int Version);
 }

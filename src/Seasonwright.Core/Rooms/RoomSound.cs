@@ -8,10 +8,15 @@ public static class RoomSound
 {
     private const int LongestName = 80, DaysAround = 7;
 
-    /// <summary>What is wrong: the field's path, and the sentence with how to mend it. Empty when nothing is.</summary>
+    /// <summary>What is wrong: the field's path, and the sentence. Empty when nothing is.</summary>
     public static IEnumerable<(string Field, string Sentence)> Of(RoomWeek week)
     {
-        if (!Frame.PossibleDays.Contains(week.First) || !Frame.PossibleDays.Contains(week.Span.Last)) yield return ("first", Sentences.Say("room.sound-day", Frame.PossibleDays.First, Frame.PossibleDays.Last));
+        if (!Frame.PossibleDays.Contains(week.First))
+        {
+            // The days around it may not be in the calendar.
+            yield return ("first", Sentences.Say("room.sound-day", Frame.PossibleDays.First, Frame.PossibleDays.Last));
+            yield break;
+        }
         foreach (var wrong in OfRoom(week.Room)) yield return ($"room.{wrong.Field}", wrong.Sentence);
         if (week.Teams.Count is < 1 or > RoomWeek.MostTeams) yield return ("teams", Sentences.Say("room.sound-count", 1, RoomWeek.MostTeams));
         for (var at = 0; at < week.Teams.Count; at++)

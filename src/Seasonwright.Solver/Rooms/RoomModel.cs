@@ -36,12 +36,12 @@ internal sealed class RoomModel
     public static bool IsLocked(RoomAsk ask) => ask.Place?.IsLocked == true;
 
     /// <summary>Where a session can begin as far as the room, its team's days and what is locked go.</summary>
-    public static IEnumerable<RoomSlot> Possible(RoomWeek week, RoomTeam team, RoomAsk ask)
-    {
-        var locked = team.Sessions.Where(other => other != ask && IsLocked(other)).Select(other => (other, RoomSlot.Of(week, other.Place!.Day, other.Place.Start))).ToList();
-        return Enumerable.Range(0, RoomWeek.Length * RoomSlot.ADay).Select(half => new RoomSlot(half))
-            .Where(slot => !RoomConditions.Against(week, team, ask, slot).Any() && !locked.Exists(one => RoomConditions.Against(ask, slot, one.other, one.Item2).Any()));
-    }
+    public static IEnumerable<RoomSlot> Possible(RoomWeek week, RoomTeam team, RoomAsk ask) =>
+        Enumerable.Range(0, RoomWeek.Length * RoomSlot.ADay).Select(half => new RoomSlot(half)).Where(slot => !Against(week, team, ask, slot).Any());
+
+    /// <summary>What keeps a session from a start whatever becomes of the others that are not locked.</summary>
+    public static IEnumerable<RoomCondition> Against(RoomWeek week, RoomTeam team, RoomAsk ask, RoomSlot slot) => RoomConditions.Against(week, team, ask, slot)
+        .Concat(team.Sessions.Where(other => other.Id != ask.Id && IsLocked(other)).SelectMany(other => RoomConditions.Against(ask, slot, other, RoomSlot.Of(week, other.Place!.Day, other.Place.Start))));
 
     /// <summary>First the fewest sessions without a place; among those, teams as alike as can be in the share that they miss.</summary>
     public void AimAtFewest() => Model.Minimize(Missed());
@@ -50,7 +50,9 @@ internal sealed class RoomModel
     public void AimAtWishes(long missed)
     {
         Model.Add(Missed() <= missed);
-        Model.Minimize(LinearExpr.WeightedSum(starts.Select(start => start.Is), starts.Select(start => RoomPrices.Of(week, start.Team, start.Ask, start.Slot))));
+        // One that stands pays for being moved until it has a place, whose price holds that again unless it is the same.
+        var standing = week.Placed.Count(one => !one.At.IsLocked);
+        Model.Minimize(LinearExpr.WeightedSum(starts.Select(start => start.Is), starts.Select(start => RoomPrices.Of(week, start.Team, start.Ask, start.Slot) - (start.Ask.Place is null ? 0 : RoomPrices.Moved))) + RoomPrices.Moved * standing);
     }
 
     /// <summary>No layout with this bound leaves fewer sessions without a place.</summary>

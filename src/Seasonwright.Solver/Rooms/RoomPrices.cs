@@ -14,7 +14,7 @@ internal static class RoomPrices
     /// <summary>Minutes between a practice and the room.</summary>
     public const int ChangeOver = 15;
 
-    /// <summary>A session that stands, is not locked, and does not stay.</summary>
+    /// <summary>A session that stands, is not locked, and does not stay: it is elsewhere, or has no place any more.</summary>
     public const int Moved = 2;
 
     public static int Of(RoomWeek week, RoomTeam team, RoomAsk ask, RoomSlot slot) =>

@@ -50,7 +50,7 @@ internal sealed class RoomTold
         var possible = RoomModel.Possible(week, team, ask).ToList();
         if (possible.Count == 0)
         {
-            var never = Open().SelectMany(slot => RoomConditions.Against(week, team, ask, slot).Take(1)).GroupBy(condition => condition).OrderByDescending(group => group.Count())
+            var never = Open().SelectMany(slot => RoomModel.Against(week, team, ask, slot).Take(1)).GroupBy(condition => condition).OrderByDescending(group => group.Count())
                 .Select(group => new WeekReason(group.Key.Words, group.Key.Rule)).DefaultIfEmpty(new WeekReason(PlanWords.Say("room-too-long"), "")).ToValueList();
             return new(ask.Id, PlanWords.Say("room-never", team.Name, ask.Name, Joined(never)), never);
         }
@@ -67,11 +67,12 @@ internal sealed class RoomTold
         IEnumerable<RoomSlot> Open() => Enumerable.Range(0, RoomWeek.Length * RoomSlot.ADay).Select(half => new RoomSlot(half)).Where(slot => week.Room.IsOpen(slot.DayOf(week), slot.Minute, slot.Minute + ask.Minutes.Value));
     }
 
-    /// <summary>The half hours that keep sessions out, by what they lack.</summary>
+    /// <summary>The half hours that would have to hold more: where nothing but the room keeps a session out.</summary>
     public IEnumerable<string> Binding() =>
         week.Asks.Where(one => one.Ask.Place is null)
-            .SelectMany(one => RoomModel.Possible(week, one.Team, one.Ask).SelectMany(slot => Against(one.Team, one.Ask, slot)))
-            .Where(one => one.Halves.Count > 0).GroupBy(one => one.Condition).OrderBy(group => group.Key.Name, StringComparer.Ordinal)
+            .SelectMany(one => RoomModel.Possible(week, one.Team, one.Ask).Select(slot => Against(one.Team, one.Ask, slot).ToList()))
+            .Where(found => found.TrueForAll(one => one.Halves.Count > 0)).SelectMany(found => found)
+            .GroupBy(one => one.Condition).OrderBy(group => group.Key.Name, StringComparer.Ordinal)
             .Select(group => PlanWords.Say("room-binding", group.Key.Words, Stretches(group.SelectMany(one => one.Halves).Distinct().Order().ToValueList())));
 
     private RoomAsk Asked(SessionId id) => week.Asks.First(one => one.Ask.Id == id).Ask;

@@ -45,7 +45,7 @@ internal sealed class RoomBruteForce(RoomWeek week)
             return;
         }
         var (team, ask) = open[at];
-        Try(so, at + 1, cost, new(missed) { [team.Id] = missed.GetValueOrDefault(team.Id) + 1 });
+        Try(so, at + 1, cost + (ask.Place is null ? 0 : 2), new(missed) { [team.Id] = missed.GetValueOrDefault(team.Id) + 1 });
         foreach (var place in alone[ask.Id])
         {
             var next = so.With(ask.Id, place);

@@ -26,13 +26,16 @@ public class RoomLawTests
         Assert.Equal(first, RoomProposals.Of(week, Cancel));
     }
 
-    [Fact]
-    public void Asked_again_of_its_own_answer_it_moves_nothing()
+    [Theory]
+    [InlineData(8, 3, false)]
+    [InlineData(16, 1, true)]
+    public void Asked_again_of_its_own_answer_it_moves_nothing(int teams, int coaches, bool isTooMuch)
     {
         for (var seed = 1; seed <= 3; seed++)
         {
-            var first = RoomProposals.Of(RoomWeeks.Club(seed, 8, 3, RoomWeeks.Usual(40, 3)), Cancel);
-            Assert.True(first.IsProven);
+            var first = RoomProposals.Of(RoomWeeks.Club(seed, teams, 3, RoomWeeks.Usual(40, coaches), isTooMuch), Cancel);
+            Assert.True(first.IsFewest && first.IsProven);
+            Assert.Equal(isTooMuch, first.Unplaced.Count > 0);
             Assert.Equal(first.Week, RoomProposals.Of(first.Week, Cancel).Week);
         }
     }
@@ -80,6 +83,14 @@ public class RoomLawTests
     {
         var proposal = RoomProposals.Of(Week(20, 1, Team("Turnes", Ask("Legs", athletes: athletes) with { Minutes = new(minutes) })), Cancel);
         Assert.Equal($"Turnes, Legs: no half hour of the week is possible: {why}.", Assert.Single(proposal.Unplaced).Sentence);
+    }
+
+    [Fact]
+    public void What_a_locked_session_keeps_out_is_told_so()
+    {
+        var locked = Ask("Legs") with { Place = new(RoomWeeks.Monday, new(17, 0), IsLocked: true) };
+        var week = Week(20, 1, Team("Turnes", locked, Ask("Power"))) with { Room = RoomWeeks.Room(20, 1, (DayOfWeek.Monday, 16, 19)) };
+        Assert.Equal("Turnes, Power: no half hour of the week is possible: the team is in the room already that day.", Assert.Single(RoomProposals.Of(week, Cancel).Unplaced).Sentence);
     }
 
     [Fact]

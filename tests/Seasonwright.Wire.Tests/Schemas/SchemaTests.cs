@@ -15,6 +15,8 @@ public class SchemaTests
 
     private static readonly JsonSchema EditSchema = JsonSchema.FromText(SchemaWriter.Edits());
 
+    private static readonly JsonSchema RoomSchema = JsonSchema.FromText(SchemaWriter.Room());
+
     private static bool Holds(JsonSchema schema, string json)
     {
         using var value = JsonDocument.Parse(json);
@@ -25,7 +27,7 @@ public class SchemaTests
     [Fact]
     public void The_files_are_what_the_wire_says_today()
     {
-        foreach (var (name, text) in new[] { ("season", SchemaWriter.Season()), ("edits", SchemaWriter.Edits()) })
+        foreach (var (name, text) in new[] { ("season", SchemaWriter.Season()), ("edits", SchemaWriter.Edits()), ("room", SchemaWriter.Room()) })
         {
             var path = Repository.File("docs", $"{name}.schema.json");
             if (Environment.GetEnvironmentVariable("APPROVE") == "1") File.WriteAllText(path, text);
@@ -81,6 +83,29 @@ public class SchemaTests
             }
         }
         Assert.True(read > 300 && unread > 3000 && backward is > 0 and < 10, $"{read} read, {unread} not, {backward} backward");
+    }
+
+    /// <summary>The reader knows more than a schema can say (bounds, half hours, ids that stand twice), never less.</summary>
+    [Fact]
+    public void A_room_file_that_is_not_valid_is_not_read()
+    {
+        var whole = File.ReadAllText(Repository.File("tests", "Cases", "cli", "files", "room.json"));
+        Assert.True(Holds(RoomSchema, whole));
+        Assert.True(Holds(RoomSchema, RoomFile.Write(RoomFile.Read(System.Text.Encoding.UTF8.GetBytes(whole), out _)!)));
+        int valid = 0, not = 0;
+        // The validator cannot hold 1e99 against a constant.
+        foreach (var text in Damage.Of(JsonNode.Parse(whole)!).Where(text => !text.Contains("\"version\":1E+99", StringComparison.Ordinal)))
+        {
+            var isRead = RoomFile.Read(System.Text.Encoding.UTF8.GetBytes(text), out var problem) is not null;
+            Assert.Equal(isRead, problem is null);
+            if (Holds(RoomSchema, text)) valid++;
+            else
+            {
+                not++;
+                Assert.False(isRead, text);
+            }
+        }
+        Assert.True(valid > 20 && not > 1000, $"{valid} valid, {not} not");
     }
 
     [Theory]

@@ -7,6 +7,7 @@ using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -37,6 +38,18 @@ public sealed class SchemaWriter(bool byHand)
             ("season", writer.Facts(SeasonFacets.All, SeasonFacets.Frame.Name)),
             ("team", writer.Facts(SetupFacets.All)),
             ("edition", Object(["version", "day"], ("version", new JsonObject { ["type"] = "integer", ["minimum"] = 1 }), ("day", writer.Of(typeof(DateOnly)))))));
+    }
+
+    public static string Room()
+    {
+        var writer = new SchemaWriter(byHand: false);
+        return writer.Text("Seasonwright room file", "One room's week: what it holds, what each team asks for and where it stands; room-file.md beside this file has an example.", Object(
+            ["format", "version", "first", "room", "teams"],
+            ("format", new JsonObject { ["const"] = RoomFile.Format }),
+            ("version", new JsonObject { ["const"] = RoomFile.Version }),
+            ("first", writer.Of(typeof(DateOnly))),
+            ("room", writer.Of(typeof(Room))),
+            ("teams", writer.Of(typeof(ValueList<RoomTeam>)))));
     }
 
     public static string Edits()
