@@ -53,6 +53,7 @@ public static class Sound
         GroupLine group => group.Id.Text,
         Quality quality => quality.Id.Text,
         TypicalWeek week => week.Id.Text,
+        Exercise exercise => exercise.Id.Text,
         Publication publication => new VersionNumber(publication.Number).ToString(),
         _ => null,
     };
@@ -80,6 +81,7 @@ public static class Sound
             case Quality quality: draft.Require(quality.Name, $"{key}.name", SeasonDraft.LongestName); break;
             case UsualWeek week: SetUsualWeek.Check(draft, week); break;
             case TypicalWeek week: SetTypicalWeek.Check(draft, week); break;
+            case Exercise exercise: SetExercise.Check(draft, exercise); break;
             case LocaleSettings locale: SetLocale.Check(draft, locale); break;
             case Acceptance acceptance: AcceptFinding.Check(draft, acceptance); break;
             case string text: draft.Require(text, key.ToString(), SeasonDraft.LongestText); break;

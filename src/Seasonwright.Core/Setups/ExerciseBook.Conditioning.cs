@@ -19,7 +19,7 @@ public static partial class ExerciseBook
         Of("arm-bike-intervals", "Arm bike intervals", Conditioning, Nothing, [Shoulders, Biceps, Triceps], [ArmBike], [Demand.Arms], easier: "easy-arm-bike"),
         Of("easy-row", "Rower, easy", Conditioning, Nothing, [UpperBack, Quadriceps, Glutes], [Rower], [DeepKnee, Legs, Demand.Arms, Spine], easier: "arm-row", harder: "row-intervals"),
         Of("row-intervals", "Rower intervals", Conditioning, Nothing, [UpperBack, Quadriceps, Glutes], [Rower], [DeepKnee, Legs, Demand.Arms, Spine], easier: "easy-row"),
-        Of("arm-row", "Rower, arms only", Conditioning, Nothing, [UpperBack, Biceps, Lats], [Rower], [Demand.Arms], harder: "easy-row"),
+        Of("arm-row", "Rower, arms only", Conditioning, Nothing, [UpperBack, Biceps, Lats], [Rower], [Demand.Arms], easier: "easy-arm-bike", harder: "easy-row"),
         Of("water-run", "Running in deep water", Conditioning, Nothing, [Quadriceps, Hamstrings, Glutes], [Pool], [Legs]),
         Of("easy-swim", "Swim, easy", Conditioning, Nothing, [Lats, Shoulders, UpperBack], [Pool], [Overhead, Legs, Demand.Arms], easier: "water-run"),
         Of("sled-push", "Sled push", Conditioning, LoadedBy.Sled, [Quadriceps, Glutes, Calves], [Equipment.Sled, Track], [Legs, Demand.Arms, Spine], easier: "sled-walk"),

@@ -12,7 +12,7 @@ public static partial class ExerciseBook
     private static ImmutableArray<Exercise> Hinging =>
     [
         Of("deadlift", "Deadlift", Hinge, Bar, [Glutes, Hamstrings, LowerBack], [Barbell, Platform], [Legs, Demand.Arms, Spine], easier: "trap-bar-deadlift"),
-        Of("trap-bar-deadlift", "Trap-bar deadlift", Hinge, Bar, [Quadriceps, Glutes, Hamstrings], [TrapBar], [Legs, Demand.Arms, Spine], easier: "kettlebell-deadlift", harder: "deadlift", maxOf: "deadlift", share: 105),
+        Of("trap-bar-deadlift", "Trap-bar deadlift", Hinge, Bar, [Glutes, Quadriceps, Hamstrings], [TrapBar], [Legs, Demand.Arms, Spine], easier: "kettlebell-deadlift", harder: "deadlift", maxOf: "deadlift", share: 105),
         Of("wide-deadlift", "Deadlift, wide stance", Hinge, Bar, [Glutes, Adductors, Quadriceps], [Barbell, Platform], [Legs, Demand.Arms, Spine], easier: "trap-bar-deadlift", maxOf: "deadlift", share: 100),
         Of("rack-pull", "Rack pull", Hinge, Bar, [Glutes, LowerBack, UpperBack], [Barbell, Rack], [Legs, Demand.Arms, Spine], easier: "kettlebell-deadlift"),
         Of("romanian-deadlift", "Romanian deadlift", Hinge, Bar, [Hamstrings, Glutes, LowerBack], [Barbell], [Legs, Demand.Arms, Spine], easier: "dumbbell-romanian-deadlift", maxOf: "deadlift", share: 75),

@@ -17,6 +17,7 @@ public static partial class ExerciseBook
         Of("overhead-throw", "Overhead throw", Throw, LoadedBy.MedicineBall, [Lats, Abdominals, Triceps], [Equipment.MedicineBall], [Overhead, Demand.Arms], easier: "chest-pass"),
         Of("stepping-overhead-throw", "Overhead throw with a step", Throw, LoadedBy.MedicineBall, [Lats, Abdominals, Quadriceps], [Equipment.MedicineBall], [Overhead, Legs, Demand.Arms], easier: "overhead-throw", oneSided: true),
         Of("one-arm-throw", "One-arm throw of a light ball", Throw, LoadedBy.MedicineBall, [Shoulders, Obliques, RotatorCuff], [Equipment.MedicineBall], [Overhead, Demand.Arms], easier: "overhead-throw", oneSided: true),
+        Of("clap-press-up", "Press-up with a clap", Throw, Nothing, [Chest, Triceps, Shoulders], [], [Demand.Arms]),
         Of("ball-slam", "Ball slam", Throw, LoadedBy.MedicineBall, [Lats, Abdominals, Shoulders], [Equipment.MedicineBall], [Overhead, Legs, Demand.Arms], easier: "chest-pass"),
         Of("sideways-throw", "Sideways throw", Throw, LoadedBy.MedicineBall, [Obliques, Glutes, Shoulders], [Equipment.MedicineBall], [Legs, Demand.Arms], easier: "seated-sideways-throw", oneSided: true),
         Of("seated-sideways-throw", "Sideways throw, seated", Throw, LoadedBy.MedicineBall, [Obliques, Abdominals], [Equipment.MedicineBall], [Demand.Arms], harder: "sideways-throw", oneSided: true),

@@ -5,7 +5,7 @@ using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Setups;
 
-/// <summary>What a team sets once for all its seasons: qualities, usual and typical weeks, match load, locale, rule parameters. Immutable.</summary>
+/// <summary>What a team sets once for all its seasons: qualities, usual and typical weeks, match load, exercises, locale, rule parameters. Immutable.</summary>
 public sealed class Setup(TeamId id, FactSet facts) : IEquatable<Setup>
 {
     private readonly ImmutableArray<Quality> qualities = facts.All(SetupFacets.Quality).Any()
@@ -37,6 +37,16 @@ public sealed class Setup(TeamId id, FactSet facts) : IEquatable<Setup>
 
     /// <summary>By name.</summary>
     public IEnumerable<TypicalWeek> TypicalWeeks => Facts.All(SetupFacets.TypicalWeek).Select(week => week.Value).OrderBy(week => week.Name, StringComparer.OrdinalIgnoreCase).ThenBy(week => week.Id.Text, StringComparer.Ordinal);
+
+    /// <summary>The book's with the team's own, which stand in the place of the book's of the same id. By pattern and name.</summary>
+    public ImmutableArray<Exercise> Exercises =>
+    [
+        .. ExerciseBook.All.Where(exercise => Facts.Find(SetupFacets.Exercise, exercise.Id) is null).Concat(Facts.All(SetupFacets.Exercise).Select(own => own.Value))
+            .OrderBy(exercise => exercise.Pattern).ThenBy(exercise => exercise.Name, StringComparer.OrdinalIgnoreCase).ThenBy(exercise => exercise.Id.Text, StringComparer.Ordinal),
+    ];
+
+    /// <summary>The team's own of this id, else the book's; null where nobody has one any more.</summary>
+    public Exercise? Exercise(ExerciseId id) => Facts.Find(SetupFacets.Exercise, id) ?? ExerciseBook.Find(id);
 
     public LocaleSettings Locale => Facts.Find(SetupFacets.Locale, default) ?? new LocaleSettings();
 

@@ -21,5 +21,8 @@ public static class SetupFacets
     public static readonly Facet<RuleParameter, string> RuleParameter = new("rule");
     public static readonly Facet<TypicalWeekId, TypicalWeek> TypicalWeek = new("typical.week");
 
-    public static ImmutableArray<Facet> All { get; } = [TeamName, Quality, UsualWeek, MatchLoad, ReferenceWeek, Locale, RuleParameter, TypicalWeek];
+    /// <summary>The team's own, and its own way of those in the book.</summary>
+    public static readonly Facet<ExerciseId, Exercise> Exercise = new("exercise");
+
+    public static ImmutableArray<Facet> All { get; } = [TeamName, Quality, UsualWeek, MatchLoad, ReferenceWeek, Locale, RuleParameter, TypicalWeek, Exercise];
 }

@@ -35,6 +35,8 @@ internal static class Any
     public static readonly Gen<TypicalWeekId> TypicalWeekIds = Id("y", 3, text => new TypicalWeekId(text));
     public static readonly Gen<WorkoutId> WorkoutIds = Id("k", 3, text => new WorkoutId(text));
     public static readonly Gen<WorkoutItemId> WorkoutItemIds = Id("i", 6, text => new WorkoutItemId(text));
+    /// <summary>The book's and the team's own.</summary>
+    public static readonly Gen<ExerciseId> ExerciseIds = Gen.OneOf("back-squat", "goblet-squat", "deadlift", "own", "own-2").Select(text => new ExerciseId(text));
     public static readonly Gen<NoteId> NoteIds = Id("o", 4, text => new NoteId(text));
     public static readonly Gen<TrackId> TrackIds = Id("t", 4, text => new TrackId(text));
     public static readonly Gen<GoalId> GoalIds = Id("g", 4, text => new GoalId(text));

@@ -86,6 +86,8 @@ internal static class AnyEdit
     public static readonly IReadOnlyDictionary<string, Gen<SetupEdit>> OfSetup = Named<SetupEdit>(
         Kind(QualityIds.Select(id => new RemoveQuality(id))),
         Kind(TypicalWeekIds.Select(id => new RemoveTypicalWeek(id))),
+        Kind(ExerciseIds.Select(id => new RemoveExercise(id))),
+        Kind(Exercises.Select(exercise => new SetExercise(exercise))),
         Kind(Gen.Select(Gen.Enum<DateOrder>(), Gen.Bool, Gen.Enum<DayOfWeek>(), Gen.Enum<Paper>(), Gen.Enum<Core.Quantities.MassUnit>(), AnyZone, (order, comma, start, paper, mass, zone) => new SetLocale(new LocaleSettings(order, comma, start, paper, mass, zone)))),
         Kind(Gen.Select(AnyMinutes, AnyRpe, AnyRpe, (minutes, rpe, friendly) => new SetMatchLoad(new MatchLoad(minutes, rpe, friendly)))),
         Kind(Gen.Select(QualityIds, Texts, Gen.Enum<QualityKind>(), Gen.Int[0, 9], (id, name, kind, place) => new SetQuality(new Quality(id, name, kind, place)))),

@@ -85,7 +85,7 @@ internal static class AnyThing
     private static readonly Gen<Prescription> Prescriptions = Gen.Select(Gen.Frequency((9, Gen.Int[1, 20]), (1, Gen.Int[-1, 21])), Gen.Frequency((9, Gen.Int[1, 100]), (1, Gen.Int[-1, 20_001])), Gen.Enum<WorkUnit>(), Efforts, Gen.Nullable(Gen.Const(new Core.Quantities.Tempo(3, 1, null, 0))),
         (sets, amount, unit, effort, tempo) => new Prescription(sets, amount, unit, effort, tempo));
 
-    private static readonly Gen<WorkoutItem> WorkoutItems = Gen.Select(WorkoutItemIds, Gen.OneOf("back-squat", "goblet-squat", "own").Select(text => new ExerciseId(text)), Prescriptions, MaybeTexts, (id, exercise, prescription, note) => new WorkoutItem(id, exercise, prescription, note));
+    private static readonly Gen<WorkoutItem> WorkoutItems = Gen.Select(WorkoutItemIds, ExerciseIds, Prescriptions, MaybeTexts, (id, exercise, prescription, note) => new WorkoutItem(id, exercise, prescription, note));
 
     private static readonly Gen<WorkoutPart> WorkoutParts = Gen.Select(Gen.Enum<PartKind>(), ListOf(WorkoutItems, 3), Gen.Int[0, 905], (kind, items, rest) => new WorkoutPart(kind, items, rest));
 
@@ -129,6 +129,13 @@ internal static class AnyThing
     public static readonly Gen<TypicalWeek> TypicalWeeks = Gen.Select(TypicalWeekIds, Texts, Gen.Int[6, 8], Gen.Nullable(Gen.Enum<PhaseKind>()),
         ListOf(Gen.Frequency((9, Gen.Select(PlacedSessions, Gen.Int[0, 5], (session, day) => session with { Day = Monday.AddDays(day), IsLocked = false, IsCancelled = false })), (1, PlacedSessions)), 3),
         (id, name, length, phase, sessions) => new TypicalWeek(id, name, new DaySpan(Monday, Monday.AddDays(length - 1)), [Monday.AddDays(5)], sessions, phase));
+
+    /// <summary>Now and then with something twice, out of bounds or of itself.</summary>
+    public static readonly Gen<Exercise> Exercises = Gen.Select(
+        Gen.Select(ExerciseIds, Texts, Gen.Enum<MovementPattern>(), Gen.Enum<LoadedBy>()),
+        Gen.Select(Gen.Enum<Muscle>(), ListOf(Gen.Enum<Equipment>(), 2), ListOf(Gen.Enum<Demand>(), 2), Gen.Bool, Gen.Frequency((9, Gen.Int[0, 20]), (1, Gen.Int[-1, 21]))),
+        Gen.Select(Gen.Nullable(ExerciseIds), Gen.Nullable(ExerciseIds), Gen.Frequency((3, Gen.Const(((ExerciseId, int)?)null)), (1, Gen.Select(ExerciseIds, Gen.Int[9, 151]).Select(guess => ((ExerciseId, int)?)guess)))),
+        (what, how, others) => new Exercise(what.Item1, what.Item2, what.Item3, what.Item4, [how.Item1], how.Item2, how.Item3, how.Item4, how.Item5, others.Item1, others.Item2, others.Item3?.Item1, others.Item3 is { } guess ? new Core.Quantities.Percent(guess.Item2) : null));
 
     public static readonly Gen<Sessions> AnySessions = Gen.Select(Gen.Int[-1, 15], AnyMinutes, AnyRpe, (count, minutes, rpe) => new Sessions(count, minutes, rpe));
 

@@ -17,6 +17,8 @@ public class MalformedEditTests
 
     private static readonly TypicalWeek TypicalWeek = new(new("y"), "Cup week", DaySpan.Of(Day), [], [Placed]);
 
+    private static readonly Exercise Own = new(new("x"), "Squat with chains", MovementPattern.Squat, LoadedBy.Bar, [Muscle.Quadriceps], [Equipment.Barbell], [Demand.Legs]);
+
     private static readonly Prescription Fives = new(4, 5, WorkUnit.Repetitions, Effort.OfMax(80));
 
     private static readonly WorkoutPart Squats = new(PartKind.Straight, [new WorkoutItem(new("i"), new("back-squat"), Fives)], 180);
@@ -316,6 +318,20 @@ public class MalformedEditTests
         yield return new(new SetTypicalWeek(TypicalWeek with { Name = " " }), "text-missing", "typicalWeek/y.name");
         yield return new(new SetTypicalWeek(TypicalWeek with { Days = DaySpan.Of(DateOnly.MinValue), MatchDays = [], Sessions = [Placed with { Day = DateOnly.MinValue }] }), "day-impossible", "typicalWeek/y.days");
         yield return new(new RemoveTypicalWeek(new("y")), "typical-week-unknown", "typicalWeek/y");
+        yield return new(new SetExercise(Own with { Name = " " }), "text-missing", "exercise/x.name");
+        yield return new(new SetExercise(Own with { Muscles = [] }), "exercise-muscles", "exercise/x.muscles");
+        foreach (var exercise in new[] { Own with { Muscles = [Muscle.Calves, Muscle.Calves] }, Own with { Equipment = [Equipment.Box, Equipment.Box] }, Own with { Demands = [Demand.Jump, Demand.Jump] } })
+            yield return new(new SetExercise(exercise), "exercise-twice", "exercise/x");
+        foreach (var contacts in new[] { int.MinValue, -1, 21, int.MaxValue }) yield return new(new SetExercise(Own with { Contacts = contacts }), "exercise-contacts", "exercise/x.contacts");
+        yield return new(new SetExercise(Own with { Easier = Own.Id }), "exercise-itself", "exercise/x");
+        yield return new(new SetExercise(Own with { Harder = new("none") }), "exercise-unknown", "exercise/x.harder");
+        yield return new(new SetExercise(Own with { Easier = new("none") }), "exercise-unknown", "exercise/x.easier");
+        yield return new(new SetExercise(Own with { MaxOf = new("none"), MaxShare = new Percent(80) }), "exercise-unknown", "exercise/x.maxOf");
+        foreach (var share in new[] { 0, 9, 151, 300 }) yield return new(new SetExercise(Own with { MaxOf = new("back-squat"), MaxShare = new Percent(share) }), "exercise-share", "exercise/x.maxShare");
+        foreach (var exercise in new[] { Own with { MaxOf = new("back-squat") }, Own with { MaxShare = new Percent(80) }, Own with { Load = LoadedBy.Nothing, MaxOf = new("back-squat"), MaxShare = new Percent(80) } })
+            yield return new(new SetExercise(exercise), "exercise-share", "exercise/x.maxShare");
+        foreach (var of in new[] { "front-squat", "press-up" }) yield return new(new SetExercise(Own with { MaxOf = new(of), MaxShare = new Percent(80) }), "exercise-guess", "exercise/x.maxOf");
+        foreach (var id in new[] { "x", "back-squat" }) yield return new(new RemoveExercise(new(id)), "exercise-not-own", $"exercise/{id}");
         foreach (var percent in new[] { 0, 39, 201, 300 }) yield return new(new SetBrief(new Brief(new Percent(percent))), "brief-number", "brief.largestWeek");
         foreach (var weeks in new[] { int.MinValue, 1, 21, int.MaxValue }) yield return new(new SetBrief(Brief.Default with { WeeksBetween = weeks }), "brief-number", "brief.weeksBetween");
         foreach (var count in new[] { int.MinValue, -1, 31, int.MaxValue }) yield return new(new SetBrief(Brief.Default with { Tests = count }), "brief-number", "brief.tests");

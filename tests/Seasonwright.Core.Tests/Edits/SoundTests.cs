@@ -82,6 +82,9 @@ public class SoundTests
         var week = new TypicalWeek(new("y"), "One match", DaySpan.Of(new(2027, 7, 5)), [], ValueList<Session>.Empty);
         Assert.Equal("typical-week-sessions", Sound.Setup(FactSet.Empty.With(SetupFacets.TypicalWeek.Of(week.Id), week)).Single().Id);
         Assert.Equal("place-wrong", Sound.Setup(FactSet.Empty.With(SetupFacets.TypicalWeek.Of(new("other")), week)).Single().Id);
+        var exercise = new Exercise(new("x"), "Squat with chains", MovementPattern.Squat, LoadedBy.Bar, [], [], []);
+        Assert.Equal("exercise-muscles", Sound.Setup(FactSet.Empty.With(SetupFacets.Exercise.Of(exercise.Id), exercise)).Single().Id);
+        Assert.Equal("place-wrong", Sound.Setup(FactSet.Empty.With(SetupFacets.Exercise.Of(new("other")), exercise with { Muscles = [Muscle.Glutes] })).Single().Id);
         Assert.Equal("zone-unknown", Sound.Setup(FactSet.Empty.With(SetupFacets.Locale.Of(default), new LocaleSettings(Zone: "x"))).Single().Id);
         Assert.Equal("place-wrong", Sound.Setup(FactSet.Empty.With(new Key("frame", ""), Season.Frame)).Single().Id);
     }

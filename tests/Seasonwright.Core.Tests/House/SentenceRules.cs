@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 using Seasonwright.Core.Squad;
 
 namespace Seasonwright.Core.Tests.House;
@@ -18,6 +19,7 @@ public partial class SentenceRules
         .. Named<SessionKind>("session"), .. Named<DaySlot>("slot"), .. Named<EffortKind>("effort"),
         .. Named<MatchStatus>("status"), .. Named<Venue>("match"), .. Named<StaffRole>("staff"),
         .. Named<RestrictionTag>("restriction"), .. Named<AvailabilityState>("availability"), .. Named<ReporterRole>("reporter"), .. Named<ReportedHow>("how"), .. Named<AbsenceKind>("absence"),
+        .. Named<MovementPattern>("pattern"), .. Named<Muscle>("muscle"), .. Named<Equipment>("equipment"), .. Named<Demand>("demand"), .. Named<LoadedBy>("loaded"),
         .. SeasonFacets.All.Select(facet => $"comes.{facet}").Except(["comes.frame", "comes.team", .. Behind.Select(facet => $"comes.{facet}")], StringComparer.Ordinal),
         .. Behind.Append("event").Append("week.kind").Select(facet => $"stays.{facet}"),
     ];
