@@ -17,6 +17,10 @@ internal static class CellText
     [return: NotNullIfNotNull(nameof(number))]
     public static string? Number(int? number) => number?.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>As many decimals as it has: "102.5".</summary>
+    [return: NotNullIfNotNull(nameof(number))]
+    public static string? Number(decimal? number) => number?.ToString("0.############", CultureInfo.InvariantCulture);
+
     /// <summary>A name of the code in small letters.</summary>
     [return: NotNullIfNotNull(nameof(value))]
     public static string? Word<T>(T? value) => value?.ToString()?.ToLowerInvariant();

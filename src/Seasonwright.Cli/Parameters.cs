@@ -65,6 +65,55 @@ internal static class Parameters
             text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= most ? count : null, most),
     };
 
+    /// <summary>A whole number from 1 up to a most, which both sentences name.</summary>
+    public static Option<int?> Whole(string name, string help, string complaint, int most) => new(name)
+    {
+        Description = Texts.Say(help, most),
+        HelpName = "N",
+        CustomParser = argument => Read<int>(argument, name, complaint,
+            text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= most ? number : null, most),
+    };
+
+    /// <summary>A weight above 0, its unit aside.</summary>
+    public static Option<decimal> Weight(string name, string help) => Number(name, help, "KG", number => number > 0, "arguments.weight");
+
+    /// <param name="more">What the sentences hold behind the name and what was given.</param>
+    public static Option<decimal> Number(string name, string help, string helpName, Func<decimal, bool> isPossible, string complaint, params object?[] more) => new(name)
+    {
+        Description = Texts.Say(help, more),
+        HelpName = helpName,
+        Required = true,
+        CustomParser = argument => Read<decimal>(argument, name, complaint, text => Number(text, isPossible), more),
+    };
+
+    /// <summary>Numbers with commas between, one at least.</summary>
+    /// <inheritdoc cref="Number(string, string, string, Func{decimal, bool}, string, object?[])"/>
+    public static Option<IReadOnlyList<decimal>> Numbers(string name, string help, string helpName, Func<decimal, bool> isPossible, string complaint, params object?[] more) => new(name)
+    {
+        Description = Texts.Say(help, more),
+        HelpName = helpName,
+        Required = true,
+        Arity = ArgumentArity.ExactlyOne,
+        CustomParser = argument =>
+        {
+            var numbers = new List<decimal>();
+            foreach (var text in argument.Tokens.Single().Value.Split(','))
+            {
+                if (Number(text.Trim(), isPossible) is { } number)
+                {
+                    numbers.Add(number);
+                    continue;
+                }
+                argument.AddError(Texts.Say(complaint, [name, text.Trim(), .. more]));
+                break;
+            }
+            return numbers;
+        },
+    };
+
+    private static decimal? Number(string text, Func<decimal, bool> isPossible) =>
+        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && isPossible(number) ? number : null;
+
     /// <summary>A text that may be given several times.</summary>
     public static Option<string[]> Several(string name, string help, string helpName) => new(name) { Description = Texts.Say(help), HelpName = helpName };
 

@@ -21,7 +21,7 @@ public sealed class FaultTests : IDisposable
     [
         "show {0}", "apply {0} ./edits.jsonl --out ./new.json", "apply ./season.json {0} --out ./new.json", "redate {0} --from 2027-07-12 --out ./new.json",
         "fixtures {0} --team Vale", "fixtures ./short.csv --team Vale --answers {0}", "fixtures ./short.csv --team Vale --update {0}",
-        "events {0}", "events ./short-breaks.csv --answers {0}", "events ./short-breaks.csv --season {0}", "events ./short-breaks.csv --update {0}",
+        "events {0}", "events ./short-breaks.csv --answers {0}", "events ./short-breaks.csv --season {0}", "events ./short-breaks.csv --update {0}", "velocity {0} --threshold 0.17",
         "start --from 2027-07-05 --weeks 9 --team Vale --fixtures {0} --out ./new.json", "start --from 2027-07-05 --weeks 9 --team Vale --events {0} --out ./new.json",
     ];
 

@@ -23,7 +23,7 @@ public sealed record RepMaxEquation
     [
         new("epley", "Epley", 1985, "w (1 + r / 30)", r => 1 + r / 30d),
         new("brzycki", "Brzycki", 1993, "36 w / (37 - r)", r => 36 / (37d - r)),
-        new("brzycki-decimal", "Brzycki, decimal form", 1993, "w / (1.0278 - 0.0278 r)", r => 1 / (1.0278 - 0.0278 * r)),
+        new("brzycki-decimal", "Brzycki", 1993, "w / (1.0278 - 0.0278 r)", r => 1 / (1.0278 - 0.0278 * r)),
         new("lander", "Lander", 1985, "100 w / (101.3 - 2.67123 r)", r => 100 / (101.3 - 2.67123 * r)),
         new("lombardi", "Lombardi", 1989, "w r^0.10", r => Math.Pow(r, 0.10)),
         new("mayhew", "Mayhew et al.", 1992, "100 w / (52.2 + 41.9 exp(-0.055 r))", r => 100 / (52.2 + 41.9 * Math.Exp(-0.055 * r))),
