@@ -12,12 +12,12 @@ public class VelocityReaderTests
     private static readonly VelocityPoint[] Points = [new(40, 1.12), new(62.5, 0.85)];
 
     [Theory]
-    [InlineData("load,velocity\n40,1.12\n62.5,0.85\n")]
+    [InlineData("load,lift velocity\n40,1.12\n62.5,0.85\n")]
     [InlineData("velocity,load\r\n1.12,40\r\n0.85,62.5")]
     [InlineData("Load (kg);Mean velocity (m/s)\n40;1,12\n62,5;0,85\n")]
     [InlineData("sep=;\nlast;geschwindigkeit\n40;1,12\n62,5;0,85\n")]
     [InlineData("# one, two; \"three\n\n\tweight_kg\tmpv\n# a remark\n\t40\t1.12\n\t62.5\t.85\n")]
-    [InlineData("athlete;mass;body mass;v\nIda;40 kg;63;1.12 m/s\nIda;62.5;63;0.85\n\n")]
+    [InlineData("athlete;mass;body mass;v\nIda;40 kg;63;1.12 m/s\nIDA;62.5;63;0.85\n\n")]
     [InlineData("kg|m/s\n40|1.12\n62.5|0.85")]
     public void However_a_list_is_written_it_says_the_same(string text)
     {
@@ -40,6 +40,8 @@ public class VelocityReaderTests
     [InlineData("load,velocity\n90 lb,1.12\n", "velocity-number", 2, 1)]
     [InlineData("load (lb),velocity\n90 lbs,1.12\n41 kg,1.1\n", "velocity-number", 3, 1)]
     [InlineData("sep=;\n", "empty", null, null)]
+    [InlineData("athlete,load,velocity\nIda,40,1.12\nBo,60,1\n", "velocity-several", 3, 1)]
+    [InlineData("load,velocity,Lift\n40,1.12,squat\n60,1,\n", "velocity-several", 3, 3)]
     [InlineData("load,velocity\n40,\n", "velocity-missing", 2, 2)]
     [InlineData("load,velocity\n0,1.12\n", "velocity-beyond", 2, 1)]
     [InlineData("load,velocity\n-40,1.12\n", "velocity-beyond", 2, 1)]

@@ -17,6 +17,10 @@ public static partial class VelocityReader
     private static readonly string[] VelocityWords =
         ["velocity", "velocities", "vel", "speed", "v", "mv", "mpv", "mcv", "geschwindigkeit", "vitesse", "velocidad", "velocità", "velocita", "hastighet", "hastighed", "snelheid"];
 
+    /// <summary>Headings of columns that hold whose and what the repetitions are: one line is never drawn through two people or two lifts.</summary>
+    private static readonly string[] OwnerWords =
+        ["athlete", "player", "name", "who", "spieler", "spielerin", "sportler", "sportlerin", "wer", "joueur", "joueuse", "jugador", "jugadora", "lift", "exercise", "movement", "ubung", "übung", "exercice", "ejercicio"];
+
     private static readonly string[] PoundWords = ["lb", "lbs", "pound", "pounds"];
 
     public static VelocityList Read(SourceText source)
@@ -31,6 +35,9 @@ public static partial class VelocityReader
         if (Column(heading, IsLoad) is not { } load || Column(heading, IsVelocity) is not { } velocity || load == velocity)
             return Refused(Problem.Of("velocity-columns", source.Name, heading.Line, null, Spelling.Cut(string.Join(", ", heading.Filled.Select(cell => cell.Cell)), 80)));
         if (rows.Count == 1) return Refused(Problem.Of("velocity-none", source.Name, heading.Line, null));
+        foreach (var (column, owner) in heading.Filled.Where(cell => cell.Column != load && cell.Column != velocity && Words(cell.Cell).Intersect(OwnerWords, StringComparer.Ordinal).Any()))
+            if (rows.Skip(2).FirstOrDefault(row => !Spelling.Same(row[column], rows[1][column])) is { } other)
+                return Refused(Problem.Of("velocity-several", source.Name, other.Line, column + 1, owner, Spelling.Cut(rows[1][column], 40), Spelling.Cut(other[column], 40)));
         var isPounds = Words(heading[load]).Any(word => PoundWords.Contains(word, StringComparer.Ordinal));
         string[] loadUnits = isPounds ? PoundWords : ["kg"], velocityUnits = ["m/s"];
         var points = new List<VelocityPoint>();
