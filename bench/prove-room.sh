@@ -16,7 +16,7 @@ mkdir -p docs/proof
   echo
   about
   echo
-  if [ $failed = 1 ]; then echo "**Not all held:**"; echo; grep -A3 'FAIL' "$said" | sed 's/^/    /' | cut -c1-200; else echo "No layout has a clash by a judge that shares no condition with the model; every small room's is the best there is (fewest without a place, teams alike, nearest to the wishes); as many fixed times find a place as so many coaches can hold; what is locked stays; the same week gives the same answer; every \"why not there\" is what the judge finds there."; fi
+  if [ $failed = 1 ]; then echo "**Not all held:**"; echo; grep -A3 'FAIL' "$said" | sed 's/^/    /' | cut -c1-200; else echo "No layout has a clash by a judge of its own (opening hours and windows are read by the same two lines as in the model, and tested by themselves); every small room's is the best there is (fewest without a place, teams alike, nearest to the wishes); as many fixed times find a place as so many coaches can hold; what is locked stays; the same week gives the same answer; every \"why not there\" is what the judge finds there."; fi
   echo
   echo "\"By hand\": session by session in the order of the file, each to the free start that costs least. What it costs is of the sessions it placed, which are fewer."
   echo
