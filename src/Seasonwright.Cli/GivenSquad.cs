@@ -39,7 +39,7 @@ internal sealed record GivenSquad(string? File, string? AnswersFile)
         var first = season.Days!.Value.First;
         return new Player(
             new Athlete(id, row.Family, row.Given, row.Number, row.Positions, row.Born, null),
-            [new Membership(id, setup.Id, first, null, LeadingDays.None)], [], [], [],
+            [new Membership(id, setup.Id, first, null, LeadingDays.None)], [], [], [], [],
             [.. season.Groups.Where(group => IsCalled(group, row.Group)).Select(group => new GroupPlace(id, season.Id, group.Id, first, null))], grouped);
     }
 }

@@ -82,6 +82,8 @@ public static class Sound
             case UsualWeek week: SetUsualWeek.Check(draft, week); break;
             case TypicalWeek week: SetTypicalWeek.Check(draft, week); break;
             case Exercise exercise: SetExercise.Check(draft, exercise); break;
+            case Lift lift: SetLift.Check(draft, lift, key.ToString()); break;
+            case Gym gym: SetGym.Check(draft, gym); break;
             case LocaleSettings locale: SetLocale.Check(draft, locale); break;
             case Acceptance acceptance: AcceptFinding.Check(draft, acceptance); break;
             case string text: draft.Require(text, key.ToString(), SeasonDraft.LongestText); break;

@@ -12,8 +12,7 @@ public readonly record struct Rpe
         ArgumentOutOfRangeException.ThrowIfNegative(value);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(value, 10m);
         if (value * 2 != decimal.Truncate(value * 2)) throw new ArgumentOutOfRangeException(nameof(value), value, "RPE is given in halves.");
-        // 5.50 and 5.5 are one value and must have one wire form.
-        Value = value / 1.000000000000000000m;
+        Value = Plain.Of(value);
     }
 
     public decimal Value { get; }

@@ -16,8 +16,7 @@ public sealed record Weight
     public Weight(decimal amount, MassUnit unit = MassUnit.Kilogram)
     {
         if (!IsPossible(amount, unit)) throw new ArgumentOutOfRangeException(nameof(amount), amount, $"A weight is above 0 and at most {Most} kg.");
-        // 71.50 and 71.5 are one value.
-        (Amount, Unit) = (amount / 1.000000000000000000m, unit);
+        (Amount, Unit) = (Plain.Of(amount), unit);
     }
 
     public decimal Amount { get; }

@@ -27,8 +27,6 @@ public enum EffortKind
 /// <summary>How hard a set is. Equal where its figures are, however they were typed.</summary>
 public sealed record Effort
 {
-    private readonly decimal? amount;
-
     /// <param name="amount">Per cent of the maximum 20 to 130, repetitions in reserve 0 to 10, metres a second 0.05 to 4, per cent of body mass 1 to 300; null for free and fixed.</param>
     /// <param name="weight">Of a fixed one.</param>
     /// <param name="stopLoss">Beside a velocity: the set ends where so many per cent of it are lost, 5 to 60.</param>
@@ -38,8 +36,7 @@ public sealed record Effort
 
     public EffortKind Kind { get; init; }
 
-    // 72.50 and 72.5 are one value.
-    public decimal? Amount { get => amount; init => amount = value / 1.000000000000000000m; }
+    public decimal? Amount { get; init => field = value is { } known ? Plain.Of(known) : null; }
 
     public Weight? Weight { get; init; }
 

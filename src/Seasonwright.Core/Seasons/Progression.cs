@@ -1,3 +1,5 @@
+using Seasonwright.Core.Quantities;
+
 namespace Seasonwright.Core.Seasons;
 
 /// <summary>How a workout gets harder over the loading weeks of its block.</summary>
@@ -29,10 +31,7 @@ public sealed record Progression(ProgressionKind Kind, decimal Percent = 0, int 
 
     public const int MostRepetitions = 5, MostSets = 2;
 
-    private readonly decimal percent = Percent / 1.000000000000000000m;
-
-    // 2.50 and 2.5 are one value.
-    public decimal Percent { get => percent; init => percent = value / 1.000000000000000000m; }
+    public decimal Percent { get; init => field = Plain.Of(value); } = Plain.Of(Percent);
 
     public static Progression None { get; } = new(ProgressionKind.Same);
 

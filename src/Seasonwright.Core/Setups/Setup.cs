@@ -48,6 +48,11 @@ public sealed class Setup(TeamId id, FactSet facts) : IEquatable<Setup>
     /// <summary>The team's own of this id, else the book's; null where nobody has one any more.</summary>
     public Exercise? Exercise(ExerciseId id) => Facts.Find(SetupFacets.Exercise, id) ?? ExerciseBook.Find(id);
 
+    /// <summary>What there is to lift with; as common gyms have it where nobody said.</summary>
+    public Gym Gym => Facts.Find(SetupFacets.Gym, default) ?? Gym.Usual(Locale.MassUnit);
+
+    public Lift Lift(ExerciseId exercise) => Facts.Find(SetupFacets.Lift, exercise) ?? Setups.Lift.Usual;
+
     public LocaleSettings Locale => Facts.Find(SetupFacets.Locale, default) ?? new LocaleSettings();
 
     public string? RuleParameter(RuleParameter parameter) => Facts.Find(SetupFacets.RuleParameter, parameter);

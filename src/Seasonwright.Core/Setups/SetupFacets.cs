@@ -24,5 +24,11 @@ public static class SetupFacets
     /// <summary>The team's own, and its own way of those in the book.</summary>
     public static readonly Facet<ExerciseId, Exercise> Exercise = new("exercise");
 
-    public static ImmutableArray<Facet> All { get; } = [TeamName, Quality, UsualWeek, MatchLoad, ReferenceWeek, Locale, RuleParameter, TypicalWeek, Exercise];
+    /// <summary>What the team has to lift with, where it said so.</summary>
+    public static readonly Facet<Only, Gym> Gym = new("gym");
+
+    /// <summary>Only of exercises whose maximum is worked out in the team's own way.</summary>
+    public static readonly Facet<ExerciseId, Lift> Lift = new("lift");
+
+    public static ImmutableArray<Facet> All { get; } = [TeamName, Quality, UsualWeek, MatchLoad, ReferenceWeek, Locale, RuleParameter, TypicalWeek, Exercise, Gym, Lift];
 }

@@ -15,8 +15,7 @@ public sealed record BodyMass
     public BodyMass(decimal amount, BodyMassUnit unit, decimal poundsOver = 0)
     {
         if (poundsOver is < 0 or >= 14 || (poundsOver > 0 && unit != BodyMassUnit.Stone)) throw new ArgumentOutOfRangeException(nameof(poundsOver), poundsOver, "Pounds over stand beside stones only, below 14.");
-        // 71.50 and 71.5 are one value.
-        (Amount, Unit, PoundsOver) = (amount / 1.000000000000000000m, unit, poundsOver / 1.000000000000000000m);
+        (Amount, Unit, PoundsOver) = (Plain.Of(amount), unit, Plain.Of(poundsOver));
         if (amount is < 0 or > 10_000 || !IsPossible(Kilograms)) throw new ArgumentOutOfRangeException(nameof(amount), amount, $"A body mass lies between {Least} and {Most} kg.");
     }
 

@@ -7,10 +7,11 @@ namespace Seasonwright.Core.Squad;
 /// <param name="Reports">In the order they were written down.</param>
 /// <param name="Absences">The earliest first.</param>
 /// <param name="Weighings">The earliest first.</param>
+/// <param name="Lifts">Tested sets, the earliest first.</param>
 /// <param name="Grouped">Seasons of which it is told who of the squad is in which group: who has no place there is in none.</param>
 /// <param name="Groups">In which groups of which seasons, the earliest first.</param>
 public sealed record Player(
-    Athlete Athlete, ValueList<Membership> Memberships, ValueList<AvailabilityReport> Reports, ValueList<Absence> Absences, ValueList<WeighIn> Weighings, ValueList<GroupPlace> Groups, ValueList<SeasonId> Grouped)
+    Athlete Athlete, ValueList<Membership> Memberships, ValueList<AvailabilityReport> Reports, ValueList<Absence> Absences, ValueList<WeighIn> Weighings, ValueList<LiftTest> Lifts, ValueList<GroupPlace> Groups, ValueList<SeasonId> Grouped)
 {
     /// <summary>Days for which an absence that is over is still told of: who comes back may bring load along. Common practice, no source.</summary>
     public const int BackDays = 14;
@@ -19,6 +20,12 @@ public sealed record Player(
 
     /// <summary>What binds on a day.</summary>
     public Standing StandingOn(DateOnly day) => Standing.On(Reports, day);
+
+    /// <summary>The most the person can lift once, as known on a day; null where nothing is known.</summary>
+    public Maximum? MaximumOn(DateOnly day, Setups.Exercise exercise, Setups.Setup setup) => Maximum.On(day, Lifts, exercise, setup);
+
+    /// <summary>Kilograms on a day; null where the person was not weighed until then.</summary>
+    public decimal? BodyMassOn(DateOnly day) => WeighIn.LastOn(Weighings, day)?.Mass.Kilograms;
 
     /// <summary>The person's time in the main squad of a team; null where they are in another squad of it only.</summary>
     public Membership? MainIn(TeamId team) => Memberships.LastOrDefault(one => one.Team == team && one.Squad is null);

@@ -56,6 +56,7 @@ public static class DemoBirth
             foreach (var report in player.Reports) await athletes.AppendAsync(report);
             foreach (var absence in player.Absences) await athletes.AppendAsync(absence);
             foreach (var weighing in player.Weighings) await athletes.AppendAsync(weighing);
+            foreach (var lift in player.Lifts) await athletes.AppendAsync(lift);
             if (player.Groups.Count > 0) await athletes.PutGroupsAsync(player.Id, new StreamId(Gesture), player.Groups);
         }
     }

@@ -21,6 +21,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
     public DbSet<AvailabilityRow> Availabilities => Set<AvailabilityRow>();
     public DbSet<AbsenceRow> Absences => Set<AbsenceRow>();
     public DbSet<BodyMassRow> BodyMasses => Set<BodyMassRow>();
+    public DbSet<LiftTestRow> LiftTests => Set<LiftTestRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -218,6 +219,22 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             table.Property(row => row.Amount).HasColumnName("amount");
             table.Property(row => row.Unit).HasColumnName("unit");
             table.Property(row => row.PoundsOver).HasColumnName("pounds_over");
+            table.Property(row => row.Recorded).HasColumnName("recorded_utc");
+            table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<LiftTestRow>(table =>
+        {
+            table.ToTable("lift_tests").HasKey(row => new { row.Club, row.Id });
+            table.Ignore(row => row.Value);
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Id).HasColumnName("test_id").ValueGeneratedNever();
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.Exercise).HasColumnName("exercise_id");
+            table.Property(row => row.Day).HasColumnName("day");
+            table.Property(row => row.Amount).HasColumnName("amount");
+            table.Property(row => row.Unit).HasColumnName("unit");
+            table.Property(row => row.Repetitions).HasColumnName("repetitions");
+            table.Property(row => row.Velocity).HasColumnName("velocity");
             table.Property(row => row.Recorded).HasColumnName("recorded_utc");
             table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
         });

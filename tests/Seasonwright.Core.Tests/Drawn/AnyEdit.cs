@@ -88,6 +88,8 @@ internal static class AnyEdit
         Kind(TypicalWeekIds.Select(id => new RemoveTypicalWeek(id))),
         Kind(ExerciseIds.Select(id => new RemoveExercise(id))),
         Kind(Exercises.Select(exercise => new SetExercise(exercise))),
+        Kind(Gyms.Select(gym => new SetGym(gym))),
+        Kind(Gen.Select(Gen.OneOf("back-squat", "own").Select(text => new ExerciseId(text)), Gen.Null(Gen.Select(Gen.Null(Gen.OneOf("epley", "brzycki", "guess")), Gen.Nullable(Gen.Int[0, 160].Select(n => n / 100m)), (equation, threshold) => new Lift(equation, threshold))), (exercise, lift) => new SetLift(exercise, lift))),
         Kind(Gen.Select(Gen.Enum<DateOrder>(), Gen.Bool, Gen.Enum<DayOfWeek>(), Gen.Enum<Paper>(), Gen.Enum<Core.Quantities.MassUnit>(), AnyZone, (order, comma, start, paper, mass, zone) => new SetLocale(new LocaleSettings(order, comma, start, paper, mass, zone)))),
         Kind(Gen.Select(AnyMinutes, AnyRpe, AnyRpe, (minutes, rpe, friendly) => new SetMatchLoad(new MatchLoad(minutes, rpe, friendly)))),
         Kind(Gen.Select(QualityIds, Texts, Gen.Enum<QualityKind>(), Gen.Int[0, 9], (id, name, kind, place) => new SetQuality(new Quality(id, name, kind, place)))),

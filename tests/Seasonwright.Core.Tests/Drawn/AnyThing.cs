@@ -94,6 +94,12 @@ internal static class AnyThing
     public static readonly Gen<Workout> Workouts = Gen.Select(WorkoutIds, Texts, ListOf(WorkoutParts, 2), Progressions, Gen.Nullable(QualityIds), Gen.Null(ListOf(Gen.Select(WeekIds, WorkoutItemIds, Gen.Null(Prescriptions), (week, item, prescription) => new WorkoutCell(week, item, prescription)), 1)),
         (id, name, parts, progression, quality, cells) => new Workout(id, name, parts, progression, quality, cells));
 
+    private static readonly Gen<GymRack> Racks = Gen.Select(Gen.OneOf("1", "2", "Window"), Gen.OneOf(15m, 20m, 0.5m), Gen.OneOf(25m, 2.5m, 1.25m, 0.0001m, -5m), Gen.Int[0, 5], Gen.Bool,
+        (name, bar, plate, pairs, platform) => new GymRack(name, new Core.Quantities.Weight(bar), [new(plate, pairs)], 0, platform));
+
+    public static readonly Gen<Gym> Gyms = Gen.Select(ListOf(Racks, 2), Gen.Null(Gen.Select(Gen.Int[-1, 10], Gen.Int[5, 50], (from, to) => new WeightSteps(from, to, 2, Core.Quantities.MassUnit.Kilogram))), Gen.Bool, (racks, dumbbells, down) =>
+        new Gym(racks, dumbbells, null, new Core.Quantities.Weight(5), [Equipment.Bench, Equipment.Box], down));
+
     private static readonly DateOnly Monday = new(2027, 8, 2);
 
     /// <summary>On few days, so that they meet: a day holds three of one owner's.</summary>

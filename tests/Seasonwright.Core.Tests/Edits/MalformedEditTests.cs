@@ -44,6 +44,18 @@ public class MalformedEditTests
 
     private static IEnumerable<Case> Workouts()
     {
+        var gym = Gym.Usual(MassUnit.Kilogram);
+        var rack = GymRack.Usual(MassUnit.Kilogram);
+        yield return new(new SetGym(gym with { Racks = [rack, rack] }), "rack-twice", "gym.racks");
+        yield return new(new SetGym(gym with { Racks = [rack with { Name = "" }] }), "text-missing", "gym.racks.name");
+        yield return new(new SetGym(gym with { Racks = [rack with { Plates = [new(5), new(5)] }] }), "plate-twice", "gym.racks.plates");
+        yield return new(new SetGym(gym with { Racks = [rack with { Collar = -1 }] }), "workout-number", "gym.racks.collar");
+        foreach (var mass in new[] { -5m, 0, 0.0005m, 250.5m, decimal.MaxValue / 2000 }) yield return new(new SetGym(gym with { Racks = [rack with { Plates = [new(mass)] }] }), "plate-mass", "gym.racks.plates.mass");
+        foreach (var pairs in new[] { int.MinValue, 0, 21 }) yield return new(new SetGym(gym with { Racks = [rack with { Plates = [new(5, pairs)] }] }), "workout-number", "gym.racks.plates.pairs");
+        yield return new(new SetGym(gym with { Dumbbells = new(10, 5, 1, MassUnit.Kilogram) }), "workout-number", "gym.steps.to");
+        foreach (var step in new[] { 0, -1m }) yield return new(new SetGym(gym with { Kettlebells = new(10, 50, step, MassUnit.Kilogram) }), "plate-mass", "gym.steps.step");
+        yield return new(new SetLift(new("back-squat"), new Lift("guess")), "lift-equation", "lift/back-squat.equation");
+        foreach (var threshold in new[] { -1m, 0.04m, 1.51m, decimal.MaxValue / 2 }) yield return new(new SetLift(new("back-squat"), new Lift(null, threshold)), "workout-number", "lift/back-squat.threshold");
         yield return new(new RemoveWorkout(new("none")), "workout-unknown", "workout/none");
         yield return new(new SetSession(Practice with { Workout = new("none") }), "workout-unknown", "workout/none");
         yield return new(new SetWorkout(Legs with { Name = " " }), "text-missing", "workout/k.name");

@@ -39,14 +39,14 @@ public class HouseRules
         ["Loads"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
         ["Strength"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
         ["Rooms"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
-        ["Squad"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads"],
+        ["Squad"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Strength"],
         ["Rules"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Strength", "Squad", "Edits", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"],
         ["Rules.OfSeason"] = OneRule,
         ["Rules.OfBlock"] = OneRule,
         ["Rules.OfWeek"] = OneRule,
         ["Rules.OfDay"] = OneRule,
         ["Rules.OfAthlete"] = OneRule,
-        ["Edits"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
+        ["Edits"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Strength"],
     };
 
     private static string FolderOf(Type type) => type.Namespace!["Seasonwright.Core".Length..].TrimStart('.');

@@ -13,7 +13,7 @@ internal static class AnyPlayer
     public static Player Ida { get; } = Of("ida", "Norlund", "Ida");
 
     public static Player Of(string id, string family, string given) => new(
-        new Athlete(new(id), family, given, null, [], null, null), [new(new(id), Team, Plans.Monday.AddYears(-1), null, LeadingDays.None)], [], [], [], [], []);
+        new Athlete(new(id), family, given, null, [], null, null), [new(new(id), Team, Plans.Monday.AddYears(-1), null, LeadingDays.None)], [], [], [], [], [], []);
 
     public static Player Born(this Player player, DateOnly day) => player with { Athlete = player.Athlete with { Born = day } };
 

@@ -28,6 +28,9 @@ public sealed class AthleteTests : IDisposable
     private static readonly Absence Away = Camp with { Id = new Guid("0198f300-0000-7000-8000-0000000000a4"), Kind = AbsenceKind.Other, Days = DaySpan.Of(Monday.AddDays(30)), Loads = OutsideLoads.Unknown };
     private static readonly WeighIn Weighed = new(new Guid("0198f300-0000-7000-8000-0000000000a5"), Ysolde.Id, Monday, new(10, BodyMassUnit.Stone, 2.5m), Seven);
 
+    private static readonly LiftTest Squat = new(new Guid("0198f300-0000-7000-8000-0000000000a6"), Ysolde.Id, new("back-squat"), Monday, new(225, MassUnit.Pound), 5, null, Seven);
+    private static readonly LiftTest Fast = Squat with { Id = new Guid("0198f300-0000-7000-8000-0000000000a7"), Weight = new(60.5m), Repetitions = null, Velocity = 0.83m };
+
     private static readonly GroupPlace Rookie = new(Ysolde.Id, new(Sample.Season.ToString()), new("rookies"), Monday, Monday.AddDays(60)), Back = Rookie with { Group = new("backs"), From = Monday.AddDays(7), To = null };
 
     private readonly TemporaryFolder place = new();
@@ -45,6 +48,7 @@ public sealed class AthleteTests : IDisposable
         Assert.Equal([NoJump], all[0].Reports);
         Assert.Equal([Camp, School, Away], all[0].Absences);
         Assert.Equal([Weighed], all[0].Weighings);
+        Assert.Equal([Squat, Fast], all[0].Lifts);
         Assert.Equal([Rookie, Back], all[0].Groups);
         Assert.Empty(all[1].Groups);
         Assert.Equal([Of(Maren, Sample.Team)], all[1].Memberships);
@@ -61,12 +65,16 @@ public sealed class AthleteTests : IDisposable
         Assert.True(await folder.Athletes.AppendAsync(Weighed with { Day = Monday.AddDays(1) }));
         Assert.True(await folder.Athletes.ConfirmAsync(Ysolde.Id, NoJump.Id));
         Assert.False(await folder.Athletes.ConfirmAsync(Maren.Id, NoJump.Id));
+        Assert.True(await folder.Athletes.AppendAsync(Squat with { Weight = new(1) }));
+        await folder.Athletes.EraseLiftAsync(Maren.Id, Squat.Id);
+        await folder.Athletes.EraseLiftAsync(Ysolde.Id, Fast.Id);
         await folder.Athletes.EraseAbsenceAsync(Maren.Id, School.Id);
         await folder.Athletes.EraseAbsenceAsync(Ysolde.Id, Away.Id);
         var file = (await folder.Athletes.OfAsync(Sample.Team))[0];
         Assert.Equal([NoJump with { IsConfirmed = true }], file.Reports);
         Assert.Equal([Camp, School], file.Absences);
         Assert.Equal([Weighed], file.Weighings);
+        Assert.Equal([Squat], file.Lifts);
     }
 
     [Fact]
@@ -111,6 +119,7 @@ public sealed class AthleteTests : IDisposable
         Assert.False(await folder.Athletes.AppendAsync(NoJump));
         Assert.False(await folder.Athletes.AppendAsync(Camp));
         Assert.False(await folder.Athletes.AppendAsync(Weighed));
+        Assert.False(await folder.Athletes.AppendAsync(Squat));
         Assert.Empty(await folder.Athletes.OfAsync(Sample.Team));
         await Assert.ThrowsAsync<ArgumentException>(() => folder.Athletes.PutAsync(Sample.Team, [(Ysolde, [])]));
         await Assert.ThrowsAsync<ArgumentException>(() => folder.Athletes.PutAsync(Sample.Team, [(Ysolde, [Of(Maren, Sample.Team)])]));
@@ -178,6 +187,9 @@ public sealed class AthleteTests : IDisposable
     [InlineData("UPDATE availability_reports SET state = 'Maybe'")]
     [InlineData("UPDATE availability_reports SET tags = 'NoJump NoFun'")]
     [InlineData("UPDATE availability_reports SET most_minutes = -3")]
+    [InlineData("UPDATE lift_tests SET amount = -60")]
+    [InlineData("UPDATE lift_tests SET unit = 'Stone'")]
+    [InlineData("UPDATE lift_tests SET exercise_id = ''")]
     [InlineData("UPDATE availability_reports SET tags = 'UpperBodyOnly LowerBodyOnly'")]
     [InlineData("UPDATE memberships SET to_day = '2001-01-01'")]
     [InlineData("UPDATE group_places SET to_day = '2001-01-01'")]
@@ -206,6 +218,8 @@ public sealed class AthleteTests : IDisposable
         Assert.True(await folder.Athletes.AppendAsync(NoJump));
         foreach (var absence in new[] { Away, Camp, School }) Assert.True(await folder.Athletes.AppendAsync(absence));
         Assert.True(await folder.Athletes.AppendAsync(Weighed));
+        Assert.True(await folder.Athletes.AppendAsync(Fast));
+        Assert.True(await folder.Athletes.AppendAsync(Squat));
         Assert.True(await folder.Athletes.PutGroupsAsync(Ysolde.Id, Sample.Season, [Back, Rookie]));
     }
 

@@ -1,0 +1,22 @@
+using Seasonwright.Core.Quantities;
+
+namespace Seasonwright.Core.Setups;
+
+/// <summary>What a team has to lift with.</summary>
+/// <param name="Racks">1 to 40, each with its own bar and plates.</param>
+/// <param name="Dumbbells">Null where there are none.</param>
+/// <param name="Kettlebells">Null where there are none.</param>
+/// <param name="StackStep">From one pin of a machine or cable to the next; null where there are no machines.</param>
+/// <param name="Equipment">What there is besides racks, bars and dumbbells.</param>
+/// <param name="NeverAbove">Weights are rounded down; else to the nearest that can be loaded.</param>
+public sealed record Gym(ValueList<GymRack> Racks, WeightSteps? Dumbbells, WeightSteps? Kettlebells, Weight? StackStep, ValueList<Equipment> Equipment, bool NeverAbove = false)
+{
+    public const int MostRacks = 40;
+
+    /// <summary>What a team that said nothing is taken to have: plates as common gyms have them, in the team's unit. Common practice, no source.</summary>
+    public static Gym Usual(MassUnit unit) => unit == MassUnit.Pound
+        ? new([GymRack.Usual(unit)], new(5, 100, 5, unit), new(10, 70, 5, unit), new Weight(10, unit), All)
+        : new([GymRack.Usual(unit)], new(2, 40, 2, unit), new(8, 32, 4, unit), new Weight(5), All);
+
+    private static ValueList<Equipment> All { get; } = Enum.GetValues<Equipment>().ToValueList();
+}

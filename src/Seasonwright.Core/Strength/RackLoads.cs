@@ -1,0 +1,48 @@
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Strength;
+
+/// <summary>Every weight that can be made at one rack of a gym, and with its dumbbells, kettlebells and machines. Made once and asked for every set of a squad.</summary>
+public sealed class RackLoads
+{
+    private readonly Gym gym;
+    private readonly LoadableTotals? bar;
+    private readonly LoadRounding rounding;
+
+    /// <param name="rack">Null for a gym without a rack: nothing that a bar loads can be made.</param>
+    private RackLoads(Gym gym, GymRack? rack)
+    {
+        (this.gym, Rack) = (gym, rack);
+        rounding = gym.NeverAbove ? LoadRounding.Down : LoadRounding.Nearest;
+        if (rack is not null) bar = LoadableTotals.Of(new Bar(rack.Bar), new PlateSet(rack.Bar.Unit, rack.Plates.Select(plate => new PlatePair(plate.Mass, plate.Pairs)), rack.Collar));
+    }
+
+    public GymRack? Rack { get; }
+
+    /// <summary>Of the first rack that is not broken.</summary>
+    public static RackLoads Of(Gym gym) => new(gym, gym.Racks.FirstOrDefault(rack => !rack.IsBroken));
+
+    public static RackLoads Of(Gym gym, GymRack rack) => new(gym, rack);
+
+    /// <summary>The weight that stands for a target, in the unit of what it is made with. Null where nothing as light can be made, or the gym does not have what it is made with.</summary>
+    public MadeWeight? Make(LoadedBy with, Weight target) => with switch
+    {
+        LoadedBy.Bar or LoadedBy.Sled => bar?.Load(target.In(Rack!.Bar.Unit), rounding) is { } loading ? new(new Weight(loading.Total, Rack.Bar.Unit), loading.PerSide) : null,
+        LoadedBy.TwoDumbbells or LoadedBy.OneDumbbell => Step(gym.Dumbbells, target),
+        LoadedBy.Kettlebell => Step(gym.Kettlebells, target),
+        LoadedBy.Stack => gym.StackStep is { } step ? Step(new(step.Amount, step.Amount * Pins, step.Amount, step.Unit), target) : null,
+        // Plates on a belt or in a vest.
+        LoadedBy.OnTheBody => Rack is { } rack && rack.Plates.Count > 0 ? Step(new(rack.Plates.Min(plate => plate.Mass), rack.Plates.Sum(plate => 2 * plate.Mass * plate.Pairs), rack.Plates.Min(plate => plate.Mass), rack.Bar.Unit), target) : null,
+        _ => new(target, []),
+    };
+
+    private const int Pins = 40;
+
+    private MadeWeight? Step(WeightSteps? steps, Weight target) => steps is not null
+        && new DumbbellSteps(steps.From, steps.To, steps.Step, steps.Unit).Load(target.In(steps.Unit), rounding) is { } amount ? new(new Weight(amount, steps.Unit), []) : null;
+}
+
+/// <summary>A weight as it is made.</summary>
+/// <param name="PerSide">Plates on each side of a bar, heaviest first, in the unit of the weight; none for what has no sides.</param>
+public sealed record MadeWeight(Weight Weight, ValueList<decimal> PerSide);

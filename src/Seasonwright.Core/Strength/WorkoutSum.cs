@@ -1,0 +1,90 @@
+using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Strength;
+
+/// <summary>What a workout comes to.</summary>
+/// <param name="HardSets">By pattern, in the patterns' order; only those with any.</param>
+/// <param name="Zones">By lift and zone of the maximum, where the share of it is known or follows from the reserve.</param>
+/// <param name="RelativeVolume">Sets x repetitions x share of the maximum: the volume load of somebody whose maximum is 1.</param>
+/// <param name="Top">The heaviest share of the maximum; null where none is known.</param>
+/// <param name="Contacts">Ground contacts of jumps, both sides of a one-sided exercise.</param>
+/// <param name="Metres">Run, of exercises that are counted in metres.</param>
+/// <param name="Seconds">It takes about, with rests.</param>
+public sealed record WorkoutSum(ValueList<PatternSets> HardSets, ValueList<ZoneRepetitions> Zones, decimal RelativeVolume, Intensity? Top, int Contacts, int Metres, int Seconds)
+{
+    /// <summary>Repetitions that may be left in a hard set, as in the rulebook: common practice, no source.</summary>
+    private const int HardReserve = 4;
+
+    /// <summary>To begin with an exercise, to change its weight and place: seconds for each exercise. Common practice, no source.</summary>
+    private const int SetUp = 60;
+
+    /// <summary>Between the exercises of a round. Common practice, no source.</summary>
+    private const int ChangeOver = 15;
+
+    /// <summary>Metres a second at which metres of work are counted; running fast and carrying slowly differ, and minutes of a session are a guess. Common practice, no source.</summary>
+    private const int Pace = 3;
+
+    public int Minutes => (Seconds + 59) / 60;
+
+    public int AllHardSets => HardSets.Sum(pattern => pattern.Sets);
+
+    /// <param name="exercises">What an exercise is; one that the team does not have any more counts its time alone.</param>
+    public static WorkoutSum Of(WorkoutWeek workout, Func<ExerciseId, Exercise?> exercises)
+    {
+        var work = workout.Parts.Where(part => part.Part.IsWork).SelectMany(part => part.Items)
+            .Select(item => (item.Prescription, Exercise: exercises(item.Item.Exercise))).Where(item => item.Exercise is not null)
+            .Select(item => (item.Prescription, Exercise: item.Exercise!, Share: ShareOf(item.Prescription, item.Exercise!))).ToList();
+        return new(
+            work.Where(item => IsHard(item.Prescription, item.Exercise, item.Share)).GroupBy(item => item.Exercise.Pattern).OrderBy(pattern => pattern.Key)
+                .Select(pattern => new PatternSets(pattern.Key, pattern.Sum(item => item.Prescription.Sets))).ToValueList(),
+            work.Where(item => item.Share is not null && item.Prescription.Unit == WorkUnit.Repetitions).GroupBy(item => (item.Exercise.Id, Zone: IntensityZone.Of(item.Share!.Value)))
+                .Select(lift => new ZoneRepetitions(lift.Key.Id, lift.Key.Zone, lift.SelectMany(item => Enumerable.Repeat(item.Prescription.Amount, item.Prescription.Sets)).ToValueList()))
+                .OrderByDescending(lift => lift.Zone.From).ToValueList(),
+            work.Sum(item => item.Share is { } share && item.Prescription.Unit == WorkUnit.Repetitions ? item.Prescription.Sets * item.Prescription.Amount * share.Percent / 100 : 0),
+            work.Max(item => item.Share),
+            work.Sum(item => item.Prescription.Unit == WorkUnit.Repetitions ? item.Prescription.Sets * item.Prescription.Amount * item.Exercise.Contacts * Sides(item.Exercise) : 0),
+            work.Sum(item => item.Prescription.Unit == WorkUnit.Metres && item.Exercise.Pattern == MovementPattern.Run ? item.Prescription.Sets * item.Prescription.Amount : 0),
+            workout.Parts.Sum(part => SecondsOf(part, exercises)));
+    }
+
+    /// <summary>The share of the maximum with which a set is done: as written, or what the table gives for its repetitions with those left in reserve. Null where nobody can tell.</summary>
+    public static Intensity? ShareOf(Prescription prescription, Exercise exercise) => !exercise.HasMax ? null : prescription.Effort switch
+    {
+        { Kind: EffortKind.OfMax, Amount: { } percent } => new Intensity(percent),
+        { Kind: EffortKind.Reserve, Amount: { } reserve } when prescription.Unit == WorkUnit.Repetitions && RepTable.Textbook.Percent(prescription.Amount, (int)reserve) is { } percent => new Intensity(Math.Round(percent, 1)),
+        _ => null,
+    };
+
+    /// <summary>Whether the sets of an exercise are hard sets of a strength pattern: few repetitions are left, or nobody can tell.</summary>
+    private static bool IsHard(Prescription prescription, Exercise exercise, Intensity? share) =>
+        exercise.Pattern is not (MovementPattern.Jump or MovementPattern.Throw or MovementPattern.FastLift or MovementPattern.Run or MovementPattern.Conditioning or MovementPattern.Mobility)
+        && (prescription.Effort.Kind switch
+        {
+            EffortKind.Reserve => prescription.Effort.Amount <= HardReserve,
+            EffortKind.OfMax when share is { } known && prescription.Unit == WorkUnit.Repetitions => IsNearFailure(prescription.Amount, known),
+            EffortKind.OfMax => false,
+            _ => true,
+        });
+
+    /// <summary>Below the table's last row more are possible than it says.</summary>
+    private static bool IsNearFailure(int repetitions, Intensity share) => (RepTable.Textbook.Repetitions(share.Percent) ?? RepTable.Textbook.Most) - repetitions <= HardReserve;
+
+    private static int SecondsOf(WrittenPart part, Func<ExerciseId, Exercise?> exercises)
+    {
+        var setUp = part.Items.Count * SetUp;
+        if (part.Part.Kind is PartKind.Straight) return setUp + part.Items.Sum(item => item.Prescription.Sets * (SecondsOf(item) + part.Part.Rest));
+        var rounds = part.Items.Max(item => item.Prescription.Sets);
+        return setUp + rounds * part.Part.Rest + part.Items.Sum(item => item.Prescription.Sets * (SecondsOf(item) + ChangeOver));
+
+        int SecondsOf(WrittenItem item) => (exercises(item.Item.Exercise) is { } exercise ? Sides(exercise) : 1) * item.Prescription.Unit switch
+        {
+            WorkUnit.Repetitions => item.Prescription.Amount * (item.Prescription.Tempo?.Seconds ?? Tempo.UsualSeconds),
+            WorkUnit.Seconds => item.Prescription.Amount,
+            _ => (item.Prescription.Amount + Pace - 1) / Pace,
+        };
+    }
+
+    private static int Sides(Exercise exercise) => exercise.IsOneSided ? 2 : 1;
+}
