@@ -66,6 +66,7 @@ internal static class CommandLine
             ApplyCommand.Make(terminal, clock),
             RedateCommand.Make(terminal),
             HandOutCommand.Make(terminal, clock),
+            CardsCommand.Make(terminal, clock),
             DemoCommand.Make(terminal),
             BackupCommand.Make(terminal),
             RestoreCommand.Make(terminal, clock),

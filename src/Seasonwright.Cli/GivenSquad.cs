@@ -5,6 +5,7 @@ using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Core.Squad;
 using Seasonwright.Desk;
+using Seasonwright.Desk.Squad;
 using Seasonwright.Documents.Read.Squads;
 
 namespace Seasonwright.Cli;
@@ -37,9 +38,12 @@ internal sealed record GivenSquad(string? File, string? AnswersFile)
     {
         var id = new PersonId(ids.Of("athlete", row.Line.ToString(CultureInfo.InvariantCulture)));
         var first = season.Days!.Value.First;
+        var mass = row.Mass is { } entered && BodyMass.IsPossible(entered.Kilograms) ? new BodyMass(entered.Kilograms, BodyMassUnit.Kilogram) : null;
+        var lifts = ListedLifts.Of(row.Lifts, id, mass?.Kilograms, first, setup, lift => Guid.ParseExact(ids.Of("lift", id.Text, lift.ToString()), "N"), default);
         return new Player(
             new Athlete(id, row.Family, row.Given, row.Number, row.Positions, row.Born, null),
-            [new Membership(id, setup.Id, first, null, LeadingDays.None)], [], [], [], [],
+            [new Membership(id, setup.Id, first, null, LeadingDays.None)], [], [],
+            mass is null ? [] : [new WeighIn(Guid.ParseExact(ids.Of("mass", id.Text), "N"), id, first, mass, default)], lifts,
             [.. season.Groups.Where(group => IsCalled(group, row.Group)).Select(group => new GroupPlace(id, season.Id, group.Id, first, null))], grouped);
     }
 }

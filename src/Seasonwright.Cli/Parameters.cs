@@ -114,6 +114,15 @@ internal static class Parameters
     private static decimal? Number(string text, Func<decimal, bool> isPossible) =>
         decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && isPossible(number) ? number : null;
 
+    /// <summary>One of a few whole numbers.</summary>
+    public static Option<int?> OneOf(string name, string help, IReadOnlyList<int> numbers, int otherwise) => new(name)
+    {
+        Description = Texts.Say(help, otherwise),
+        HelpName = string.Join('|', numbers),
+        CustomParser = argument => Read<int>(argument, name, "arguments.word",
+            text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && numbers.Contains(number) ? number : null, string.Join(", ", numbers)),
+    };
+
     /// <summary>A text that may be given several times.</summary>
     public static Option<string[]> Several(string name, string help, string helpName) => new(name) { Description = Texts.Say(help), HelpName = helpName };
 

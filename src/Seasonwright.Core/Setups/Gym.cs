@@ -8,8 +8,9 @@ namespace Seasonwright.Core.Setups;
 /// <param name="Kettlebells">Null where there are none.</param>
 /// <param name="StackStep">From one pin of a machine or cable to the next; null where there are no machines.</param>
 /// <param name="Equipment">What there is besides racks, bars and dumbbells.</param>
+/// <param name="TrapBar">Mass of the trap bar, which takes the plates of a rack; null for the mass of the rack's own bar.</param>
 /// <param name="NeverAbove">Weights are rounded down; else to the nearest that can be loaded.</param>
-public sealed record Gym(ValueList<GymRack> Racks, WeightSteps? Dumbbells, WeightSteps? Kettlebells, Weight? StackStep, ValueList<Equipment> Equipment, bool NeverAbove = false)
+public sealed record Gym(ValueList<GymRack> Racks, WeightSteps? Dumbbells, WeightSteps? Kettlebells, Weight? StackStep, ValueList<Equipment> Equipment, Weight? TrapBar = null, bool NeverAbove = false)
 {
     public const int MostRacks = 40;
 
@@ -17,6 +18,16 @@ public sealed record Gym(ValueList<GymRack> Racks, WeightSteps? Dumbbells, Weigh
     public static Gym Usual(MassUnit unit) => unit == MassUnit.Pound
         ? new([GymRack.Usual(unit)], new(5, 100, 5, unit), new(10, 70, 5, unit), new Weight(10, unit), All)
         : new([GymRack.Usual(unit)], new(2, 40, 2, unit), new(8, 32, 4, unit), new Weight(5), All);
+
+    /// <summary>Everything exercises can be done with: what is named, and what racks, dumbbells and kettlebells come to.</summary>
+    public IEnumerable<Equipment> AtHand =>
+    [
+        .. Equipment,
+        .. Racks.Any(rack => !rack.IsBroken) ? [Setups.Equipment.Barbell, Setups.Equipment.Rack] : Array.Empty<Equipment>(),
+        .. Racks.Any(rack => rack is { IsBroken: false, HasPlatform: true }) ? [Setups.Equipment.Platform] : Array.Empty<Equipment>(),
+        .. Dumbbells is null ? Array.Empty<Equipment>() : [Setups.Equipment.Dumbbells],
+        .. Kettlebells is null ? Array.Empty<Equipment>() : [Setups.Equipment.Kettlebell],
+    ];
 
     private static ValueList<Equipment> All { get; } = Enum.GetValues<Equipment>().ToValueList();
 }

@@ -25,7 +25,7 @@ public sealed record GivenLoad(Weight? Target, MadeWeight? Made, Intensity? Shar
             EffortKind.OfMax or EffortKind.Reserve when share is { } known && maximum is { } most => OfMaximum(known, most, exercise, bodyMass, today),
             _ => null,
         };
-        return new(target, target is null ? null : loads.Make(exercise.Load, target), share, ReserveOf(prescription, share));
+        return new(target, target is null ? null : loads.Make(exercise, target), share, ReserveOf(prescription, share));
     }
 
     /// <summary>Where the body is lifted as well, the maximum is of both together and the body's part is taken off again.</summary>

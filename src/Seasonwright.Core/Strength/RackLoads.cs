@@ -7,7 +7,7 @@ namespace Seasonwright.Core.Strength;
 public sealed class RackLoads
 {
     private readonly Gym gym;
-    private readonly LoadableTotals? bar;
+    private readonly LoadableTotals? bar, trapBar;
     private readonly LoadRounding rounding;
 
     /// <param name="rack">Null for a gym without a rack: nothing that a bar loads can be made.</param>
@@ -15,7 +15,10 @@ public sealed class RackLoads
     {
         (this.gym, Rack) = (gym, rack);
         rounding = gym.NeverAbove ? LoadRounding.Down : LoadRounding.Nearest;
-        if (rack is not null) bar = LoadableTotals.Of(new Bar(rack.Bar), new PlateSet(rack.Bar.Unit, rack.Plates.Select(plate => new PlatePair(plate.Mass, plate.Pairs)), rack.Collar));
+        if (rack is null) return;
+        var plates = new PlateSet(rack.Bar.Unit, rack.Plates.Select(plate => new PlatePair(plate.Mass, plate.Pairs)), rack.Collar);
+        bar = LoadableTotals.Of(new Bar(rack.Bar), plates);
+        trapBar = gym.TrapBar is { } heavier ? LoadableTotals.Of(new Bar(heavier), plates) : bar;
     }
 
     public GymRack? Rack { get; }
@@ -26,9 +29,9 @@ public sealed class RackLoads
     public static RackLoads Of(Gym gym, GymRack rack) => new(gym, rack);
 
     /// <summary>The weight that stands for a target, in the unit of what it is made with. Null where nothing as light can be made, or the gym does not have what it is made with.</summary>
-    public MadeWeight? Make(LoadedBy with, Weight target) => with switch
+    public MadeWeight? Make(Exercise exercise, Weight target) => exercise.Load switch
     {
-        LoadedBy.Bar or LoadedBy.Sled => bar?.Load(target.In(Rack!.Bar.Unit), rounding) is { } loading ? new(new Weight(loading.Total, Rack.Bar.Unit), loading.PerSide) : null,
+        LoadedBy.Bar or LoadedBy.Sled => (exercise.Equipment.Contains(Equipment.TrapBar) ? trapBar : bar)?.Load(target.In(Rack!.Bar.Unit), rounding) is { } loading ? new(new Weight(loading.Total, Rack.Bar.Unit), loading.PerSide) : null,
         LoadedBy.TwoDumbbells or LoadedBy.OneDumbbell => Step(gym.Dumbbells, target),
         LoadedBy.Kettlebell => Step(gym.Kettlebells, target),
         LoadedBy.Stack => gym.StackStep is { } step ? Step(new(step.Amount, step.Amount * Pins, step.Amount, step.Unit), target) : null,

@@ -33,7 +33,7 @@ public sealed record DemoSeason(
         var first = WeekGrid.StartOfWeek(anchor, DayOfWeek.Monday);
         var id = NaturalIds.Season(TeamName, first);
         var calendar = new DemoCalendar(first, new NaturalIds(id));
-        return new DemoSeason(id, [.. DemoTeam.Setup, DemoSessions.OneMatch(calendar)],
+        return new DemoSeason(id, [.. DemoTeam.Setup, DemoWorkouts.Gym, DemoSessions.OneMatch(calendar)],
             [
                 new StartSeason(first, DayOfWeek.Monday, calendar.Weeks, DemoTeam.Card(calendar)),
                 .. DemoTeam.Staff(calendar),
@@ -50,6 +50,7 @@ public sealed record DemoSeason(
                 .. DemoRows.Rookies(calendar),
                 new Publish("Pre-season"),
                 .. DemoMatches.Played(calendar),
+                .. DemoWorkouts.Of(),
                 .. DemoSessions.Of(calendar),
                 .. DemoWeeks.LaidOut(calendar),
                 new Publish("Cup, second round"),

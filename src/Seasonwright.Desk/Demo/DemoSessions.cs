@@ -25,7 +25,7 @@ internal static class DemoSessions
         yield return Put(17, DayOfWeek.Friday, new(9, 30), SessionKind.UpperStrength, 45, 6m, Gym);
         yield return Put(17, DayOfWeek.Saturday, new(10, 0), SessionKind.Intervals, 40, 8m, Hall);
 
-        SetSession Put(int week, DayOfWeek day, TimeOnly start, SessionKind kind, int minutes, decimal rpe, string place) => new(At(calendar, week, day, start, kind, minutes, rpe, place));
+        SetSession Put(int week, DayOfWeek day, TimeOnly start, SessionKind kind, int minutes, decimal rpe, string place) => new(At(calendar, week, day, start, kind, minutes, rpe, place) with { Workout = DemoWorkouts.For(kind) });
     }
 
     /// <summary>A week of the competition around a match on Saturday, as the team lays it out when nothing is against it; taken from week 18.</summary>

@@ -1,7 +1,9 @@
 using System.Text;
+using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Documents.Draw;
 using Seasonwright.Documents.HandOut.Calendars;
+using Seasonwright.Documents.HandOut.Cards;
 using Seasonwright.Documents.HandOut.HeadCoach;
 using Seasonwright.Documents.HandOut.Posters;
 using Seasonwright.Documents.HandOut.Workbooks;
@@ -35,6 +37,17 @@ public static class HandOuts
     public static HandOutFile WeekSheet(SharedSeason shared, SeasonWeek week, PaperSize paper) =>
         new(HandOutFile.NameOf(shared, FormattableString.Invariant($"week-{week.Number}{OnLetter(paper)}.pdf")), HandOutFile.Pdf,
             PdfPainter.File(HandOutTexts.Say("week-sheet.title", shared.Name, week.Number), shared.Edition.Day, WeekSheets.WeekSheet.Of(shared, week, paper), Scheme.Light));
+
+    /// <param name="cards">Of the sessions of one day, at least one.</param>
+    /// <param name="perPage">One of <see cref="CardPaper.Counts"/>.</param>
+    /// <param name="paper">Upright.</param>
+    public static HandOutFile Cards(IReadOnlyList<SquadCards> cards, int perPage, PaperSize paper) => new(CardsName(cards, $"{OnLetter(paper)}.pdf"), HandOutFile.Pdf,
+        PdfPainter.File(HandOutTexts.Say("card.title", cards[0].Shared.Name, cards[0].Title), cards[0].Shared.Edition.Day, cards.SelectMany(one => CardPaper.Of(one, perPage, paper)).ToValueList(), Scheme.Light));
+
+    /// <inheritdoc cref="Cards"/>
+    public static HandOutFile CardWorkbook(IReadOnlyList<SquadCards> cards) => new(CardsName(cards, ".xlsx"), HandOutFile.Workbook, HandOut.Cards.CardWorkbook.Write(cards));
+
+    private static string CardsName(IReadOnlyList<SquadCards> cards, string ending) => HandOutFile.NameOf(cards[0].Shared, $"cards-{cards[0].Session.Day.Iso()}{ending}");
 
     public static HandOutFile Workbook(SharedSeason shared, bool notes = true) => new(
         HandOutFile.NameOf(shared, "workbook.xlsx"), HandOutFile.Workbook, YearWorkbook.Write(shared.Season, shared.Setup, shared.Edition, new WorkbookChoices(shared.KeyMatches, notes)));

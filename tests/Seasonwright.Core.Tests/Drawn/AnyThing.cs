@@ -98,7 +98,7 @@ internal static class AnyThing
         (name, bar, plate, pairs, platform) => new GymRack(name, new Core.Quantities.Weight(bar), [new(plate, pairs)], 0, platform));
 
     public static readonly Gen<Gym> Gyms = Gen.Select(ListOf(Racks, 2), Gen.Null(Gen.Select(Gen.Int[-1, 10], Gen.Int[5, 50], (from, to) => new WeightSteps(from, to, 2, Core.Quantities.MassUnit.Kilogram))), Gen.Bool, (racks, dumbbells, down) =>
-        new Gym(racks, dumbbells, null, new Core.Quantities.Weight(5), [Equipment.Bench, Equipment.Box], down));
+        new Gym(racks, dumbbells, null, new Core.Quantities.Weight(5), [Equipment.Bench, Equipment.Box], null, down));
 
     private static readonly DateOnly Monday = new(2027, 8, 2);
 

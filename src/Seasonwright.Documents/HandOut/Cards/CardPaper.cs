@@ -1,0 +1,137 @@
+using Seasonwright.Core;
+using Seasonwright.Documents.Draw;
+using static Seasonwright.Documents.HandOut.HandOutTexts;
+
+namespace Seasonwright.Documents.HandOut.Cards;
+
+/// <summary>
+/// Cards on upright paper, one, two, four or six a page with a cut between: the name and each weight as large as there is room for, a box for every set. Everything on
+/// a card grows and shrinks together, so that one athlete's card is never read worse than the room it has allows.
+/// </summary>
+public static class CardPaper
+{
+    private const double Margin = 24, PointsPerPx = 0.75, Gutter = 12, Inset = 10;
+
+    /// <summary>Heights in sizes of the card's text: of the head, a line of an exercise, one of words, the foot.</summary>
+    private const double Head = 3.1, Row = 3, Words = 1.45, Foot = 1.3;
+
+    /// <summary>The card's text is at most so many px, and so much of the card's width.</summary>
+    private const double Largest = 26, WidthShare = 0.0365;
+
+    /// <summary>Shares of a card's width: where the weight begins, where the boxes do.</summary>
+    private const double WeightAt = 0.45, BoxesAt = 0.73;
+
+    private const int MostBoxes = 6;
+
+    /// <summary>How many cards a page can hold.</summary>
+    public static ValueList<int> Counts { get; } = [1, 2, 4, 6];
+
+    /// <param name="perPage">One of <see cref="Counts"/>.</param>
+    /// <param name="paper">Upright.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Another count.</exception>
+    public static ValueList<SheetDrawing> Of(SquadCards cards, int perPage, PaperSize paper)
+    {
+        if (!Counts.Contains(perPage)) throw new ArgumentOutOfRangeException(nameof(perPage), perPage, "A page holds one, two, four or six cards.");
+        var (across, down) = perPage switch { 1 => (1, 1), 2 => (1, 2), 4 => (2, 2), _ => (2, 3) };
+        var (width, height) = ((paper.Width - 2 * Margin) / PointsPerPx, (paper.Height - 2 * Margin) / PointsPerPx);
+        var (wide, high) = ((width - (across - 1) * Gutter) / across, (height - (down - 1) * Gutter) / down);
+        var title = Say("card.title", cards.Shared.Name, cards.Title);
+        return cards.Cards.Chunk(perPage).Select(page => new SheetDrawing(title, paper.Width, paper.Height, Margin, PointsPerPx,
+            [new TrackDrawing("cards", title, height, page.SelectMany((card, at) => Draw(card, cards, new Area(at % across * (wide + Gutter), at / across * (high + Gutter), wide, high))).ToValueList(), [])])).ToValueList();
+    }
+
+    private static IEnumerable<Shape> Draw(Card card, SquadCards cards, Area area)
+    {
+        var inner = area.Inset(Inset, Inset);
+        var size = Size(card, cards, inner);
+        var pen = new CardPen(inner, size);
+        yield return new Box(area, Looks.EventUnsure, 4);
+        foreach (var shape in pen.Draw(card, cards)) yield return shape;
+    }
+
+    /// <summary>The largest with which everything has room.</summary>
+    private static double Size(Card card, SquadCards cards, Area inner)
+    {
+        var size = Math.Min(Largest, inner.Width * WidthShare);
+        // Words break otherwise at another size.
+        while (size > 4 && Height(card, inner.Width, size) > inner.Height) size *= 0.97;
+        return size;
+    }
+
+    private static double Height(Card card, double width, double size) =>
+        size * (Head + Row * card.Lines.Count + Foot) + size * Words * Said(card).Sum(text => TextWrap.Lines(text, width, new TextStyle(size)).Count);
+
+    private static IEnumerable<string> Said(Card card) => card.Notes.Concat(card.WarmUp.Length > 0 ? [Say("card.warm-up", card.WarmUp)] : Array.Empty<string>());
+
+    /// <summary>Draws one card at one size of text.</summary>
+    private sealed class CardPen(Area area, double size)
+    {
+        private readonly TextStyle name = new(size * 1.6, FontWeight.SemiBold), strong = new(size, FontWeight.SemiBold), body = new(size * 0.9), small = new(size * 0.72), large = new(size * 1.45, FontWeight.SemiBold);
+        private readonly List<Shape> shapes = [];
+        private double top = area.Y;
+
+        public List<Shape> Draw(Card card, SquadCards cards)
+        {
+            DrawHead(card, cards);
+            foreach (var text in Said(card)) Paragraph(text);
+            foreach (var line in card.Lines) DrawLine(line);
+            Text(area.X, area.Bottom - size * Foot * 0.8, area.Width, Say("card.foot", cards.Shared.EditionWords, Say("card.caution")), small, Looks.Muted);
+            return shapes;
+        }
+
+        private void DrawHead(Card card, SquadCards cards)
+        {
+            var room = area.Width;
+            if (card.IsModified)
+            {
+                var word = Say("card.modified");
+                var wide = TextWidths.Of(word, strong) + size;
+                shapes.Add(new Box(new(area.Right - wide, top, wide, size * 1.6), Looks.EventUnsure, 3));
+                Text(area.Right - wide / 2, top + size * 0.3, wide, word, strong, Looks.Ink, TextAnchor.Middle);
+                room -= wide + size / 2;
+            }
+            Text(area.X, top, room, card.Number.Length > 0 ? $"{card.Number}  {card.Name}" : card.Name, name, Looks.Ink);
+            Text(area.X, top + size * 1.85, area.Width, $"{cards.Title} · {cards.When}", body, Looks.Muted);
+            top += size * Head;
+        }
+
+        private void Paragraph(string text)
+        {
+            foreach (var line in TextWrap.Lines(text, area.Width, new TextStyle(size)))
+            {
+                Text(area.X, top, area.Width, line, body, Looks.Ink);
+                top += size * Words;
+            }
+        }
+
+        private void DrawLine(CardLine line)
+        {
+            shapes.Add(new Line(new(area.X, top), new(area.Right, top), Looks.Rule));
+            var (first, second) = (top + size * 0.35, top + size * 1.7);
+            var (weight, boxes) = (area.X + area.Width * WeightAt, area.X + area.Width * BoxesAt);
+            var indent = size * 1.7;
+            Text(area.X, first, indent, line.Place, strong, Looks.Muted);
+            Text(area.X + indent, first, weight - area.X - indent - 4, line.Instead ? Say("card.instead", line.Exercise) : line.Exercise, strong, Looks.Ink);
+            Text(area.X + indent, second, weight - area.X - indent - 4, line.How.Length > 0 ? $"{line.Sets} · {line.How}" : line.Sets, body, Looks.Ink);
+            Text(weight, top + size * 0.15, boxes - weight - 4, line.Weight, line.Plates.Length > 0 || TextWidths.Of(line.Weight, large) <= boxes - weight - 4 ? large : strong, Looks.Ink);
+            Text(weight, top + size * 1.9, boxes - weight - 4, line.Plates, small, Looks.Ink);
+            Boxes(line.Boxes, boxes);
+            top += size * Row;
+        }
+
+        /// <summary>One a set; of more than there is room for the last says how many more.</summary>
+        private void Boxes(int count, double left)
+        {
+            var (shown, room) = (Math.Min(count, MostBoxes), area.Right - left);
+            var (wide, step) = (Math.Min(size * 1.9, room / shown - 3), Math.Min(size * 1.9 + 4, room / shown));
+            for (var box = 0; box < shown; box++)
+                shapes.Add(new Box(new(left + box * step, top + size * 0.5, wide, size * 2), Looks.EventUnsure, 2));
+            if (count > shown) Text(area.Right, top + size * 2.3, room, Say("card.more-sets", count - shown), small, Looks.Muted, TextAnchor.End);
+        }
+
+        private void Text(double x, double at, double room, string text, TextStyle style, TextLook look, TextAnchor anchor = TextAnchor.Start)
+        {
+            if (text.Length > 0 && TextFit.Fit(text, room, style) is { Kind: not FitKind.Nothing } fitted) shapes.Add(new TextRun(new(x, at + style.Size * 0.97), fitted.Text, style, look, anchor));
+        }
+    }
+}

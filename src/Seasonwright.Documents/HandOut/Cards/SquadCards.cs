@@ -1,0 +1,66 @@
+using Seasonwright.Core;
+using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
+using Seasonwright.Core.Squad;
+using Seasonwright.Core.Strength;
+using Seasonwright.Documents.Draw;
+using static Seasonwright.Documents.HandOut.HandOutTexts;
+
+namespace Seasonwright.Documents.HandOut.Cards;
+
+/// <summary>A session's cards for the whole squad, as content.</summary>
+/// <param name="Title">"Legs heavy".</param>
+/// <param name="When">"Tue 12 Oct 2027, 08:30".</param>
+/// <param name="Cards">Of everybody who takes part, in the order of the squad.</param>
+/// <param name="Without">Names of those whose session it is and who take no part.</param>
+public sealed record SquadCards(SharedSeason Shared, Session Session, string Title, string When, ValueList<Card> Cards, ValueList<string> Without)
+{
+    /// <param name="players">The squad in the order its cards are handed out.</param>
+    public static SquadCards Of(SharedSeason shared, Session session, IReadOnlyCollection<Player> players)
+    {
+        var (season, setup) = (shared.Season, shared.Setup);
+        var workout = session.Workout is { } id ? season.Workout(id) : null;
+        var work = AthleteWork.Of(season, setup, session, players, RackLoads.Of(setup.Gym));
+        var names = players.ToDictionary(player => player.Id);
+        return new(shared, session, PlainText.Clean(workout?.Name ?? SessionWords.Name(session)),
+            Say("card.when", session.Day.Long(setup.Locale), session.Start?.Iso() ?? Sentences.Say($"slot.{session.Slot}")),
+            work.Where(one => one.IsLifting || one.Fit.Kind == FitKind.ToBeAsked).Select(one => CardOf(one, names[one.Person].Athlete, workout!, setup)).ToValueList(),
+            work.Where(one => !one.IsLifting && one.Fit.Kind != FitKind.ToBeAsked).Select(one => PlainText.Clean(names[one.Person].Athlete.Name)).ToValueList());
+    }
+
+    private static Card CardOf(AthleteWork work, Athlete athlete, Workout workout, Setup setup)
+    {
+        var locale = setup.Locale;
+        var parts = workout.Parts.Where(part => part.IsWork).ToList();
+        var ready = string.Join(" · ", work.Lines.Where(line => !line.Part.IsWork).Select(line => $"{line.Exercise.Name} {WorkWords.Sets(line.Prescription, line.Exercise)}"));
+        return new(PlainText.Clean(athlete.Number ?? ""), PlainText.Clean(athlete.Name), PlainText.Clean(ready),
+            work.Lines.Where(line => line.Part.IsWork).Select(line => LineOf(line, PlaceOf(line), locale)).ToValueList(), Notes(work).ToValueList(), work.IsModified);
+
+        string PlaceOf(WorkLine line)
+        {
+            var letter = Letter(parts.IndexOf(line.Part));
+            return line.Part.Items.Count == 1 ? letter : FormattableString.Invariant($"{letter}{line.Part.Items.ToList().IndexOf(line.Item) + 1}");
+        }
+    }
+
+    private static string Letter(int part) => ((char)('A' + part)).ToString();
+
+    private static IEnumerable<string> Notes(AthleteWork work)
+    {
+        if (work.Fit.Kind == FitKind.ToBeAsked) yield return Say("card.ask-first");
+        if (work.Fit.MostMinutes is { } most) yield return Say("card.most-minutes", most.Value);
+        if (work.IsMinor) yield return Say("card.minor");
+    }
+
+    private static CardLine LineOf(WorkLine line, string place, LocaleSettings locale)
+    {
+        string?[] how = [line.Prescription.Tempo is { } tempo ? Say("work.tempo", tempo) : null, line.Part.Rest > 0 ? Rest(line.Part) : null, line.Prescription.Effort.Kind == EffortKind.Velocity && line.Load.Made is not null ? WorkWords.Of(line.Prescription.Effort, locale) : null, line.Item.Note];
+        return new(place, PlainText.Clean(line.Exercise.Name), WorkWords.Sets(line.Prescription, line.Exercise), WorkWords.Of(line.Load, line.Exercise, line.Prescription, locale),
+            WorkWords.Plates(line.Load, line.Exercise, locale), PlainText.Clean(string.Join(" · ", how.OfType<string>())), line.Prescription.Sets, line.Instead);
+    }
+
+    private static string Rest(WorkoutPart part) => Say(part.Kind == PartKind.Straight ? "work.rest" : "work.rest-round", part.Rest < 120 ? Say("work.seconds", part.Rest) : Say("work.minutes", WorkMinutes(part.Rest)));
+
+    private static string WorkMinutes(int seconds) => FormattableString.Invariant($"{seconds / 60m:0.#}");
+}
