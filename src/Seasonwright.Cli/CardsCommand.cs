@@ -41,7 +41,7 @@ internal static class CardsCommand
     }
 
     /// <summary>The day's sessions that have a workout; null after saying that there is none, and which days have one.</summary>
-    private static IReadOnlyList<Session>? SessionsOn(Season season, DateOnly day, Terminal terminal)
+    private static List<Session>? SessionsOn(Season season, DateOnly day, Terminal terminal)
     {
         List<Session> written = [.. season.Sessions.Where(session => !session.IsCancelled && session.Workout is { } id && season.Workout(id) is not null)];
         List<Session> there = [.. written.Where(session => session.Day == day)];

@@ -7,7 +7,7 @@ namespace Seasonwright.Core.Edits;
 /// <summary>Says how the maximum of an exercise is worked out, or with null goes back to the usual way.</summary>
 public sealed record SetLift(ExerciseId Exercise, Lift? Lift) : SetupEdit
 {
-    public override string Describe(Setup setup) => Sentences.Say(Lift is null ? "did.reset-lift" : "did.set-lift", ExerciseBook.Find(Exercise)?.Name ?? Exercise.Text);
+    public override string Describe(Setup setup) => Sentences.Say(Lift is null ? "did.reset-lift" : "did.set-lift", setup.Exercise(Exercise)?.Name ?? Exercise.Text);
 
     internal override void Decide(Draft draft)
     {

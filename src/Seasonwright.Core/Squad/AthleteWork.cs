@@ -21,6 +21,9 @@ public sealed record AthleteWork(PersonId Person, SessionFit Fit, ValueList<Work
     /// <summary>Takes part with something to lift.</summary>
     public bool IsLifting => Lines.Count > 0;
 
+    /// <summary>Modified, and nobody said how.</summary>
+    public bool AsksFirst => Fit.Kind == FitKind.ToBeAsked;
+
     /// <summary>What every player does whose session it is; who is not with the team, or for whom it is not, is left out.</summary>
     /// <returns>In the order of the players; none where nothing is written for the session.</returns>
     public static ValueList<AthleteWork> Of(Season season, Setup setup, Session session, IEnumerable<Player> players, RackLoads loads)

@@ -38,7 +38,7 @@ public sealed record Maximum(ExerciseId Exercise, Weight Weight, MaximumFrom Fro
     {
         if (!exercise.HasMax) return null;
         if (Own(day, tests, exercise, setup) is { } own) return own;
-        return exercise is { MaxOf: { } id, MaxShare: { } share } && ExerciseBook.Find(id) is { } other && Own(day, tests, other, setup) is { } known && Tenth(known.Weight.Amount * share.Value / 100, known.Weight.Unit) is { } guess
+        return exercise is { MaxOf: { } id, MaxShare: { } share } && setup.Exercise(id) is { } other && Own(day, tests, other, setup) is { } known && Tenth(known.Weight.Amount * share.Value / 100, known.Weight.Unit) is { } guess
             ? new(exercise.Id, guess, MaximumFrom.AnotherLift, known.Day) : null;
     }
 

@@ -65,6 +65,7 @@ public static class Looks
 
     public static MarkLook Event { get; } = new("event", Board, Palette.Event, EventEdge, 1);
     public static MarkLook EventUnsure { get; } = new("event-unsure", Board, Paper, EventEdge, 1, 2.5);
+    public static MarkLook Plate { get; } = new("plate", [Paper, Panel], Palette.Muted);
     public static MarkLook TestDay { get; } = new("test-day", Board, Palette.Accent);
 
     // Load
@@ -96,7 +97,7 @@ public static class Looks
         Rule, Bracket, TodayFlag, TodayLine,
         Transition, General, Specific, Competition, Peak,
         MatchHome, MatchAway, MatchHomeQuiet, MatchAwayQuiet, MatchKeyHome, MatchKeyAway, MatchUnsure, MatchKeyUnsure,
-        MatchDay, MatchDayUnsure, Event, EventUnsure, TestDay,
+        MatchDay, MatchDayUnsure, Event, EventUnsure, Plate, TestDay,
         LoadPlanned, LoadDone, LoadPractice, LoadMatchGround, LoadMatch,
         Maintain, Develop, Focus, Preparedness,
         CautionMark, WarningMark, StopMark,

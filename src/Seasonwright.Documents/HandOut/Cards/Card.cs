@@ -15,7 +15,8 @@ public sealed record Card(string Number, string Name, string WarmUp, ValueList<C
 /// <param name="Sets">"4 x 5".</param>
 /// <param name="Weight">"100 kg", or how hard it should be where no weight is known.</param>
 /// <param name="Plates">"25 + 15 a side"; empty without sides.</param>
+/// <param name="PerSide">The masses of them, heaviest first.</param>
 /// <param name="How">Tempo, rest, note; empty for none.</param>
 /// <param name="Boxes">To write in, one a set.</param>
 /// <param name="Instead">It is done in the place of something else.</param>
-public sealed record CardLine(string Place, string Exercise, string Sets, string Weight, string Plates, string How, int Boxes, bool Instead);
+public sealed record CardLine(string Place, string Exercise, string Sets, string Weight, string Plates, ValueList<decimal> PerSide, string How, int Boxes, bool Instead);

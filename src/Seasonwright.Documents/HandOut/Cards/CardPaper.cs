@@ -12,14 +12,17 @@ public static class CardPaper
 {
     private const double Margin = 24, PointsPerPx = 0.75, Gutter = 12, Inset = 10;
 
-    /// <summary>Heights in sizes of the card's text: of the head, a line of an exercise, one of words, the foot.</summary>
-    private const double Head = 3.1, Row = 3, Words = 1.45, Foot = 1.3;
+    /// <summary>Heights in sizes of the card's text: of the head, an exercise's name with its weight, how it is done, a line of words, the foot.</summary>
+    private const double Head = 3.3, Row = 3.5, How = 1.2, Words = 1.45, Foot = 1.3;
 
     /// <summary>The card's text is at most so many px, and so much of the card's width.</summary>
-    private const double Largest = 26, WidthShare = 0.0365;
+    private const double Largest = 34, WidthShare = 0.043;
 
     /// <summary>Shares of a card's width: where the weight begins, where the boxes do.</summary>
-    private const double WeightAt = 0.45, BoxesAt = 0.73;
+    private const double WeightAt = 0.34, BoxesAt = 0.7;
+
+    /// <summary>A text that is too long for its place is set smaller down to this share before it is cut.</summary>
+    private const double Shrinks = 0.62;
 
     private const int MostBoxes = 6;
 
@@ -59,7 +62,9 @@ public static class CardPaper
     }
 
     private static double Height(Card card, double width, double size) =>
-        size * (Head + Row * card.Lines.Count + Foot) + size * Words * Said(card).Sum(text => TextWrap.Lines(text, width, new TextStyle(size)).Count);
+        size * (Head + card.Lines.Sum(RowOf) + Foot) + size * Words * Said(card).Sum(text => TextWrap.Lines(text, width, new TextStyle(size)).Count);
+
+    private static double RowOf(CardLine line) => line.How.Length + line.Plates.Length > 0 ? Row + How : Row;
 
     private static IEnumerable<string> Said(Card card) => card.Notes.Concat(card.WarmUp.Length > 0 ? [Say("card.warm-up", card.WarmUp)] : Array.Empty<string>());
 
@@ -107,16 +112,31 @@ public static class CardPaper
         private void DrawLine(CardLine line)
         {
             shapes.Add(new Line(new(area.X, top), new(area.Right, top), Looks.Rule));
-            var (first, second) = (top + size * 0.35, top + size * 1.7);
-            var (weight, boxes) = (area.X + area.Width * WeightAt, area.X + area.Width * BoxesAt);
-            var indent = size * 1.7;
-            Text(area.X, first, indent, line.Place, strong, Looks.Muted);
-            Text(area.X + indent, first, weight - area.X - indent - 4, line.Instead ? Say("card.instead", line.Exercise) : line.Exercise, strong, Looks.Ink);
-            Text(area.X + indent, second, weight - area.X - indent - 4, line.How.Length > 0 ? $"{line.Sets} · {line.How}" : line.Sets, body, Looks.Ink);
-            Text(weight, top + size * 0.15, boxes - weight - 4, line.Weight, line.Plates.Length > 0 || TextWidths.Of(line.Weight, large) <= boxes - weight - 4 ? large : strong, Looks.Ink);
-            Text(weight, top + size * 1.9, boxes - weight - 4, line.Plates, small, Looks.Ink);
+            var (indent, weight, boxes) = (area.X + size * 1.7, area.X + area.Width * WeightAt, area.X + area.Width * BoxesAt);
+            var second = top + size * 1.55;
+            Text(area.X, top + size * 0.3, size * 1.6, line.Place, strong, Looks.Muted);
+            Text(indent, top + size * 0.3, boxes - indent - 4, line.Instead ? Say("card.instead", line.Exercise) : line.Exercise, strong, Looks.Ink);
+            Text(indent, second + size * 0.25, (line.Weight.Length > 0 ? weight : boxes) - indent - 4, line.Sets, strong, Looks.Ink);
+            Text(weight, second, boxes - weight - 4, line.Weight, line.Plates.Length > 0 ? large : strong, Looks.Ink);
+            if (line.PerSide.Count > 0) Plates(line.PerSide, weight + TextWidths.Of(line.Weight, large) + size * 0.7, boxes - size * 0.4, second + size * 0.95);
+            Text(indent, top + size * 3.25, boxes - indent - 4, line.Plates, body, Looks.Ink);
+            var how = line.Plates.Length > 0 ? indent + TextWidths.Of(line.Plates, body) + size * 0.6 : indent;
+            Text(how, top + size * 3.4, boxes - how - 4, line.How, small, Looks.Muted);
             Boxes(line.Boxes, boxes);
-            top += size * Row;
+            top += size * RowOf(line);
+        }
+
+        /// <summary>The plates of one side as they hang on the bar, the heaviest inside and largest; none where there is no room for all.</summary>
+        private void Plates(ValueList<decimal> perSide, double left, double right, double middle)
+        {
+            var (wide, step) = (size * 0.3, size * 0.4);
+            if (left + size * 0.3 + perSide.Count * step > right) return;
+            shapes.Add(new Line(new(left, middle), new(left + size * 0.5 + perSide.Count * step, middle), Looks.Rule));
+            foreach (var (plate, place) in perSide.Select((plate, place) => (plate, place)))
+            {
+                var high = size * (0.5 + 1.3 * Math.Sqrt((double)(plate / perSide[0])) * Math.Min(1, Math.Sqrt((double)perSide[0] / 20)));
+                shapes.Add(new Box(new(left + size * 0.2 + place * step, middle - high / 2, wide, high), Looks.Plate, 1));
+            }
         }
 
         /// <summary>One a set; of more than there is room for the last says how many more.</summary>
@@ -125,12 +145,13 @@ public static class CardPaper
             var (shown, room) = (Math.Min(count, MostBoxes), area.Right - left);
             var (wide, step) = (Math.Min(size * 1.9, room / shown - 3), Math.Min(size * 1.9 + 4, room / shown));
             for (var box = 0; box < shown; box++)
-                shapes.Add(new Box(new(left + box * step, top + size * 0.5, wide, size * 2), Looks.EventUnsure, 2));
-            if (count > shown) Text(area.Right, top + size * 2.3, room, Say("card.more-sets", count - shown), small, Looks.Muted, TextAnchor.End);
+                shapes.Add(new Box(new(left + box * step, top + size * 0.55, wide, size * 2.3), Looks.EventUnsure, 2));
+            if (count > shown) Text(area.Right, top + size * 2.9, room, Say("card.more-sets", count - shown), small, Looks.Muted, TextAnchor.End);
         }
 
         private void Text(double x, double at, double room, string text, TextStyle style, TextLook look, TextAnchor anchor = TextAnchor.Start)
         {
+            if (TextWidths.Of(text, style) is var wide && wide > room && room > 0) style = new(style.Size * Math.Max(Shrinks, room / wide * 0.995), style.Weight);
             if (text.Length > 0 && TextFit.Fit(text, room, style) is { Kind: not FitKind.Nothing } fitted) shapes.Add(new TextRun(new(x, at + style.Size * 0.97), fitted.Text, style, look, anchor));
         }
     }

@@ -25,8 +25,8 @@ public sealed record SquadCards(SharedSeason Shared, Session Session, string Tit
         var names = players.ToDictionary(player => player.Id);
         return new(shared, session, PlainText.Clean(workout?.Name ?? SessionWords.Name(session)),
             Say("card.when", session.Day.Long(setup.Locale), session.Start?.Iso() ?? Sentences.Say($"slot.{session.Slot}")),
-            work.Where(one => one.IsLifting || one.Fit.Kind == FitKind.ToBeAsked).Select(one => CardOf(one, names[one.Person].Athlete, workout!, setup)).ToValueList(),
-            work.Where(one => !one.IsLifting && one.Fit.Kind != FitKind.ToBeAsked).Select(one => PlainText.Clean(names[one.Person].Athlete.Name)).ToValueList());
+            work.Where(one => one.IsLifting || one.AsksFirst).Select(one => CardOf(one, names[one.Person].Athlete, workout!, setup)).ToValueList(),
+            work.Where(one => !one.IsLifting && !one.AsksFirst).Select(one => PlainText.Clean(names[one.Person].Athlete.Name)).ToValueList());
     }
 
     private static Card CardOf(AthleteWork work, Athlete athlete, Workout workout, Setup setup)
@@ -48,7 +48,7 @@ public sealed record SquadCards(SharedSeason Shared, Session Session, string Tit
 
     private static IEnumerable<string> Notes(AthleteWork work)
     {
-        if (work.Fit.Kind == FitKind.ToBeAsked) yield return Say("card.ask-first");
+        if (work.AsksFirst) yield return Say("card.ask-first");
         if (work.Fit.MostMinutes is { } most) yield return Say("card.most-minutes", most.Value);
         if (work.IsMinor) yield return Say("card.minor");
     }
@@ -57,7 +57,7 @@ public sealed record SquadCards(SharedSeason Shared, Session Session, string Tit
     {
         string?[] how = [line.Prescription.Tempo is { } tempo ? Say("work.tempo", tempo) : null, line.Part.Rest > 0 ? Rest(line.Part) : null, line.Prescription.Effort.Kind == EffortKind.Velocity && line.Load.Made is not null ? WorkWords.Of(line.Prescription.Effort, locale) : null, line.Item.Note];
         return new(place, PlainText.Clean(line.Exercise.Name), WorkWords.Sets(line.Prescription, line.Exercise), WorkWords.Of(line.Load, line.Exercise, line.Prescription, locale),
-            WorkWords.Plates(line.Load, line.Exercise, locale), PlainText.Clean(string.Join(" · ", how.OfType<string>())), line.Prescription.Sets, line.Instead);
+            WorkWords.Plates(line.Load, line.Exercise, locale), line.Exercise.Load == LoadedBy.Bar ? line.Load.Made?.PerSide ?? [] : [], PlainText.Clean(string.Join(" · ", how.OfType<string>())), line.Prescription.Sets, line.Instead);
     }
 
     private static string Rest(WorkoutPart part) => Say(part.Kind == PartKind.Straight ? "work.rest" : "work.rest-round", part.Rest < 120 ? Say("work.seconds", part.Rest) : Say("work.minutes", WorkMinutes(part.Rest)));

@@ -6,7 +6,7 @@ using Seasonwright.Core.Setups;
 using Seasonwright.Core.Strength;
 using Seasonwright.Documents;
 
-namespace Seasonwright.Desk.Gym;
+namespace Seasonwright.Desk.Workouts;
 
 /// <summary>
 /// A prescription as it is typed in one field: sets x length, then how hard. "4x5 80%", "3x8 r2", "3x30s", "2x20m", "3x10 20kg", "4x3 0.5 m/s -20%", "3x6 rpe 8", "2x8 50% bm",
