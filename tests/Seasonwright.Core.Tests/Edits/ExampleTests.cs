@@ -162,7 +162,7 @@ public class ExampleTests
             (new SetQuality(new Quality(new("power"), "Jump", QualityKind.Power, 3)), "Set the quality Jump", "quality/aerobic quality/change-of-direction quality/high-intensity quality/hypertrophy quality/maximum-strength quality/power quality/prevention quality/speed"),
             (new SetTypicalWeek(OneMatch with { Id = new("cup"), Name = "Cup week" }), "Kept the typical week Cup week", "typical.week/cup"),
             (new SetGym(Core.Setups.Gym.Usual(MassUnit.Pound)), "Said what the gym has: 1 racks", "gym"),
-            (new SetLift(new("back-squat"), new Lift("epley", 0.3m)), "Said how the maximum of Back squat is worked out", "lift/back-squat"),
+            (new SetLift(new("bench-press"), new Lift("epley", 0.17m)), "Said how the maximum of Bench press is worked out", "lift/bench-press"),
             (new RemoveTypicalWeek(OneMatch.Id), "Forgot the typical week One match", "typical.week/one"),
             (new SetExercise(Own with { Id = new("front-squat"), Name = "Front squat, straps" }), "Set the exercise Front squat, straps", "exercise/front-squat"),
             (new RemoveExercise(Own.Id), "Removed the exercise Squat with chains", "exercise/chain-squat exercise/heavier"),
