@@ -49,7 +49,7 @@ public static class WorkWords
             _ => Of(made.Weight, locale),
         },
         // Lighter than the lightest that there is: the body alone where it is lifted, else the lightest is named by the coach.
-        { Target: { } target } when exercise.Load != LoadedBy.OnTheBody => Say("work.lighter", Of(target, locale)),
+        { Target: { } target } when exercise.Load != LoadedBy.OnTheBody => Say("work.lighter", Of(new Weight(Math.Max(0.5m, Math.Round(target.Amount * 2, MidpointRounding.ToZero) / 2), target.Unit), locale)),
         { Reserve: { } reserve } => Say("work.leave", reserve),
         _ => Of(prescription.Effort, locale),
     };
@@ -59,5 +59,5 @@ public static class WorkWords
         : made.PerSide.Count == 0 ? Say("work.bar-alone") : Say("work.a-side", string.Join(" + ", made.PerSide.Select(plate => Number(plate, locale))));
 
     public static string Number(decimal number, LocaleSettings locale) =>
-        number.ToString("0.###", CultureInfo.InvariantCulture).Replace(".", locale.DecimalComma ? "," : ".", StringComparison.Ordinal);
+        number.ToString("0.######", CultureInfo.InvariantCulture).Replace(".", locale.DecimalComma ? "," : ".", StringComparison.Ordinal);
 }

@@ -19,15 +19,19 @@ public sealed record Gym(ValueList<GymRack> Racks, WeightSteps? Dumbbells, Weigh
         ? new([GymRack.Usual(unit)], new(5, 100, 5, unit), new(10, 70, 5, unit), new Weight(10, unit), All)
         : new([GymRack.Usual(unit)], new(2, 40, 2, unit), new(8, 32, 4, unit), new Weight(5), All);
 
-    /// <summary>Everything exercises can be done with: what is named, and what racks, dumbbells and kettlebells come to.</summary>
-    public IEnumerable<Equipment> AtHand =>
-    [
-        .. Equipment,
-        .. Racks.Any(rack => !rack.IsBroken) ? [Setups.Equipment.Barbell, Setups.Equipment.Rack] : Array.Empty<Equipment>(),
-        .. Racks.Any(rack => rack is { IsBroken: false, HasPlatform: true }) ? [Setups.Equipment.Platform] : Array.Empty<Equipment>(),
-        .. Dumbbells is null ? Array.Empty<Equipment>() : [Setups.Equipment.Dumbbells],
-        .. Kettlebells is null ? Array.Empty<Equipment>() : [Setups.Equipment.Kettlebell],
-    ];
+    /// <summary>Everything exercises can be done with: what is named, and what racks, dumbbells and kettlebells come to. A trap bar takes the plates of a rack.</summary>
+    public IEnumerable<Equipment> AtHand
+    {
+        get
+        {
+            var hasBar = Racks.Any(rack => !rack.IsBroken);
+            return Equipment.Where(one => one switch { Setups.Equipment.Barbell or Setups.Equipment.Rack or Setups.Equipment.Dumbbells or Setups.Equipment.Kettlebell => false, Setups.Equipment.TrapBar => hasBar, _ => true })
+                .Concat(hasBar ? [Setups.Equipment.Barbell, Setups.Equipment.Rack] : [])
+                .Concat(Racks.Any(rack => rack is { IsBroken: false, HasPlatform: true }) ? [Setups.Equipment.Platform] : [])
+                .Concat(Dumbbells is null ? [] : [Setups.Equipment.Dumbbells])
+                .Concat(Kettlebells is null ? [] : [Setups.Equipment.Kettlebell]);
+        }
+    }
 
     private static ValueList<Equipment> All { get; } = Enum.GetValues<Equipment>().ToValueList();
 }

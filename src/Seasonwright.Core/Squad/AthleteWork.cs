@@ -6,31 +6,32 @@ using Seasonwright.Core.Strength;
 namespace Seasonwright.Core.Squad;
 
 /// <summary>What one player does of a session's workout: its exercises or what is done in their place, and the weights.</summary>
-/// <param name="Fit">Whether and how the player takes part.</param>
+/// <param name="Fit">Whether the player takes part.</param>
+/// <param name="MostMinutes">Of the session; null for all of its minutes.</param>
 /// <param name="Lines">In the order of the workout; none for who takes no part, or is to be asked first.</param>
 /// <param name="IsModified">Something is otherwise than for the others; why is nobody else's business.</param>
 /// <param name="IsMinor">Under 18 on the day: nothing is lifted close to a maximum.</param>
-public sealed record AthleteWork(PersonId Person, SessionFit Fit, ValueList<WorkLine> Lines, bool IsModified, bool IsMinor)
+public sealed record AthleteWork(PersonId Person, FitKind Fit, Minutes? MostMinutes, ValueList<WorkLine> Lines, bool IsModified, bool IsMinor)
 {
-    /// <summary>Repetitions left in what is done in the place of something else: nobody knows its weight yet. Common practice, no source.</summary>
+    /// <summary>Repetitions that are left at least in what is done in the place of something else: nobody knows its weight yet. Common practice, no source.</summary>
     private const int NewReserve = 3;
 
-    /// <summary>For who is under 18: no set nearer to a maximum. Common practice, no source; local rules and the coach's eye come first.</summary>
-    private const int MinorReserve = 2, MinorMost = 85;
+    /// <summary>For who is under 18: in every set so many repetitions are left at least, and with its weight so many are possible. Common practice, no source; local rules and the coach's eye come first.</summary>
+    private const int MinorReserve = 2, MinorPossible = 6;
 
     /// <summary>Takes part with something to lift.</summary>
     public bool IsLifting => Lines.Count > 0;
 
     /// <summary>Modified, and nobody said how.</summary>
-    public bool AsksFirst => Fit.Kind == FitKind.ToBeAsked;
+    public bool AsksFirst => Fit == FitKind.ToBeAsked;
 
     /// <summary>What every player does whose session it is; who is not with the team, or for whom it is not, is left out.</summary>
     /// <returns>In the order of the players; none where nothing is written for the session.</returns>
     public static ValueList<AthleteWork> Of(Season season, Setup setup, Session session, IEnumerable<Player> players, RackLoads loads)
     {
         if (WorkoutWeek.Of(season, session) is not { } workout) return [];
-        var exercises = setup.Exercises;
-        var atHand = setup.Gym.AtHand.ToHashSet();
+        var (exercises, atHand) = (setup.Exercises, setup.Gym.AtHand.ToHashSet());
+        var usual = Done(Restrictions.None);
         return players.Select(player => Of(player)).OfType<AthleteWork>().ToValueList();
 
         AthleteWork? Of(Player player)
@@ -38,31 +39,55 @@ public sealed record AthleteWork(PersonId Person, SessionFit Fit, ValueList<Work
             var day = PlayerDay.Of(player, season, setup, session.Day);
             if (day.Fits.FirstOrDefault(fit => fit.Session.Id == session.Id) is not { } fit) return null;
             var isMinor = player.Athlete.IsMinorOn(session.Day);
-            if (fit.Kind is FitKind.NotAtAll && !IsLeftByExercise(fit, day) || fit.Kind is FitKind.ToBeAsked) return new(player.Id, fit, [], fit.Kind == FitKind.ToBeAsked, isMinor);
-            var lines = workout.Parts.SelectMany(part => part.Items.Select(item => Line(item, part.Part, player, day.Standing.Availability.Restrictions, isMinor))).OfType<WorkLine>().ToValueList();
-            var isModified = fit.MostMinutes is not null || lines.Count < workout.Items.Count() || lines.Any(line => line.Instead);
-            return new(player.Id, fit, lines, isModified, isMinor);
+            if (fit.Kind is FitKind.NotAtAll or FitKind.ToBeAsked) return new(player.Id, fit.Kind, fit.MostMinutes, [], fit.Kind == FitKind.ToBeAsked, isMinor);
+            var restrictions = day.Standing.Availability.Restrictions;
+            var lines = (restrictions.Tags.Count == 0 ? usual : Done(restrictions)).Select(line => Weighed(line, player, isMinor)).ToValueList();
+            return new(player.Id, fit.Kind, fit.MostMinutes, lines, fit.MostMinutes is not null || !lines.Select(Content).SequenceEqual(usual.Select(Content)), isMinor);
         }
 
-        WorkLine? Line(WrittenItem item, WorkoutPart part, Player player, Restrictions restrictions, bool isMinor)
+        // Before anybody's weights: what is written, or the nearest that may be done with what the gym has.
+        ValueList<WorkLine> Done(Restrictions restrictions) =>
+        [
+            .. from part in workout.Parts
+               from item in part.Items
+               let written = setup.Exercise(item.Item.Exercise)
+               let done = written is null ? null : Substitutes.For(written, restrictions, atHand, exercises)
+               where done is not null
+               let isInstead = done.Id != written.Id
+               select new WorkLine(item.Item, part.Part, done, isInstead ? item.Prescription with { Effort = InPlace(item.Prescription, written) } : item.Prescription, GivenLoad.Unknown, isInstead),
+        ];
+
+        WorkLine Weighed(WorkLine line, Player player, bool isMinor)
         {
-            if (setup.Exercise(item.Item.Exercise) is not { } written) return null;
-            if (Substitutes.For(written, restrictions, atHand, exercises) is not { } done) return null;
-            var prescription = done.Id == written.Id ? item.Prescription : item.Prescription with { Effort = part.IsWork && item.Prescription.Unit == WorkUnit.Repetitions ? Effort.Reserve(NewReserve) : Effort.Free };
-            if (isMinor) prescription = prescription with { Effort = ForMinor(prescription.Effort) };
-            return new(item.Item, part, done, prescription, GivenLoad.Of(prescription, done, player.MaximumOn(session.Day, done, setup)?.Weight, player.BodyMassOn(session.Day), loads), Instead: done.Id != written.Id);
+            var (maximum, body) = (player.MaximumOn(session.Day, line.Exercise, setup)?.Weight, player.BodyMassOn(session.Day));
+            var prescription = isMinor ? ForMinor(line.Prescription, made => Load(made).Target) : line.Prescription;
+            return line with { Prescription = prescription, Load = Load(prescription) };
+
+            GivenLoad Load(Prescription made) => GivenLoad.Of(made, line.Exercise, maximum, body, isMinor ? loads.NeverAbove : loads);
         }
     }
 
-    /// <summary>A kind of session may leave nothing by its kind where single exercises of this workout are left.</summary>
-    private static bool IsLeftByExercise(SessionFit fit, PlayerDay day) => day.Standing.Availability.State == AvailabilityState.Modified && fit.Without.Count > 0;
+    private static (WorkoutItemId Item, ExerciseId Exercise, Prescription Prescription) Content(WorkLine line) => (line.Item.Id, line.Exercise.Id, line.Prescription);
 
-    private static Effort ForMinor(Effort effort) => effort switch
+    /// <summary>No harder than what is written: an easy week stays easy for who does something else.</summary>
+    private static Effort InPlace(Prescription written, Exercise exercise) => written.Unit != WorkUnit.Repetitions || written.Effort.Kind == EffortKind.Free ? Effort.Free
+        : Effort.Reserve(Math.Clamp(GivenLoad.ReserveOf(written, exercise) ?? NewReserve, NewReserve, Effort.BoundsOf(EffortKind.Reserve)!.Value.Most));
+
+    /// <param name="target">The weight that a prescription comes to; null where nobody can tell.</param>
+    private static Prescription ForMinor(Prescription written, Func<Prescription, Weight?> target)
     {
-        { Kind: EffortKind.OfMax, Amount: > MinorMost } => effort with { Amount = MinorMost },
-        { Kind: EffortKind.Reserve, Amount: < MinorReserve } => effort with { Amount = MinorReserve },
-        _ => effort,
-    };
+        var (table, counted) = (RepTable.Textbook, written.Unit == WorkUnit.Repetitions ? written.Amount : 0);
+        var possible = Math.Max(MinorPossible, counted + MinorReserve);
+        var most = written with { Effort = Effort.OfMax(Math.Round(table.Percent(Math.Min(possible, table.Most)), 1, MidpointRounding.ToZero)) };
+        var reserve = counted == 0 ? MinorReserve : possible - counted;
+        return written.Effort switch
+        {
+            { Kind: EffortKind.Reserve, Amount: { } left } when left < reserve => written with { Effort = Effort.Reserve(reserve) },
+            { Kind: EffortKind.OfMax, Amount: { } percent } when percent > most.Effort.Amount => most,
+            { Kind: EffortKind.Fixed or EffortKind.OfBodyMass } when target(written)?.Kilograms > target(most)?.Kilograms => most,
+            _ => written,
+        };
+    }
 }
 
 /// <summary>One exercise as a player does it.</summary>

@@ -11,6 +11,9 @@ namespace Seasonwright.Core.Strength;
 /// <param name="Reserve">Repetitions to leave, where no weight is known or the effort is told in them.</param>
 public sealed record GivenLoad(Weight? Target, MadeWeight? Made, Intensity? Share, int? Reserve)
 {
+    /// <summary>Nothing is told and nothing known.</summary>
+    public static GivenLoad Unknown { get; } = new(null, null, null, null);
+
     /// <param name="maximum">Of the exercise; null where none is known.</param>
     /// <param name="bodyMass">Kilograms; null where it is not known.</param>
     /// <param name="today">Share of the maximum that the day has, 1 for all of it: see <see cref="DayShare"/>.</param>
@@ -25,7 +28,7 @@ public sealed record GivenLoad(Weight? Target, MadeWeight? Made, Intensity? Shar
             EffortKind.OfMax or EffortKind.Reserve when share is { } known && maximum is { } most => OfMaximum(known, most, exercise, bodyMass, today),
             _ => null,
         };
-        return new(target, target is null ? null : loads.Make(exercise, target), share, ReserveOf(prescription, share));
+        return new(target, target is null ? null : loads.Make(exercise, target), share, ReserveOf(prescription, exercise));
     }
 
     /// <summary>Where the body is lifted as well, the maximum is of both together and the body's part is taken off again.</summary>
@@ -35,11 +38,12 @@ public sealed record GivenLoad(Weight? Target, MadeWeight? Made, Intensity? Shar
         return bodyMass is { } mass ? Possible(share.Of(maximum.Kilograms) * today - mass, MassUnit.Kilogram) : null;
     }
 
-    /// <summary>As written; of a per cent of the maximum those that the table leaves.</summary>
-    private static int? ReserveOf(Prescription prescription, Intensity? share) => prescription switch
+    /// <summary>Repetitions that a set leaves: as written; of a per cent of the maximum those that the table leaves, below its last row at least. Null where nobody can tell.</summary>
+    public static int? ReserveOf(Prescription prescription, Exercise exercise) => prescription switch
     {
         { Effort: { Kind: EffortKind.Reserve, Amount: { } reserve } } => (int)reserve,
-        { Effort.Kind: EffortKind.OfMax, Unit: WorkUnit.Repetitions } when share is { } known && RepTable.Textbook.Repetitions(known.Percent) is { } possible => Math.Max(0, possible - prescription.Amount),
+        { Effort.Kind: EffortKind.OfMax, Unit: WorkUnit.Repetitions } when WorkoutSum.ShareOf(prescription, exercise) is { } share =>
+            Math.Max(0, (RepTable.Textbook.Repetitions(share.Percent) ?? RepTable.Textbook.Most) - prescription.Amount),
         _ => null,
     };
 

@@ -10,6 +10,8 @@ public sealed class RackLoads
     private readonly LoadableTotals? bar, trapBar;
     private readonly LoadRounding rounding;
 
+    private RackLoads(RackLoads other, LoadRounding rounding) => (gym, Rack, bar, trapBar, this.rounding) = (other.gym, other.Rack, other.bar, other.trapBar, rounding);
+
     /// <param name="rack">Null for a gym without a rack: nothing that a bar loads can be made.</param>
     private RackLoads(Gym gym, GymRack? rack)
     {
@@ -23,6 +25,9 @@ public sealed class RackLoads
 
     public GymRack? Rack { get; }
 
+    /// <summary>The same weights, never one above its target, whatever the gym says.</summary>
+    public RackLoads NeverAbove => new(this, LoadRounding.Down);
+
     /// <summary>Of the first rack that is not broken.</summary>
     public static RackLoads Of(Gym gym) => new(gym, gym.Racks.FirstOrDefault(rack => !rack.IsBroken));
 
@@ -31,16 +36,18 @@ public sealed class RackLoads
     /// <summary>The weight that stands for a target, in the unit of what it is made with. Null where nothing as light can be made, or the gym does not have what it is made with.</summary>
     public MadeWeight? Make(Exercise exercise, Weight target) => exercise.Load switch
     {
-        LoadedBy.Bar or LoadedBy.Sled => (exercise.Equipment.Contains(Equipment.TrapBar) ? trapBar : bar)?.Load(target.In(Rack!.Bar.Unit), rounding) is { } loading ? new(new Weight(loading.Total, Rack.Bar.Unit), loading.PerSide) : null,
+        LoadedBy.Bar => (exercise.Equipment.Contains(Equipment.TrapBar) ? trapBar : bar)?.Load(target.In(Rack!.Bar.Unit), rounding) is { } loading ? new(new Weight(loading.Total, Rack.Bar.Unit), loading.PerSide) : null,
         LoadedBy.TwoDumbbells or LoadedBy.OneDumbbell => Step(gym.Dumbbells, target),
         LoadedBy.Kettlebell => Step(gym.Kettlebells, target),
         LoadedBy.Stack => gym.StackStep is { } step ? Step(new(step.Amount, step.Amount * Pins, step.Amount, step.Unit), target) : null,
-        // Plates on a belt or in a vest.
-        LoadedBy.OnTheBody => Rack is { } rack && rack.Plates.Count > 0 ? Step(new(rack.Plates.Min(plate => plate.Mass), rack.Plates.Sum(plate => 2 * plate.Mass * plate.Pairs), rack.Plates.Min(plate => plate.Mass), rack.Bar.Unit), target) : null,
+        LoadedBy.Sled or LoadedBy.OnTheBody => Hung(target),
         _ => new(target, []),
     };
 
     private const int Pins = 40;
+
+    /// <summary>On a belt, in a vest or on a sled: plates of one side of the rack.</summary>
+    private MadeWeight? Hung(Weight target) => bar?.Load(bar.Empty + 2 * target.In(Rack!.Bar.Unit), rounding) is { PerSide: { Count: > 0 } plates } ? new(new Weight(plates.Sum(), Rack.Bar.Unit), []) : null;
 
     private MadeWeight? Step(WeightSteps? steps, Weight target) => steps is not null
         && new DumbbellSteps(steps.From, steps.To, steps.Step, steps.Unit).Load(target.In(steps.Unit), rounding) is { } amount ? new(new Weight(amount, steps.Unit), []) : null;

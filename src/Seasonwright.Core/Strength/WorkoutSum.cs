@@ -52,7 +52,7 @@ public sealed record WorkoutSum(ValueList<PatternSets> HardSets, ValueList<ZoneR
     /// <summary>The share of the maximum with which a set is done: as written, or what the table gives for its repetitions with those left in reserve. Null where nobody can tell.</summary>
     public static Intensity? ShareOf(Prescription prescription, Exercise exercise) => !exercise.HasMax ? null : prescription.Effort switch
     {
-        { Kind: EffortKind.OfMax, Amount: { } percent } => new Intensity(percent),
+        { Kind: EffortKind.OfMax, Amount: { } percent } => new Intensity(Math.Round(percent, 1)),
         { Kind: EffortKind.Reserve, Amount: { } reserve } when prescription.Unit == WorkUnit.Repetitions && RepTable.Textbook.Percent(prescription.Amount, (int)reserve) is { } percent => new Intensity(Math.Round(percent, 1)),
         _ => null,
     };

@@ -49,13 +49,13 @@ public sealed record SquadCards(SharedSeason Shared, Session Session, string Tit
     private static IEnumerable<string> Notes(AthleteWork work)
     {
         if (work.AsksFirst) yield return Say("card.ask-first");
-        if (work.Fit.MostMinutes is { } most) yield return Say("card.most-minutes", most.Value);
+        if (work.MostMinutes is { } most) yield return Say("card.most-minutes", most.Value);
         if (work.IsMinor) yield return Say("card.minor");
     }
 
     private static CardLine LineOf(WorkLine line, string place, LocaleSettings locale)
     {
-        string?[] how = [line.Prescription.Tempo is { } tempo ? Say("work.tempo", tempo) : null, line.Part.Rest > 0 ? Rest(line.Part) : null, line.Prescription.Effort.Kind == EffortKind.Velocity && line.Load.Made is not null ? WorkWords.Of(line.Prescription.Effort, locale) : null, line.Item.Note];
+        string?[] how = [line.Prescription.Tempo is { } tempo ? Say("work.tempo", tempo) : null, line.Part.Rest > 0 ? Rest(line.Part) : null, line.Prescription.Effort.Kind == EffortKind.Velocity && line.Load.Made is not null ? WorkWords.Of(line.Prescription.Effort, locale) : null, line.Instead ? null : line.Item.Note];
         return new(place, PlainText.Clean(line.Exercise.Name), WorkWords.Sets(line.Prescription, line.Exercise), WorkWords.Of(line.Load, line.Exercise, line.Prescription, locale),
             WorkWords.Plates(line.Load, line.Exercise, locale), line.Exercise.Load == LoadedBy.Bar ? line.Load.Made?.PerSide ?? [] : [], PlainText.Clean(string.Join(" · ", how.OfType<string>())), line.Prescription.Sets, line.Instead);
     }
