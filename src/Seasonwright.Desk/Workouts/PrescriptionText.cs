@@ -10,14 +10,15 @@ namespace Seasonwright.Desk.Workouts;
 
 /// <summary>
 /// A prescription as it is typed in one field: sets x length, then how hard. "4x5 80%", "3x8 r2", "3x30s", "2x20m", "3x10 20kg", "4x3 0.5 m/s -20%", "3x6 rpe 8", "2x8 50% bm",
-/// "4x5 80% 3-1-X-0"; a decimal comma is a decimal sign.
+/// "4x5 80% 3-1-X-0"; a decimal comma is a decimal sign. A number alone says nothing: it may be
+/// meant as per cent or as a weight; nor does a range, of which a card can name neither end.
 /// </summary>
 public static partial class PrescriptionText
 {
     /// <returns>Null where the text is no prescription.</returns>
-    public static Prescription? Read(string text, MassUnit unit)
+    public static Prescription? Read(string text)
     {
-        var plain = text.Trim().ToLowerInvariant().Replace('×', 'x').Replace(',', '.');
+        var plain = DecimalComma().Replace(text.Trim().ToLowerInvariant().Replace('×', 'x'), ".");
         if (Length().Match(plain) is not { Success: true } length || !Number(length.Groups["sets"].Value, out var sets) || !Number(length.Groups["amount"].Value, out var amount)) return null;
         var rest = plain[length.Length..];
         Tempo? tempo = null;
@@ -28,7 +29,7 @@ public static partial class PrescriptionText
         }
         var counted = length.Groups["unit"].Value switch { "s" or "sec" => WorkUnit.Seconds, "min" => WorkUnit.Seconds, "m" => WorkUnit.Metres, _ => WorkUnit.Repetitions };
         if (length.Groups["unit"].Value == "min") amount *= 60;
-        return amount is >= 1 && amount <= Prescription.MostOf(counted) && sets is >= 1 and <= Prescription.MostSets && EffortOf(rest.Trim(' ', '.', '@', ';'), unit) is { } effort
+        return amount is >= 1 && amount <= Prescription.MostOf(counted) && sets is >= 1 and <= Prescription.MostSets && EffortOf(rest.Trim(' ', '.', '@', ';', ',')) is { } effort
             ? new Prescription((int)sets, (int)amount, counted, effort, tempo) : null;
     }
 
@@ -50,7 +51,7 @@ public static partial class PrescriptionText
         return string.Join(' ', words.Where(word => word.Length > 0));
     }
 
-    private static Effort? EffortOf(string text, MassUnit unit)
+    private static Effort? EffortOf(string text)
     {
         if (text.Length == 0) return Effort.Free;
         if (Form().Match(text) is not { Success: true } match || !Number(match.Groups["number"].Value, out var number)) return null;
@@ -60,7 +61,7 @@ public static partial class PrescriptionText
             "rpe" => number is >= 0 and <= 10 && decimal.IsInteger(number * 2) && ReserveScale.Of(new Rpe(number)) is { } range ? Effort.Reserve(range.Least) : null,
             _ => match.Groups["after"].Value switch
             {
-                "%" or "" => Within(new(EffortKind.OfMax, number)),
+                "%" => Within(new(EffortKind.OfMax, number)),
                 "% bm" or "%bm" => Within(new(EffortKind.OfBodyMass, number)),
                 "m/s" => match.Groups["loss"] is { Success: true } loss
                     ? Number(loss.Value, out var percent) && percent is >= Effort.LeastStopLoss and <= Effort.MostStopLoss && decimal.IsInteger(percent) ? Within(new(EffortKind.Velocity, number, null, new Percent((int)percent))) : null
@@ -82,6 +83,9 @@ public static partial class PrescriptionText
     [GeneratedRegex(@"(^|(?<= ))(tempo )?(?<tempo>\d{1,2}-\d{1,2}-(\d{1,2}|x)-\d{1,2})( |$)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1_000)]
     private static partial Regex TempoForm();
 
-    [GeneratedRegex(@"^(?<before>rir|rpe|r|leave)? ?(?<number>\d{1,4}(\.\d{1,3})?) ?(?<after>% ?bm|%|m/s|in reserve|rir|left|kg|lbs?)?( ?(stop|-) ?(?<loss>\d{1,2}) ?%?)?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1_000)]
+    [GeneratedRegex(@"^((?<before>rir|rpe|r|leave) ?(?<number>\d{1,4}(\.\d{1,6})?)|(?<number>\d{1,4}(\.\d{1,6})?) ?((?<after>% ?bm|%|in reserve|rir|left|kg|lbs?)|(?<after>m/s)( ?(stop|-) ?(?<loss>\d{1,2}) ?%?)?))$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1_000)]
     private static partial Regex Form();
+
+    [GeneratedRegex(@"(?<=\d),(?=\d)", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1_000)]
+    private static partial Regex DecimalComma();
 }
