@@ -9,6 +9,16 @@ public sealed record Workout(WorkoutId Id, string Name, ValueList<WorkoutPart> P
 
     public IEnumerable<WorkoutItem> Items => Parts.SelectMany(part => part.Items);
 
+    /// <summary>Where an exercise stands, as cards and pages say it: "A" alone in its part, "B2" in one of several. What gets ready has no place.</summary>
+    public string PlaceOf(WorkoutItem item)
+    {
+        var parts = Parts.Where(part => part.IsWork).ToList();
+        var at = parts.FindIndex(part => part.Items.Contains(item));
+        if (at < 0) return "";
+        var letter = (char)('A' + at);
+        return parts[at].Items.Count == 1 ? $"{letter}" : FormattableString.Invariant($"{letter}{parts[at].Items.ToList().IndexOf(item) + 1}");
+    }
+
     /// <summary>What is written for an exercise and a week; null where it follows.</summary>
     public WorkoutCell? Cell(WorkoutItemId item, WeekId week) => Cells?.FirstOrDefault(cell => cell.Item == item && cell.Week == week);
 }

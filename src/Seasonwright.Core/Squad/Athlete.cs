@@ -1,3 +1,4 @@
+using System.Globalization;
 using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Squad;
@@ -16,6 +17,9 @@ public sealed record Athlete(PersonId Id, string Family, string Given, string? N
 
     /// <summary>"Given Family".</summary>
     public string Name => $"{Given} {Family}".Trim();
+
+    /// <summary>Squads are listed by it: "4/5" stands with 4, who has none comes last.</summary>
+    public int Shirt => int.TryParse(new string([.. (Number ?? "").TakeWhile(char.IsAsciiDigit)]), NumberStyles.None, CultureInfo.InvariantCulture, out var known) ? known : int.MaxValue;
 
     /// <summary>Whole years on a day; null where the date of birth is not known or lies after the day. Who was born on 29 February has their day on 1 March of other years.</summary>
     public int? AgeOn(DateOnly day)

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http.Features;
 using Seasonwright.Desk;
 using Seasonwright.Web.Gestures;
+using Seasonwright.Web.Gym;
 using Seasonwright.Web.HandOut;
 using Seasonwright.Web.Look;
 using Seasonwright.Web.Propose;
@@ -98,6 +99,7 @@ public sealed class Door : IAsyncDisposable
         app.MapPropose();
         app.MapLastSeason();
         app.MapHandOut();
+        app.MapCards();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(live =>
         {
             live.ContentSecurityFrameAncestorsPolicy = null;

@@ -3,7 +3,7 @@ using Seasonwright.Desk;
 
 namespace Seasonwright.Web.Seasons;
 
-/// <summary>"Year", "Week" and "Squad" in the rail: the season last looked at, else the newest, else the list.</summary>
+/// <summary>"Year", "Week", "Gym" and "Squad" in the rail: the season last looked at, else the newest, else the list.</summary>
 internal static class LastSeasonEndpoint
 {
     /// <summary>The preference the Year page keeps.</summary>
@@ -13,6 +13,7 @@ internal static class LastSeasonEndpoint
     {
         app.MapGet("/year", (Workspace workspace) => RedirectAsync(workspace, ""));
         app.MapGet("/week", (Workspace workspace) => RedirectAsync(workspace, "/week"));
+        app.MapGet("/gym", (Workspace workspace) => RedirectAsync(workspace, "/gym"));
         app.MapGet("/squad", (Workspace workspace) => RedirectAsync(workspace, "/squad"));
     }
 

@@ -32,19 +32,10 @@ public sealed record SquadCards(SharedSeason Shared, Session Session, string Tit
     private static Card CardOf(AthleteWork work, Athlete athlete, Workout workout, Setup setup)
     {
         var locale = setup.Locale;
-        var parts = workout.Parts.Where(part => part.IsWork).ToList();
         var ready = string.Join(" · ", work.Lines.Where(line => !line.Part.IsWork).Select(line => $"{line.Exercise.Name} {WorkWords.Sets(line.Prescription, line.Exercise)}"));
         return new(PlainText.Clean(athlete.Number ?? ""), PlainText.Clean(athlete.Name), PlainText.Clean(ready),
-            work.Lines.Where(line => line.Part.IsWork).Select(line => LineOf(line, PlaceOf(line), locale)).ToValueList(), Notes(work).ToValueList(), work.IsModified);
-
-        string PlaceOf(WorkLine line)
-        {
-            var letter = Letter(parts.IndexOf(line.Part));
-            return line.Part.Items.Count == 1 ? letter : FormattableString.Invariant($"{letter}{line.Part.Items.ToList().IndexOf(line.Item) + 1}");
-        }
+            work.Lines.Where(line => line.Part.IsWork).Select(line => LineOf(line, workout.PlaceOf(line.Item), locale)).ToValueList(), Notes(work).ToValueList(), work.IsModified);
     }
-
-    private static string Letter(int part) => ((char)('A' + part)).ToString();
 
     private static IEnumerable<string> Notes(AthleteWork work)
     {
