@@ -53,7 +53,7 @@ function put(into, [name, ...rest], value) {
 function valueOf(field, form) {
   if (field.dataset.as === 'tick') return field.checked ? field.value : null;
   if (field.type === 'checkbox') return field.checked;
-  if (field.multiple) return field.selectedOptions.length ? [...field.selectedOptions].map(option => option.value) : null;
+  if (field.multiple) return field.selectedOptions.length || 'empty' in field.dataset ? [...field.selectedOptions].map(option => option.value) : null;
   const text = field.value.trim();
   if (text === '') return field.dataset.as === 'default' ? undefined : null;
   switch (field.dataset.as) {

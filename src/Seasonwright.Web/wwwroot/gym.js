@@ -1,7 +1,7 @@
 // The Gym page under the hand: a field that says where it writes is sent as it is left, and the page answers with the edits that do it.
 
 import { newId } from './gestures.js';
-import { fill } from './forms.js';
+import { editsOf, fill } from './forms.js';
 import { keeping } from './keeping.js';
 
 export function start(page, live) {
@@ -11,7 +11,7 @@ export function start(page, live) {
     if (goes) location.href = goes.replace('$made', edits[0].workout?.id ?? '');
     goes = null;
   } });
-  const send = edits => edits.length && gestures.edit(edits, 'season');
+  const send = (edits, on) => edits.length && gestures.edit(edits, on ?? 'season');
   const write = (field, text) => live.invokeMethodAsync('Write', field, text).then(edits => { send(edits); return edits.length > 0; }).catch(() => false);
 
   page.addEventListener('change', event => {
@@ -43,7 +43,13 @@ export function start(page, live) {
     const button = event.target.closest('button[data-edit]');
     if (!button || goes) return;
     goes = button.dataset.goes ?? null;
-    send(fill(JSON.parse(button.dataset.edit), {}, newId));
+    send(fill(JSON.parse(button.dataset.edit), {}, newId), button.dataset.on);
+  });
+  page.addEventListener('submit', event => {
+    const form = event.target.closest('form[data-edit]');
+    if (!form) return;
+    event.preventDefault();
+    if (form.reportValidity()) send(editsOf(form, {}, newId), form.dataset.on);
   });
   page.dataset.live = 'yes';
 }
