@@ -12,12 +12,12 @@ export function start(page, live) {
     goes = null;
   } });
   const send = (edits, on) => edits.length && gestures.edit(edits, on ?? 'season');
-  const write = (field, text) => live.invokeMethodAsync('Write', field, text).then(edits => { send(edits); return edits.length > 0; }).catch(() => false);
+  const write = (field, text) => live.invokeMethodAsync('Write', field, text).then(edits => { send(edits, page.dataset.writesOn); return edits.length > 0; }).catch(() => false);
 
   page.addEventListener('change', event => {
     const field = event.target.closest('[data-writes]');
     if (!field) return;
-    write(field.dataset.writes, field.value).then(taken => { if (taken && 'clears' in field.dataset) { field.value = ''; } });
+    write(field.dataset.writes, field.type === 'checkbox' ? field.checked ? 'yes' : '' : field.value).then(taken => { if (taken && 'clears' in field.dataset) { field.value = ''; } });
   });
   page.addEventListener('keydown', event => {
     const field = event.target.closest?.('input[data-writes]');
