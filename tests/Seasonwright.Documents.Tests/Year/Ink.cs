@@ -17,7 +17,7 @@ internal static class Ink
     public static bool Overlaps(Area a, Area b) =>
         a.X < b.Right - 0.02 && b.X < a.Right - 0.02 && a.Y < b.Bottom - 0.02 && b.Y < a.Bottom - 0.02;
 
-    private static Area Around(TextRun text)
+    public static Area Around(TextRun text)
     {
         var left = text.At.X - text.Anchor switch { TextAnchor.Middle => text.Width / 2, TextAnchor.End => text.Width, _ => 0 };
         return new Area(left, text.At.Y - Above * text.Style.Size, text.Width, (Above + Below) * text.Style.Size);

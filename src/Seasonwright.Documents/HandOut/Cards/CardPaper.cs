@@ -15,13 +15,19 @@ public static class CardPaper
     /// <summary>Heights in sizes of the card's text: of the head, an exercise's name with its weight, how it is done, a line of words, the foot.</summary>
     private const double Head = 3.3, Row = 3.5, How = 1.2, Words = 1.45, Foot = 1.3;
 
+    /// <summary>The smallest text of a card, in sizes of its text.</summary>
+    private const double Small = 0.72;
+
+    /// <summary>Lines of what gets ready; more are cut.</summary>
+    private const int MostWarmUp = 4;
+
     /// <summary>The card's text is at most so many px, and so much of the card's width.</summary>
     private const double Largest = 34, WidthShare = 0.043;
 
     /// <summary>Shares of a card's width: where the weight begins, where the boxes do.</summary>
     private const double WeightAt = 0.34, BoxesAt = 0.7;
 
-    /// <summary>A text that is too long for its place is set smaller down to this share before it is cut.</summary>
+    /// <summary>A text that is too long for its place is set smaller down to this share, and to the least that may stand on the paper, before it is cut.</summary>
     private const double Shrinks = 0.62;
 
     private const int MostBoxes = 6;
@@ -38,47 +44,72 @@ public static class CardPaper
         var (across, down) = perPage switch { 1 => (1, 1), 2 => (1, 2), 4 => (2, 2), _ => (2, 3) };
         var (width, height) = ((paper.Width - 2 * Margin) / PointsPerPx, (paper.Height - 2 * Margin) / PointsPerPx);
         var (wide, high) = ((width - (across - 1) * Gutter) / across, (height - (down - 1) * Gutter) / down);
-        var title = Say("card.title", cards.Shared.Name, cards.Title);
-        return cards.Cards.Chunk(perPage).Select(page => new SheetDrawing(title, paper.Width, paper.Height, Margin, PointsPerPx,
-            [new TrackDrawing("cards", title, height, page.SelectMany((card, at) => Draw(card, cards, new Area(at % across * (wide + Gutter), at / across * (high + Gutter), wide, high))).ToValueList(), [])])).ToValueList();
+        var (title, least) = (Say("card.title", cards.Shared.Name, cards.Title), paper.LeastText / PointsPerPx);
+        var inner = new Area(0, 0, wide, high).Inset(Inset, Inset);
+        return cards.Cards.SelectMany(card => Parts(card, inner, least / Small)).Chunk(perPage).Select(page => new SheetDrawing(title, paper.Width, paper.Height, Margin, PointsPerPx,
+            [new TrackDrawing("cards", title, height, page.SelectMany((card, at) => Draw(card, cards, new Area(at % across * (wide + Gutter), at / across * (high + Gutter), wide, high), least)).ToValueList(), [])])).ToValueList();
     }
 
-    private static IEnumerable<Shape> Draw(Card card, SquadCards cards, Area area)
+    /// <summary>A card that has no room at a size that can be read goes on on the next.</summary>
+    /// <param name="least">Of the card's text.</param>
+    private static IEnumerable<Card> Parts(Card card, Area inner, double least)
+    {
+        var rest = card;
+        while (true)
+        {
+            var goesOn = rest with { Notes = [.. rest.Notes, Say("card.goes-on")] };
+            if (rest.Lines.Count <= 1 || HasRoom(rest)) break;
+            var count = Enumerable.Range(1, rest.Lines.Count - 1).LastOrDefault(count => HasRoom(goesOn with { Lines = rest.Lines.Take(count).ToValueList() }), 1);
+            yield return goesOn with { Lines = rest.Lines.Take(count).ToValueList() };
+            rest = rest with { WarmUp = "", Lines = rest.Lines.Skip(count).ToValueList() };
+        }
+        yield return rest;
+
+        bool HasRoom(Card part) => Height(part, inner.Width, least) <= inner.Height;
+    }
+
+    private static IEnumerable<Shape> Draw(Card card, SquadCards cards, Area area, double least)
     {
         var inner = area.Inset(Inset, Inset);
-        var size = Size(card, cards, inner);
-        var pen = new CardPen(inner, size);
+        var pen = new CardPen(inner, Size(card, inner, least / Small), least);
         yield return new Box(area, Looks.EventUnsure, 4);
         foreach (var shape in pen.Draw(card, cards)) yield return shape;
     }
 
-    /// <summary>The largest with which everything has room.</summary>
-    private static double Size(Card card, SquadCards cards, Area inner)
+    /// <summary>The largest with which everything has room, and no less than can be read.</summary>
+    private static double Size(Card card, Area inner, double least)
     {
         var size = Math.Min(Largest, inner.Width * WidthShare);
         // Words break otherwise at another size.
-        while (size > 4 && Height(card, inner.Width, size) > inner.Height) size *= 0.97;
+        while (size > least && Height(card, inner.Width, size) > inner.Height) size = Math.Max(least, size * 0.97);
         return size;
     }
 
     private static double Height(Card card, double width, double size) =>
-        size * (Head + card.Lines.Sum(RowOf) + Foot) + size * Words * Said(card).Sum(text => TextWrap.Lines(text, width, new TextStyle(size)).Count);
+        size * (Head + card.Lines.Sum(RowOf) + Foot + Words * Said(card, width, size).Count());
 
     private static double RowOf(CardLine line) => line.How.Length + line.Plates.Length > 0 ? Row + How : Row;
 
-    private static IEnumerable<string> Said(Card card) => card.Notes.Concat(card.WarmUp.Length > 0 ? [Say("card.warm-up", card.WarmUp)] : Array.Empty<string>());
+    /// <summary>Lines of words above the exercises.</summary>
+    private static IEnumerable<string> Said(Card card, double width, double size)
+    {
+        var style = new TextStyle(size);
+        var ready = card.WarmUp.Length > 0 ? TextWrap.Lines(Say("card.warm-up", card.WarmUp), width, style) : [];
+        return card.Notes.SelectMany(note => TextWrap.Lines(note, width, style))
+            .Concat(ready.Take(MostWarmUp - 1)).Concat(ready.Count < MostWarmUp ? [] : [TextFit.Fit(string.Join(' ', ready.Skip(MostWarmUp - 1)), width, style).Text]);
+    }
 
     /// <summary>Draws one card at one size of text.</summary>
-    private sealed class CardPen(Area area, double size)
+    private sealed class CardPen(Area area, double size, double least)
     {
-        private readonly TextStyle name = new(size * 1.6, FontWeight.SemiBold), strong = new(size, FontWeight.SemiBold), body = new(size * 0.9), small = new(size * 0.72), large = new(size * 1.45, FontWeight.SemiBold);
+        private readonly TextStyle name = new(size * 1.6, FontWeight.SemiBold), strong = new(size, FontWeight.SemiBold), body = new(size * 0.9), small = new(size * Small), large = new(size * 1.45, FontWeight.SemiBold);
         private readonly List<Shape> shapes = [];
         private double top = area.Y;
 
         public List<Shape> Draw(Card card, SquadCards cards)
         {
             DrawHead(card, cards);
-            foreach (var text in Said(card)) Paragraph(text);
+            foreach (var text in Said(card, area.Width, size)) Words(text);
             foreach (var line in card.Lines) DrawLine(line);
             Text(area.X, area.Bottom - size * Foot * 0.8, area.Width, Say("card.foot", cards.Shared.EditionWords, Say("card.caution")), small, Looks.Muted);
             return shapes;
@@ -95,18 +126,15 @@ public static class CardPaper
                 Text(area.Right - wide / 2, top + size * 0.3, wide, word, strong, Looks.Ink, TextAnchor.Middle);
                 room -= wide + size / 2;
             }
-            Text(area.X, top, room, card.Number.Length > 0 ? $"{card.Number}  {card.Name}" : card.Name, name, Looks.Ink);
+            Text(area.X, top, room, card.Number.Length > 0 ? $"{card.Number} {card.Name}" : card.Name, name, Looks.Ink);
             Text(area.X, top + size * 1.85, area.Width, $"{cards.Title} · {cards.When}", body, Looks.Muted);
             top += size * Head;
         }
 
-        private void Paragraph(string text)
+        private void Words(string text)
         {
-            foreach (var line in TextWrap.Lines(text, area.Width, new TextStyle(size)))
-            {
-                Text(area.X, top, area.Width, line, body, Looks.Ink);
-                top += size * Words;
-            }
+            Text(area.X, top, area.Width, text, body, Looks.Ink);
+            top += size * CardPaper.Words;
         }
 
         private void DrawLine(CardLine line)
@@ -151,7 +179,7 @@ public static class CardPaper
 
         private void Text(double x, double at, double room, string text, TextStyle style, TextLook look, TextAnchor anchor = TextAnchor.Start)
         {
-            if (TextWidths.Of(text, style) is var wide && wide > room && room > 0) style = new(style.Size * Math.Max(Shrinks, room / wide * 0.995), style.Weight);
+            if (TextWidths.Of(text, style) is var wide && wide > room && room > 0) style = new(Math.Min(style.Size, Math.Max(least, style.Size * Math.Max(Shrinks, room / wide * 0.995))), style.Weight);
             if (text.Length > 0 && TextFit.Fit(text, room, style) is { Kind: not FitKind.Nothing } fitted) shapes.Add(new TextRun(new(x, at + style.Size * 0.97), fitted.Text, style, look, anchor));
         }
     }

@@ -4,18 +4,19 @@ using static Seasonwright.Documents.HandOut.HandOutTexts;
 
 namespace Seasonwright.Documents.HandOut.Cards;
 
-/// <summary>The same as a workbook: a row for each athlete and exercise, with cells for every set.</summary>
+/// <summary>The same as a workbook: a row for each athlete and exercise, with cells for every set; a row for who has to ask first.</summary>
 internal static class CardWorkbook
 {
-    private const int Sets = 6;
+    private static readonly CardLine Nothing = new("", "", "", "", "", [], "", 0, false);
 
     /// <param name="all">Of the sessions of one day, at least one.</param>
     public static byte[] Write(IReadOnlyList<SquadCards> all)
     {
         var cards = all[0];
-        List<(Card Card, CardLine Line)> rows = [.. all.SelectMany(one => one.Cards).SelectMany(card => card.Lines.Select(line => (card, line)))];
-        var sheet = new ListSheet<(Card Card, CardLine Line)>("Cards", rows)
-            .Text(Say("card.athlete"), 26, row => row.Card.Number.Length > 0 ? $"{row.Card.Number}  {row.Card.Name}" : row.Card.Name)
+        List<(string Session, Card Card, CardLine Line)> rows = [.. from one in all from card in one.Cards from line in card.Lines.DefaultIfEmpty(Nothing) select (one.Title, card, line)];
+        var sheet = new ListSheet<(string Session, Card Card, CardLine Line)>("Cards", rows)
+            .Perhaps(Say("card.session"), 26, row => all.Count > 1 ? row.Session : null)
+            .Text(Say("card.athlete"), 26, row => row.Card.Number.Length > 0 ? $"{row.Card.Number} {row.Card.Name}" : row.Card.Name)
             .Text(Say("card.place"), 7, row => row.Line.Place)
             .Text(Say("card.exercise"), 34, row => row.Line.Exercise)
             .Text(Say("card.sets"), 14, row => row.Line.Sets)
@@ -23,7 +24,7 @@ internal static class CardWorkbook
             .Text(Say("card.plates"), 24, row => row.Line.Plates)
             .Perhaps(Say("card.how"), 34, row => row.Line.How.Length > 0 ? row.Line.How : null)
             .Perhaps(Say("card.notes"), 26, row => string.Join(" · ", row.Card.Notes.Prepend(row.Card.IsModified ? Say("card.modified") : "").Where(note => note.Length > 0)) is { Length: > 0 } notes ? notes : null);
-        for (var set = 1; set <= Sets; set++)
+        for (var set = 1; set <= rows.Max(row => (int?)row.Line.Boxes); set++)
         {
             var number = set;
             sheet = sheet.Add(number.ToString(CultureInfo.InvariantCulture), 8, (row, _) => new(number > row.Line.Boxes ? "–" : null, SheetLooks.Number));

@@ -46,12 +46,10 @@ public sealed record SquadCards(SharedSeason Shared, Session Session, string Tit
 
     private static CardLine LineOf(WorkLine line, string place, LocaleSettings locale)
     {
-        string?[] how = [line.Prescription.Tempo is { } tempo ? Say("work.tempo", tempo) : null, line.Part.Rest > 0 ? Rest(line.Part) : null, line.Prescription.Effort.Kind == EffortKind.Velocity && line.Load.Made is not null ? WorkWords.Of(line.Prescription.Effort, locale) : null, line.Instead ? null : line.Item.Note];
+        string?[] how = [line.Prescription.Tempo is { } tempo ? Say("work.tempo", tempo) : null, line.Part.Rest > 0 ? Rest(line.Part, locale) : null, line.Prescription.Effort.Kind == EffortKind.Velocity && line.Load.Made is not null ? WorkWords.Of(line.Prescription.Effort, locale) : null, line.Instead ? null : line.Item.Note];
         return new(place, PlainText.Clean(line.Exercise.Name), WorkWords.Sets(line.Prescription, line.Exercise), WorkWords.Of(line.Load, line.Exercise, line.Prescription, locale),
             WorkWords.Plates(line.Load, line.Exercise, locale), line.Exercise.Load == LoadedBy.Bar ? line.Load.Made?.PerSide ?? [] : [], PlainText.Clean(string.Join(" · ", how.OfType<string>())), line.Prescription.Sets, line.Instead);
     }
 
-    private static string Rest(WorkoutPart part) => Say(part.Kind == PartKind.Straight ? "work.rest" : "work.rest-round", part.Rest < 120 ? Say("work.seconds", part.Rest) : Say("work.minutes", WorkMinutes(part.Rest)));
-
-    private static string WorkMinutes(int seconds) => FormattableString.Invariant($"{seconds / 60m:0.#}");
+    private static string Rest(WorkoutPart part, LocaleSettings locale) => Say(part.Kind == PartKind.Straight ? "work.rest" : "work.rest-round", part.Rest < 120 ? Say("work.seconds", part.Rest) : Say("work.minutes", WorkWords.Number(Math.Round(part.Rest / 60m, 1), locale)));
 }
