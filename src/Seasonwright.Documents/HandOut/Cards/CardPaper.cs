@@ -149,7 +149,8 @@ public static class CardPaper
             if (line.PerSide.Count > 0) Plates(line.PerSide, weight + TextWidths.Of(line.Weight, large) + size * 0.7, boxes - size * 0.4, second + size * 0.95);
             Text(indent, top + size * 3.25, boxes - indent - 4, line.Plates, body, Looks.Ink);
             var how = line.Plates.Length > 0 ? indent + TextWidths.Of(line.Plates, body) + size * 0.6 : indent;
-            Text(how, top + size * 3.4, boxes - how - 4, line.How, small, Looks.Muted);
+            // Below the boxes there is room, but for what says how many more sets there are.
+            Text(how, top + size * 3.4, (line.Boxes > MostBoxes ? boxes - 4 : area.Right) - how, line.How, small, Looks.Muted);
             Boxes(line.Boxes, boxes);
             top += size * RowOf(line);
         }
