@@ -35,8 +35,9 @@ internal static class CardsCommand
         var cards = sessions.Select(session => SquadCards.Of(shared, session, players!)).ToList();
         var made = target.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase) ? HandOuts.CardWorkbook(cards) : HandOuts.Cards(cards, perPage, paper);
         if (!OutputFile.Write(target, made.Bytes, terminal)) return Exit.BadInput;
-        foreach (var one in cards) terminal.Tell("cards.made", one.Cards.Count, one.Title, one.When, one.Cards.Count(card => card.IsModified), shared.EditionWords);
+        foreach (var one in cards) terminal.Tell(one.Cards.Count == 1 ? "cards.made-one" : "cards.made", one.Cards.Count, one.Title, one.When, one.Cards.Count(card => card.IsModified), shared.EditionWords);
         foreach (var one in cards.Where(one => one.Without.Count > 0)) terminal.Tell("cards.without", string.Join(", ", one.Without));
+        terminal.Tell("cards.list-only");
         return Exit.Done;
     }
 

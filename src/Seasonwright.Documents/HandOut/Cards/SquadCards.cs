@@ -42,6 +42,7 @@ public sealed record SquadCards(SharedSeason Shared, Session Session, string Tit
         if (work.AsksFirst) yield return Say("card.ask-first");
         if (work.MostMinutes is { } most) yield return Say("card.most-minutes", most.Value);
         if (work.IsMinor) yield return Say("card.minor");
+        if (work.Lines.Any(line => line.Instead)) yield return Say("card.star");
     }
 
     private static CardLine LineOf(WorkLine line, string place, LocaleSettings locale)
