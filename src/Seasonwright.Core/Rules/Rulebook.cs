@@ -128,6 +128,10 @@ public static class Rulebook
     /// <summary>Above this monotony the rulebook speaks.</summary>
     public static decimal MostMonotony(Setup setup) => new Figures(OfWeek.MonotonyAndStrain.Rule.Id, setup).Number(OfWeek.MonotonyAndStrain.CautionM);
 
+    /// <summary>The age below which a team lets nobody be tested for the most lifted once, where it has set one itself.</summary>
+    public static decimal? OwnAgeOfMaxTests(Setup setup) =>
+        setup.RuleParameter(new(OfAthlete.NoviceMaxTest.Rule.Id, OfAthlete.NoviceMaxTest.YouthAge.Name)) is null ? null : new Figures(OfAthlete.NoviceMaxTest.Rule.Id, setup).Number(OfAthlete.NoviceMaxTest.YouthAge);
+
     /// <summary>Asks every rule. The answer does not depend on the order they are asked in.</summary>
     public static Checkup Check(Season season, Setup setup) => Check(season, setup, All);
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Seasonwright.Core;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 using Seasonwright.Core.Squad;
 using Seasonwright.Desk.Lists;
 using Seasonwright.Desk.Streams;
@@ -15,15 +16,17 @@ public static partial class TakingSquadList
     public static IEnumerable<KeptPlayer> NotIn(this IEnumerable<KeptPlayer> kept, IReadOnlyList<Player> roster) =>
         kept.Where(player => !roster.Any(known => IsSame(known.Athlete.Family, player.Family) && IsSame(known.Athlete.Given, player.Given)));
 
-    /// <summary>Adds everybody on the kept list who is not in the roster yet. Those who are stay as they are; the list stays kept, with its lifts.</summary>
+    /// <summary>Adds everybody on the kept list who is not in the roster yet. Those who are stay as they are; the list stays kept. Lifts it names become sets tested today, but for those that are too near a maximum for who is young.</summary>
     /// <param name="gesture">Names the players, so that what is sent twice adds nobody twice.</param>
     /// <param name="from">Their first day with the team.</param>
     /// <returns><see cref="Kept"/> with the number of players added.</returns>
-    public static async Task<Answer> TakeSquadListAsync(this Workspace workspace, TeamId team, Guid gesture, DateOnly from)
+    public static async Task<Answer> TakeSquadListAsync(this Workspace workspace, Setup setup, Guid gesture, DateOnly from)
     {
+        var team = setup.Id;
         var ids = new NaturalIds(new SeasonId(gesture.ToString("N")));
         var coming = new List<(Athlete Athlete, IReadOnlyList<Membership> Memberships)>();
         var weighings = new List<WeighIn>();
+        var lifts = new List<LiftTest>();
         var answer = await Recording.KeepAsync(async () =>
         {
             var now = workspace.Clock.GetUtcNow();
@@ -31,12 +34,18 @@ public static partial class TakingSquadList
             {
                 var key = place.ToString(CultureInfo.InvariantCulture);
                 var id = new PersonId(ids.Of("athlete", key));
-                coming.Add((new Athlete(id, player.Family, player.Given, player.Number, (player.Position ?? "").Split('/', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).ToValueList(), player.Born, null),
-                    [new Membership(id, team, from, null, LeadingDays.None)]));
-                if (MassOf(player.Mass) is { } mass) weighings.Add(new(Guid.ParseExact(ids.Of("mass", key), "N"), id, workspace.Today, mass, now));
+                var athlete = new Athlete(id, player.Family, player.Given, player.Number, (player.Position ?? "").Split('/', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).ToValueList(), player.Born, null);
+                coming.Add((athlete, [new Membership(id, team, from, null, LeadingDays.None)]));
+                var mass = MassOf(player.Mass);
+                if (mass is not null) weighings.Add(new(Guid.ParseExact(ids.Of("mass", key), "N"), id, workspace.Today, mass, now));
+                // A list may write an age and no birthday.
+                var isYoung = player.Age < YoungLifts.Age(setup) || YoungLifts.IsYoung(athlete, workspace.Today, setup);
+                lifts.AddRange(ListedLifts.Of(player.Lifts, id, mass?.Kilograms, workspace.Today, setup, lift => Guid.ParseExact(ids.Of("lift", key, lift.ToString()), "N"), now)
+                    .Where(test => !isYoung || !YoungLifts.IsTooNear(test.Repetitions)));
             }
             if (!await workspace.Folder.Athletes.PutAsync(StreamIds.Of(team), coming)) return false;
             foreach (var weighing in weighings) await workspace.Folder.Athletes.AppendAsync(weighing);
+            foreach (var lift in lifts) await workspace.Folder.Athletes.AppendAsync(lift);
             return true;
         }, "team");
         return answer is Kept ? new Kept(coming.Count) : answer;

@@ -3,6 +3,7 @@ using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 using Seasonwright.Core.Squad;
 using Seasonwright.Desk.Lists;
 using Seasonwright.Desk.Seasons;
@@ -69,15 +70,15 @@ public sealed class SquadTests
         var team = await TeamAsync(desk);
         await desk.Workspace.KeepSquadAsync(team, List("Nr;Name;Pos;geb.;Gewicht (kg)\n1;Varnum, Ysolde;TW/KM;14.3.1999;71,5\n4;Thistlewick, Maren;RL;;"));
         var gesture = Guid.NewGuid();
-        Assert.Equal(2, Assert.IsType<Kept>(await desk.Workspace.TakeSquadListAsync(team, gesture, Today)).Number);
-        Assert.Equal(0, Assert.IsType<Kept>(await desk.Workspace.TakeSquadListAsync(team, gesture, Today)).Number);
+        Assert.Equal(2, Assert.IsType<Kept>(await desk.Workspace.TakeSquadListAsync(Setup.Empty(team), gesture, Today)).Number);
+        Assert.Equal(0, Assert.IsType<Kept>(await desk.Workspace.TakeSquadListAsync(Setup.Empty(team), gesture, Today)).Number);
         var roster = await desk.Workspace.RosterAsync(team);
         Assert.Equal("Ysolde Varnum, Maren Thistlewick", string.Join(", ", roster.Select(player => player.Athlete.Name)));
         Assert.Equal(("TW, KM", "71.5 kg", new DateOnly(1999, 3, 14)), (string.Join(", ", roster[0].Athlete.Positions), $"{roster[0].Weighings[0].Mass}", roster[0].Athlete.Born));
 
         await desk.Workspace.KeepSquadAsync(team, List("Nr;Name;Pos\n9;VARNUM, Ysolde;TW\n5;Lund, Tuva;left back"));
         Assert.Equal("Lund", Assert.Single((await desk.Workspace.SquadAsync(team)).NotIn(roster)).Family);
-        Assert.Equal(1, Assert.IsType<Kept>(await desk.Workspace.TakeSquadListAsync(team, Guid.NewGuid(), Today)).Number);
+        Assert.Equal(1, Assert.IsType<Kept>(await desk.Workspace.TakeSquadListAsync(Setup.Empty(team), Guid.NewGuid(), Today)).Number);
         Assert.Equal("1, 4, 5", string.Join(", ", (await desk.Workspace.RosterAsync(team)).Select(player => player.Athlete.Number)));
 
         static SquadList List(string text) => SquadReader.Read(SourceText.OfText("squad", text), new SquadOptions(Today));
