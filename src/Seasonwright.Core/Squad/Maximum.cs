@@ -74,7 +74,7 @@ public sealed record Maximum(ExerciseId Exercise, Weight Weight, MaximumFrom Fro
     }
 
     /// <summary>That of trials, for the two patterns in which there is one.</summary>
-    private static decimal? UsualThreshold(Exercise exercise) => exercise.Pattern switch
+    public static decimal? UsualThreshold(Exercise exercise) => exercise.Pattern switch
     {
         MovementPattern.Squat => (decimal)VelocityThreshold.SquatOfTrials.MetresPerSecond,
         MovementPattern.HorizontalPush => (decimal)VelocityThreshold.BenchPressOfTrials.MetresPerSecond,
