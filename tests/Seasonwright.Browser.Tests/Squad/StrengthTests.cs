@@ -79,6 +79,35 @@ public sealed class StrengthTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task Sets_with_velocities_give_a_maximum_by_their_line()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/squad", 1280);
+        var page = window.Page;
+        await page.ClickAsync("text=Ida Norlund");
+        await TellAsync("40", "1");
+        // One weight gives no line: what is known is a share of the back squat.
+        await Assertions.Expect(Lift(page, "Front squat")).ToContainTextAsync("% of Back squat, common practice.");
+        await TellAsync("60", "0,65");
+        // By hand: 0.35 m/s are lost over 20 kg, so that 0.3 m/s lie 40 kg above 40 kg. Without an interval, as two points leave nothing over.
+        await Assertions.Expect(Lift(page, "Front squat").Locator(".most")).ToContainTextAsync("80 kg");
+        await Assertions.Expect(Lift(page, "Front squat")).ToContainTextAsync("By the line of velocity on load, down to 0.3 m/s. Too few points for an interval.");
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync();
+        Assert.Empty(window.Complaints);
+
+        async Task TellAsync(string weight, string velocity)
+        {
+            await page.ClickAsync("text=Tell a tested set");
+            await page.FillAsync("#f-exercise", "Front squat");
+            await page.FillAsync("#f-weight", weight);
+            await page.FillAsync("#f-velocity", velocity);
+            await page.ClickAsync("text=Keep the set");
+            await AssertToldAsync(page, $"Recorded: Front squat {weight} kg at");
+        }
+    }
+
+    [Fact]
     public async Task Who_is_under_18_is_cautioned_and_not_tested_near_a_maximum()
     {
         await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
