@@ -34,6 +34,15 @@ public static class WorkoutDoses
         }
     }
 
+    /// <summary>A session with the minutes, up to the next five, and the doses its workout comes to in its week; null where nothing is written for it.</summary>
+    public static Session? Into(Session session, Season season, Setup setup)
+    {
+        if (WorkoutWeek.Of(season, session) is not { } done) return null;
+        var sum = WorkoutSum.Of(done, setup.Exercise);
+        var doses = Of(sum, done.Workout, session.Kind, setup);
+        return session with { Doses = doses.Count > 0 ? doses : null, Minutes = new(Math.Clamp((sum.Minutes + 4) / 5 * 5, Session.LeastMinutes, Session.MostMinutes)) };
+    }
+
     private static Percent? TopOf(WorkoutSum sum) => sum.Top is { } top ? new Percent((int)Math.Clamp(Math.Round(top.Percent, MidpointRounding.AwayFromZero), Dose.LeastTop, Dose.MostTop)) : null;
 
     private static int Bounded(int amount, int most) => Math.Min(amount, most);

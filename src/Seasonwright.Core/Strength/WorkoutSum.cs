@@ -37,7 +37,7 @@ public sealed record WorkoutSum(ValueList<PatternSets> HardSets, ValueList<ZoneR
             .Select(item => (item.Prescription, Exercise: exercises(item.Item.Exercise))).Where(item => item.Exercise is not null)
             .Select(item => (item.Prescription, Exercise: item.Exercise!, Share: ShareOf(item.Prescription, item.Exercise!))).ToList();
         return new(
-            work.Where(item => IsHard(item.Prescription, item.Exercise, item.Share)).GroupBy(item => item.Exercise.Pattern).OrderBy(pattern => pattern.Key)
+            work.Where(item => IsHard(item.Prescription, item.Exercise)).GroupBy(item => item.Exercise.Pattern).OrderBy(pattern => pattern.Key)
                 .Select(pattern => new PatternSets(pattern.Key, pattern.Sum(item => item.Prescription.Sets))).ToValueList(),
             work.Where(item => item.Share is not null && item.Prescription.Unit == WorkUnit.Repetitions).GroupBy(item => (item.Exercise.Id, Zone: IntensityZone.Of(item.Share!.Value)))
                 .Select(lift => new ZoneRepetitions(lift.Key.Id, lift.Key.Zone, lift.SelectMany(item => Enumerable.Repeat(item.Prescription.Amount, item.Prescription.Sets)).ToValueList()))
@@ -58,18 +58,14 @@ public sealed record WorkoutSum(ValueList<PatternSets> HardSets, ValueList<ZoneR
     };
 
     /// <summary>Whether the sets of an exercise are hard sets of a strength pattern: few repetitions are left, or nobody can tell.</summary>
-    private static bool IsHard(Prescription prescription, Exercise exercise, Intensity? share) =>
+    private static bool IsHard(Prescription prescription, Exercise exercise) =>
         exercise.Pattern is not (MovementPattern.Jump or MovementPattern.Throw or MovementPattern.FastLift or MovementPattern.Run or MovementPattern.Conditioning or MovementPattern.Mobility)
         && (prescription.Effort.Kind switch
         {
             EffortKind.Reserve => prescription.Effort.Amount <= HardReserve,
-            EffortKind.OfMax when share is { } known && prescription.Unit == WorkUnit.Repetitions => IsNearFailure(prescription.Amount, known),
-            EffortKind.OfMax => false,
+            EffortKind.OfMax => GivenLoad.ReserveOf(prescription, exercise) <= HardReserve,
             _ => true,
         });
-
-    /// <summary>Below the table's last row more are possible than it says.</summary>
-    private static bool IsNearFailure(int repetitions, Intensity share) => (RepTable.Textbook.Repetitions(share.Percent) ?? RepTable.Textbook.Most) - repetitions <= HardReserve;
 
     private static int SecondsOf(WrittenPart part, Func<ExerciseId, Exercise?> exercises)
     {

@@ -40,7 +40,7 @@ public abstract class WritingPart : LivePart, IAsyncDisposable
         ["data-season"] = Id,
         ["data-number"] = Open!.Stream.State.Number,
         ["data-team-number"] = Open.TeamStream.State.Number,
-        ["data-words"] = Template.Of(new { sending = Words.Say("keeping.sending"), kept = Words.Say("keeping.kept"), waiting = Words.Say("keeping.waiting"), trouble = Words.Say("keeping.trouble"), refused = Words.Say("keeping.refused") }),
+        ["data-words"] = Keeping.Spoken,
     };
 
     /// <summary>Something was typed into a field, or a row's button pressed: the edits that do it.</summary>

@@ -56,7 +56,7 @@ public sealed partial class YearPage : IAsyncDisposable
     private int here;
     private ImmutableArray<(TrackDrawing Track, double Top)> rows = [];
     private ImmutableArray<string> trackIds = [];
-    private string weeks = "", entries = "", items = "", scale = "", words = "";
+    private string weeks = "", entries = "", items = "", scale = "";
     private ElementReference page;
     private IJSObjectReference? script;
     private DotNetObjectReference<YearPage>? self;
@@ -80,7 +80,6 @@ public sealed partial class YearPage : IAsyncDisposable
         published = await open.PublishedAsync();
         var width = int.TryParse(Http?.Request.Cookies["seasonwright-width"], NumberStyles.None, CultureInfo.InvariantCulture, out var known) ? known : PrerenderWidth;
         view = new YearView { Width = Math.Clamp(width, LeastWidth, 6000), Today = Workspace.Today };
-        words = Template.Of(new { sending = Words.Say("keeping.sending"), kept = Words.Say("keeping.kept"), waiting = Words.Say("keeping.waiting"), trouble = Words.Say("keeping.trouble"), refused = Words.Say("keeping.refused"), copied = Words.Say("cells.copied"), notCopied = Words.Say("cells.not-copied") });
         if (isGone) return;
         open.Changed += Repaint;
         Lay();
