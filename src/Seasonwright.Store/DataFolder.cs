@@ -23,6 +23,7 @@ public sealed class DataFolder : IDisposable
         Preferences = new Preferences(database, ClubId.Local);
         Squads = new SquadRegister(database, ClubId.Local);
         Athletes = new AthleteRegister(database, ClubId.Local, clock);
+        Boards = new BoardRegister(database, ClubId.Local, clock);
     }
 
     /// <summary>Where the data lives when nobody says otherwise: <c>Seasonwright</c> in the user's data folder of this system.</summary>
@@ -55,6 +56,8 @@ public sealed class DataFolder : IDisposable
     public SquadRegister Squads { get; }
 
     public AthleteRegister Athletes { get; }
+
+    public BoardRegister Boards { get; }
 
     /// <summary>Opens the folder, made new when missing; brings an older database up to date after copying it into <c>backups/</c>.</summary>
     /// <exception cref="StoreTrouble">The folder is in use or cannot be written; the database is not ours, newer or damaged. The database is as it was.</exception>

@@ -42,7 +42,7 @@ public static class WireOptions
             NewLine = "\n",
             // Names keep their letters; the text is a file or a database column, never part of a page.
             Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { EditNames.Discriminate, OnlyWhatIsGiven, SayNothingAloud } },
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { EditNames.Discriminate, BoardText.Discriminate, OnlyWhatIsGiven, SayNothingAloud } },
         };
         options.Converters.Add(new WordConverter());
         options.Converters.Add(new DayConverter());

@@ -23,6 +23,8 @@ public sealed class Arbitrary(int seed)
         if (type == typeof(int)) return random.Next(4) == 0 ? random.Next(int.MinValue, int.MaxValue) : random.Next(100);
         if (type == typeof(decimal)) return new decimal(random.Next(), random.Next(3), 0, random.Next(2) == 0, (byte)random.Next(10));
         if (type == typeof(DateOnly)) return DateOnly.FromDayNumber(random.Next(DateOnly.MaxValue.DayNumber));
+        if (type == typeof(Guid)) return new Guid(random.Next(), 0, 0, new byte[8]);
+        if (type == typeof(DateTimeOffset)) return new DateTimeOffset(random.NextInt64(DateTimeOffset.MaxValue.Ticks), TimeSpan.Zero);
         if (type == typeof(TimeOnly)) return new TimeOnly(random.Next(24), random.Next(60));
         if (type == typeof(DaySpan)) return Span();
         if (type == typeof(Load)) return new Load(random.Next(Load.Most + 1));

@@ -30,6 +30,10 @@ public sealed record SetGym(Gym Gym) : SetupEdit
                 Within(plate.Pairs, 1, RackPlate.MostPairs, "racks.plates.pairs");
             }
         }
+        var counts = gym.Counts ?? [];
+        if (counts.Select(count => count.Equipment).Distinct().Count() != counts.Count) draft.Refuse("count-twice", "gym.counts");
+        foreach (var count in counts) Within(count.Count, 1, EquipmentCount.Most, "counts.count");
+        if (gym.AtOne is { } share) Within(share, 1, Gym.MostAtOne, "atOne");
         foreach (var steps in new[] { gym.Dumbbells, gym.Kettlebells }.OfType<WeightSteps>())
         {
             Exact(steps.From, RackPlate.MostMass, "steps.from");

@@ -10,9 +10,26 @@ namespace Seasonwright.Core.Setups;
 /// <param name="Equipment">What there is besides racks, bars and dumbbells.</param>
 /// <param name="TrapBar">Mass of the trap bar, which takes the plates of a rack; null for the mass of the rack's own bar.</param>
 /// <param name="NeverAbove">Weights are rounded down; else to the nearest that can be loaded.</param>
-public sealed record Gym(ValueList<GymRack> Racks, WeightSteps? Dumbbells, WeightSteps? Kettlebells, Weight? StackStep, ValueList<Equipment> Equipment, Weight? TrapBar = null, bool NeverAbove = false)
+/// <param name="Counts">How many there are of what is not a rack, each once; what is not named was not counted and is never said to be short.</param>
+/// <param name="AtOne">Athletes who share a rack at most, 1 to 12; null for <see cref="UsualAtOne"/>.</param>
+public sealed record Gym(
+    ValueList<GymRack> Racks,
+    WeightSteps? Dumbbells,
+    WeightSteps? Kettlebells,
+    Weight? StackStep,
+    ValueList<Equipment> Equipment,
+    Weight? TrapBar = null,
+    bool NeverAbove = false,
+    ValueList<EquipmentCount>? Counts = null,
+    int? AtOne = null)
 {
-    public const int MostRacks = 40;
+    public const int MostRacks = 40, MostAtOne = 12;
+
+    /// <summary>Three rest while one lifts. Common practice, no source.</summary>
+    public const int UsualAtOne = 4;
+
+    /// <summary>How many of a thing there are; null where nobody counted.</summary>
+    public int? CountOf(Equipment one) => Counts?.FirstOrDefault(count => count.Equipment == one)?.Count;
 
     /// <summary>What a team that said nothing is taken to have: plates as common gyms have them, in the team's unit. Common practice, no source.</summary>
     public static Gym Usual(MassUnit unit) => unit == MassUnit.Pound

@@ -26,8 +26,9 @@ public sealed record AthleteWork(PersonId Person, FitKind Fit, Minutes? MostMinu
     public bool AsksFirst => Fit == FitKind.ToBeAsked;
 
     /// <summary>What every player does whose session it is; who is not with the team, or for whom it is not, is left out.</summary>
+    /// <param name="swaps">Exercises that the coach chose in the place of written ones, for everybody who may do them; null for none.</param>
     /// <returns>In the order of the players; none where nothing is written for the session.</returns>
-    public static ValueList<AthleteWork> Of(Season season, Setup setup, Session session, IEnumerable<Player> players, RackLoads loads)
+    public static ValueList<AthleteWork> Of(Season season, Setup setup, Session session, IEnumerable<Player> players, RackLoads loads, IReadOnlyDictionary<WorkoutItemId, ExerciseId>? swaps = null)
     {
         if (WorkoutWeek.Of(season, session) is not { } workout) return [];
         var (exercises, atHand) = (setup.Exercises, setup.Gym.AtHand.ToHashSet());
@@ -51,7 +52,8 @@ public sealed record AthleteWork(PersonId Person, FitKind Fit, Minutes? MostMinu
             .. from part in workout.Parts
                from item in part.Items
                let written = setup.Exercise(item.Item.Exercise)
-               let done = written is null ? null : Substitutes.For(written, restrictions, atHand, exercises)
+               let chosen = swaps is not null && swaps.TryGetValue(item.Item.Id, out var swap) && setup.Exercise(swap) is { } other && Substitutes.For(other, restrictions, atHand, exercises) == other ? other : written
+               let done = written is null ? null : Substitutes.For(chosen, restrictions, atHand, exercises)
                where done is not null
                let isInstead = done.Id != written.Id
                select new WorkLine(item.Item, part.Part, done, isInstead ? item.Prescription with { Effort = InPlace(item.Prescription, written) } : item.Prescription, GivenLoad.Unknown, isInstead),

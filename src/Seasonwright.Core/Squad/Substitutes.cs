@@ -19,11 +19,22 @@ public static class Substitutes
     {
         if (restrictions.LeavesNothing) return null;
         var never = restrictions.Tags.Select(ExerciseFit.RuledOutBy).ToHashSet();
-        if (MayBeDone(exercise)) return exercise;
-        never.UnionWith(NeverNew.Except(exercise.Demands));
+        return MayBeDone(exercise, never, atHand) ? exercise : Near(exercise, never, atHand, exercises).FirstOrDefault();
+    }
+
+    /// <summary>Others that can stand for an exercise where nobody is restricted, the nearest first: what a coach chooses from.</summary>
+    /// <param name="atHand">The equipment that is there; null for all.</param>
+    public static IEnumerable<Exercise> Near(Exercise exercise, IReadOnlySet<Equipment>? atHand, IReadOnlyCollection<Exercise> exercises) => Near(exercise, [], atHand, exercises);
+
+    private static bool MayBeDone(Exercise exercise, IReadOnlySet<Demand> never, IReadOnlySet<Equipment>? atHand) =>
+        !exercise.Demands.Any(never.Contains) && (atHand is null || exercise.Equipment.All(atHand.Contains));
+
+    private static IEnumerable<Exercise> Near(Exercise exercise, IEnumerable<Demand> ruledOut, IReadOnlySet<Equipment>? atHand, IReadOnlyCollection<Exercise> exercises)
+    {
+        var never = ruledOut.Concat(NeverNew.Except(exercise.Demands)).ToHashSet();
         var easier = EasierOnes(exercise, exercises);
         return exercises
-            .Where(other => other.Id != exercise.Id && MayBeDone(other))
+            .Where(other => other.Id != exercise.Id && MayBeDone(other, never, atHand))
             .Select(other => (Exercise: other, Step: StepTo(exercise, other, easier)))
             .Where(other => other.Step is not null)
             .OrderBy(other => other.Step)
@@ -31,10 +42,7 @@ public static class Substitutes
             .ThenBy(other => Distance(exercise, other.Exercise))
             .ThenBy(other => other.Exercise.Easier is not null)
             .ThenBy(other => other.Exercise.Id.Text, StringComparer.Ordinal)
-            .Select(other => other.Exercise)
-            .FirstOrDefault();
-
-        bool MayBeDone(Exercise other) => !other.Demands.Any(never.Contains) && (atHand is null || other.Equipment.All(atHand.Contains));
+            .Select(other => other.Exercise);
     }
 
     /// <summary>How far away another exercise is; null where it is something else altogether, as what shares no muscle is, endurance work aside.</summary>

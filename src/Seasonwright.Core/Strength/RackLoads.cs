@@ -39,12 +39,28 @@ public sealed class RackLoads
         LoadedBy.Bar => (exercise.Equipment.Contains(Equipment.TrapBar) ? trapBar : bar)?.Load(target.In(Rack!.Bar.Unit), rounding) is { } loading ? new(new Weight(loading.Total, Rack.Bar.Unit), loading.PerSide) : null,
         LoadedBy.TwoDumbbells or LoadedBy.OneDumbbell => Step(gym.Dumbbells, target),
         LoadedBy.Kettlebell => Step(gym.Kettlebells, target),
-        LoadedBy.Stack => gym.StackStep is { } step ? Step(new(step.Amount, step.Amount * Pins, step.Amount, step.Unit), target) : null,
+        LoadedBy.Stack => gym.StackStep is { } step ? Step(Stack(step), target) : null,
         LoadedBy.Sled or LoadedBy.OnTheBody => Hung(target),
         _ => new(target, []),
     };
 
+    /// <summary>Every weight that an exercise can be loaded with, the lightest first; none where nothing is loaded, or nothing is there to load it with.</summary>
+    public ValueList<MadeWeight> Ladder(Exercise exercise) => exercise.Load switch
+    {
+        LoadedBy.Bar => (exercise.Equipment.Contains(Equipment.TrapBar) ? trapBar : bar) is { } totals ? [.. totals.All.Select(total => new MadeWeight(new Weight(total, Rack!.Bar.Unit), totals.Load(total, LoadRounding.Down)!.PerSide))] : [],
+        LoadedBy.TwoDumbbells or LoadedBy.OneDumbbell => Steps(gym.Dumbbells),
+        LoadedBy.Kettlebell => Steps(gym.Kettlebells),
+        LoadedBy.Stack => gym.StackStep is { } step ? Steps(Stack(step)) : [],
+        LoadedBy.Sled or LoadedBy.OnTheBody => bar is null ? [] : [.. bar.All.Where(total => total > bar.Empty).Select(total => new MadeWeight(new Weight((total - bar.Empty) / 2, Rack!.Bar.Unit), []))],
+        _ => [],
+    };
+
     private const int Pins = 40;
+
+    private static WeightSteps Stack(Weight step) => new(step.Amount, step.Amount * Pins, step.Amount, step.Unit);
+
+    private static ValueList<MadeWeight> Steps(WeightSteps? steps) => steps is null ? []
+        : [.. Enumerable.Range(0, (int)((steps.To - steps.From) / steps.Step) + 1).Select(at => new MadeWeight(new Weight(steps.From + at * steps.Step, steps.Unit), []))];
 
     /// <summary>On a belt, in a vest or on a sled: plates of one side of the rack.</summary>
     private MadeWeight? Hung(Weight target) => bar?.Load(bar.Empty + 2 * target.In(Rack!.Bar.Unit), rounding) is { PerSide: { Count: > 0 } plates } ? new(new Weight(plates.Sum(), Rack.Bar.Unit), []) : null;

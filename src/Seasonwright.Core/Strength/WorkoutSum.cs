@@ -17,15 +17,6 @@ public sealed record WorkoutSum(ValueList<PatternSets> HardSets, ValueList<ZoneR
     /// <summary>Repetitions that may be left in a hard set, as in the rulebook: common practice, no source.</summary>
     private const int HardReserve = 4;
 
-    /// <summary>To begin with an exercise, to change its weight and place: seconds for each exercise. Common practice, no source.</summary>
-    private const int SetUp = 60;
-
-    /// <summary>Between the exercises of a round. Common practice, no source.</summary>
-    private const int ChangeOver = 15;
-
-    /// <summary>Metres a second at which metres of work are counted; running fast and carrying slowly differ, and minutes of a session are a guess. Common practice, no source.</summary>
-    private const int Pace = 3;
-
     public int Minutes => (Seconds + 59) / 60;
 
     public int AllHardSets => HardSets.Sum(pattern => pattern.Sets);
@@ -46,7 +37,7 @@ public sealed record WorkoutSum(ValueList<PatternSets> HardSets, ValueList<ZoneR
             work.Max(item => item.Share),
             work.Sum(item => item.Prescription.Unit == WorkUnit.Repetitions ? item.Prescription.Sets * item.Prescription.Amount * item.Exercise.Contacts * Sides(item.Exercise) : 0),
             work.Sum(item => item.Prescription.Unit == WorkUnit.Metres && item.Exercise.Pattern == MovementPattern.Run ? item.Prescription.Sets * item.Prescription.Amount : 0),
-            workout.Parts.Sum(part => SecondsOf(part, exercises)));
+            workout.Parts.Sum(part => PartTime.Seconds(part, exercises)));
     }
 
     /// <summary>The share of the maximum with which a set is done: as written, or what the table gives for its repetitions with those left in reserve. Null where nobody can tell.</summary>
@@ -66,21 +57,6 @@ public sealed record WorkoutSum(ValueList<PatternSets> HardSets, ValueList<ZoneR
             EffortKind.OfMax => GivenLoad.ReserveOf(prescription, exercise) <= HardReserve,
             _ => true,
         });
-
-    private static int SecondsOf(WrittenPart part, Func<ExerciseId, Exercise?> exercises)
-    {
-        var setUp = part.Items.Count * SetUp;
-        if (part.Part.Kind is PartKind.Straight) return setUp + part.Items.Sum(item => item.Prescription.Sets * (SecondsOf(item) + part.Part.Rest));
-        var rounds = part.Items.Max(item => item.Prescription.Sets);
-        return setUp + rounds * part.Part.Rest + part.Items.Sum(item => item.Prescription.Sets * (SecondsOf(item) + ChangeOver));
-
-        int SecondsOf(WrittenItem item) => (exercises(item.Item.Exercise) is { } exercise ? Sides(exercise) : 1) * item.Prescription.Unit switch
-        {
-            WorkUnit.Repetitions => item.Prescription.Amount * (item.Prescription.Tempo?.Seconds ?? Tempo.UsualSeconds),
-            WorkUnit.Seconds => item.Prescription.Amount,
-            _ => (item.Prescription.Amount + Pace - 1) / Pace,
-        };
-    }
 
     private static int Sides(Exercise exercise) => exercise.IsOneSided ? 2 : 1;
 }

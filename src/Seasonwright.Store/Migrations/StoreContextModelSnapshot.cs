@@ -370,6 +370,47 @@ namespace Seasonwright.Store.Migrations
                     b.ToTable("availability_reports", (string)null);
                 });
 
+            modelBuilder.Entity("Seasonwright.Store.People.BoardMarkRow", b =>
+                {
+                    b.Property<Guid>("Club")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("club_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("mark_id");
+
+                    b.Property<string>("Mark")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("mark_json");
+
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<long>("Received")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("received_utc");
+
+                    b.Property<Guid>("Season")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("season_stream_id");
+
+                    b.Property<string>("Session")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("session_id");
+
+                    b.HasKey("Club", "Id");
+
+                    b.HasIndex("Club", "Person");
+
+                    b.HasIndex("Club", "Season", "Session");
+
+                    b.ToTable("board_marks", (string)null);
+                });
+
             modelBuilder.Entity("Seasonwright.Store.People.BodyMassRow", b =>
                 {
                     b.Property<Guid>("Club")
@@ -708,6 +749,20 @@ namespace Seasonwright.Store.Migrations
                     b.HasOne("Seasonwright.Store.People.AthleteRow", null)
                         .WithMany()
                         .HasForeignKey("Club", "Person")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.BoardMarkRow", b =>
+                {
+                    b.HasOne("Seasonwright.Store.People.AthleteRow", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Person")
+                        .OnDelete(DeleteBehavior.Cascade);
+
+                    b.HasOne("Seasonwright.Store.Log.LogStream", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Season")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

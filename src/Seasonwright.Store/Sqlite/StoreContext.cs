@@ -22,6 +22,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
     public DbSet<AbsenceRow> Absences => Set<AbsenceRow>();
     public DbSet<BodyMassRow> BodyMasses => Set<BodyMassRow>();
     public DbSet<LiftTestRow> LiftTests => Set<LiftTestRow>();
+    public DbSet<BoardMarkRow> BoardMarks => Set<BoardMarkRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -237,6 +238,20 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             table.Property(row => row.Velocity).HasColumnName("velocity");
             table.Property(row => row.Recorded).HasColumnName("recorded_utc");
             table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<BoardMarkRow>(table =>
+        {
+            table.ToTable("board_marks").HasKey(row => new { row.Club, row.Id });
+            table.HasIndex(row => new { row.Club, row.Season, row.Session });
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Id).HasColumnName("mark_id").ValueGeneratedNever();
+            table.Property(row => row.Season).HasColumnName("season_stream_id");
+            table.Property(row => row.Session).HasColumnName("session_id");
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.Mark).HasColumnName("mark_json");
+            table.Property(row => row.Received).HasColumnName("received_utc");
+            table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
+            table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Season }).OnDelete(DeleteBehavior.Cascade);
         });
     }
 

@@ -97,8 +97,8 @@ internal static class AnyThing
     private static readonly Gen<GymRack> Racks = Gen.Select(Gen.OneOf("1", "2", "Window"), Gen.OneOf(15m, 20m, 0.5m), Gen.OneOf(25m, 2.5m, 1.25m, 0.0001m, -5m), Gen.Int[0, 5], Gen.Bool,
         (name, bar, plate, pairs, platform) => new GymRack(name, new Core.Quantities.Weight(bar), [new(plate, pairs)], 0, platform));
 
-    public static readonly Gen<Gym> Gyms = Gen.Select(ListOf(Racks, 2), Gen.Null(Gen.Select(Gen.Int[-1, 10], Gen.Int[5, 50], (from, to) => new WeightSteps(from, to, 2, Core.Quantities.MassUnit.Kilogram))), Gen.Bool, (racks, dumbbells, down) =>
-        new Gym(racks, dumbbells, null, new Core.Quantities.Weight(5), [Equipment.Bench, Equipment.Box], null, down));
+    public static readonly Gen<Gym> Gyms = Gen.Select(ListOf(Racks, 2), Gen.Null(Gen.Select(Gen.Int[-1, 10], Gen.Int[5, 50], (from, to) => new WeightSteps(from, to, 2, Core.Quantities.MassUnit.Kilogram))), Gen.Bool, Gen.Null(ListOf(Gen.Select(Gen.Enum<Equipment>(), Gen.Int[0, 5], (one, count) => new EquipmentCount(one, count)), 1)), (racks, dumbbells, down, counts) =>
+        new Gym(racks, dumbbells, null, new Core.Quantities.Weight(5), [Equipment.Bench, Equipment.Box], null, down, counts, counts?.Count));
 
     private static readonly DateOnly Monday = new(2027, 8, 2);
 

@@ -52,6 +52,9 @@ public class MalformedEditTests
         yield return new(new SetGym(gym with { Racks = [rack with { Collar = -1 }] }), "workout-number", "gym.racks.collar");
         foreach (var mass in new[] { -5m, 0, 0.0005m, 250.5m, decimal.MaxValue / 2000 }) yield return new(new SetGym(gym with { Racks = [rack with { Plates = [new(mass)] }] }), "plate-mass", "gym.racks.plates.mass");
         foreach (var pairs in new[] { int.MinValue, 0, 21 }) yield return new(new SetGym(gym with { Racks = [rack with { Plates = [new(5, pairs)] }] }), "workout-number", "gym.racks.plates.pairs");
+        yield return new(new SetGym(gym with { Counts = [new(Equipment.TrapBar, 1), new(Equipment.TrapBar, 2)] }), "count-twice", "gym.counts");
+        foreach (var count in new[] { int.MinValue, 0, 101 }) yield return new(new SetGym(gym with { Counts = [new(Equipment.TrapBar, count)] }), "workout-number", "gym.counts.count");
+        foreach (var share in new[] { 0, 13 }) yield return new(new SetGym(gym with { AtOne = share }), "workout-number", "gym.atOne");
         yield return new(new SetGym(gym with { Dumbbells = new(10, 5, 1, MassUnit.Kilogram) }), "workout-number", "gym.steps.to");
         foreach (var step in new[] { 0, -1m }) yield return new(new SetGym(gym with { Kettlebells = new(10, 50, step, MassUnit.Kilogram) }), "plate-mass", "gym.steps.step");
         yield return new(new SetLift(new("back-squat"), new Lift("guess")), "lift-equation", "lift/back-squat.equation");

@@ -40,6 +40,7 @@ public class HouseRules
         ["Strength"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
         ["Rooms"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups"],
         ["Squad"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Strength"],
+        ["Boards"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Strength", "Squad", "Edits"],
         ["Rules"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Loads", "Strength", "Squad", "Edits", "Rules.OfSeason", "Rules.OfBlock", "Rules.OfWeek", "Rules.OfDay", "Rules.OfAthlete"],
         ["Rules.OfSeason"] = OneRule,
         ["Rules.OfBlock"] = OneRule,

@@ -221,13 +221,14 @@ public sealed class AthleteTests : IDisposable
         Assert.True(await folder.Athletes.AppendAsync(Fast));
         Assert.True(await folder.Athletes.AppendAsync(Squat));
         Assert.True(await folder.Athletes.PutGroupsAsync(Ysolde.Id, Sample.Season, [Back, Rookie]));
+        Assert.True(await folder.Boards.AppendAsync(Sample.Season, new("gym"), [(Guid.CreateVersion7(), Ysolde.Id, "{}")]));
     }
 
     private static Membership Of(Athlete athlete, StreamId team) => new(athlete.Id, new(team.ToString()), new(2027, 7, 5), null, new([DayOfWeek.Tuesday], [new(Monday, Monday.AddDays(1))]));
 
     private void AssertEmptyOf(string person)
     {
-        foreach (var table in new[] { "athletes", "memberships", "availability_reports", "absences", "body_masses", "group_places" })
+        foreach (var table in new[] { "athletes", "memberships", "availability_reports", "absences", "body_masses", "group_places", "board_marks" })
             Assert.Equal("0", Sql.Ask(place.Database, $"SELECT COUNT(*) FROM {table} WHERE person_id = '{person}'")?.ToString());
     }
 }

@@ -1,0 +1,49 @@
+using Seasonwright.Core.Setups;
+
+namespace Seasonwright.Core.Boards;
+
+/// <summary>How many athletes an exercise brings to a kind of place in the room, and how many places there are.</summary>
+/// <param name="What">A rack with its bar, or what else was counted.</param>
+/// <param name="Athletes">Who do it with that.</param>
+/// <param name="Places">That can be used.</param>
+/// <param name="AtOne">Athletes who share one at most.</param>
+public sealed record FloorNeed(BoardItem Item, Equipment What, int Athletes, int Places, int AtOne)
+{
+    public bool IsShort => Athletes > Places * AtOne;
+
+    /// <summary>At the fullest one; everybody where there is none.</summary>
+    public int AtFullest => Places == 0 ? Athletes : (Athletes + Places - 1) / Places;
+
+    /// <summary>What is short, in words; of what is not short how it comes out.</summary>
+    public string Sentence => Places == 0 ? Sentences.Say("floor.none", Item.Exercise.Name, What.Word(), Athletes)
+        : IsShort ? Sentences.Say("floor.short", Item.Exercise.Name, Athletes, Plural(Places), AtFullest, AtOne)
+        : Sentences.Say("floor.fits", Item.Exercise.Name, Athletes, Plural(Places), AtFullest);
+
+    private string Plural(int places) => What == Equipment.Rack ? Sentences.Say("floor.racks", places) : Sentences.Say("floor.places", places, What.Word());
+
+    /// <summary>What every exercise of a session needs of what was counted, for whoever is coming.</summary>
+    public static ValueList<FloorNeed> Of(BoardSheet sheet, BoardState state)
+    {
+        var coming = sheet.Athletes.Where(one => one.Work.IsLifting && state.Of(one.Athlete.Id) != Attendance.Away).ToList();
+        return
+        [
+            .. from item in sheet.Items
+               let exercises = coming.Select(one => one.Line(item.Item.Item.Id, state.Swaps.TryGetValue((one.Athlete.Id, item.Item.Item.Id), out var swap) ? swap : null)).OfType<BoardLine>().Select(line => line.Line.Exercise).ToList()
+               from what in exercises.SelectMany(NeededBy).Distinct().Order()
+               let places = PlacesOf(sheet.Gym, state, what)
+               where places is not null
+               select new FloorNeed(item, what, exercises.Count(exercise => NeededBy(exercise).Contains(what)), places.Value, sheet.Gym.AtOne ?? Gym.UsualAtOne),
+        ];
+    }
+
+    /// <summary>What an exercise takes up in the room: the bar of a rack, with it or a platform, and what is counted beside.</summary>
+    private static IEnumerable<Equipment> NeededBy(Exercise exercise) => (BoardSheet.NeedsRack(exercise) ? new[] { Equipment.Rack } : [])
+        .Concat(exercise.Equipment.Where(one => one is not (Equipment.Rack or Equipment.Barbell)));
+
+    /// <summary>Null for what nobody counted.</summary>
+    private static int? PlacesOf(Gym gym, BoardState state, Equipment what)
+    {
+        var usable = gym.Racks.Where(rack => !rack.IsBroken && !state.Out.Contains(rack.Name)).ToList();
+        return what switch { Equipment.Rack => usable.Count, Equipment.Platform => usable.Count(rack => rack.HasPlatform), _ => gym.CountOf(what) };
+    }
+}
