@@ -12,7 +12,13 @@ internal static class Edits
     /// <returns>What was done, in words; null after saying why it was refused.</returns>
     public static string? Do(ref Season season, ref Setup setup, Edit edit, Terminal terminal, string before = "")
     {
-        switch (edit is SeasonEdit mine ? RuledDecider.Decide(season, setup, mine) : RuledDecider.Decide(setup, (SetupEdit)edit))
+        switch (edit switch
+        {
+            SeasonEdit mine => RuledDecider.Decide(season, setup, mine),
+            SetupEdit mine => RuledDecider.Decide(setup, mine),
+            // A file holds one season and its team; what a club's teams share is in the workspace.
+            _ => new Refused([Refusal.Say("edit-elsewhere", "edit")]),
+        })
         {
             case Accepted accepted:
                 var words = edit is SeasonEdit ofSeason ? RuledHistory.Describe(season, setup, ofSeason) : RuledHistory.Describe(setup, (SetupEdit)edit);

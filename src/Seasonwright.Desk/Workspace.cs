@@ -82,12 +82,16 @@ public sealed class Workspace : IAsyncDisposable
         var listed = (await SeasonsAsync(cancel)).FirstOrDefault(season => season.Id == id);
         if (listed is null) return null;
         var team = await TeamStreamAsync(listed.Team, cancel);
-        var opened = await StreamAsync(stream, Trades.Of(id, () => new Setup(listed.Team, team.State.Facts)), cancel);
+        var opened = await StreamAsync(stream, Trades.Of(id, () => new Setup(listed.Team, team.State.Facts)), null, cancel);
         return seasons.GetOrAdd(stream, _ => new OpenSeason(id, opened, listed.Team, team));
     }
 
+    /// <summary>What the teams of the folder share; it comes into the world with its first facility.</summary>
+    public Task<OpenStream> ClubStreamAsync(CancellationToken cancel = default) =>
+        StreamAsync(StreamIds.Club, Trades.OfClub, new NewStream(StreamKind.Club, "Club"), cancel);
+
     internal Task<OpenStream> TeamStreamAsync(TeamId team, CancellationToken cancel) =>
-        StreamAsync(StreamIds.Of(team), Trades.Of(team), cancel);
+        StreamAsync(StreamIds.Of(team), Trades.Of(team), null, cancel);
 
     /// <summary>Names by person id, for the history and the staff line.</summary>
     public async Task<ImmutableDictionary<string, string>> NamesAsync(CancellationToken cancel = default) =>
@@ -116,10 +120,10 @@ public sealed class Workspace : IAsyncDisposable
 
     private static SeasonId IdOf(StreamId stream) => new(stream.ToString());
 
-    private async Task<OpenStream> StreamAsync(StreamId id, IStreamTrade trade, CancellationToken cancel)
+    private async Task<OpenStream> StreamAsync(StreamId id, IStreamTrade trade, NewStream? birth, CancellationToken cancel)
     {
         // An opening that failed is tried again by the next caller.
-        var opening = streams.GetOrAdd(id, key => new(() => OpenStream.OpenAsync(Folder, key, trade)));
+        var opening = streams.GetOrAdd(id, key => new(() => OpenStream.OpenAsync(Folder, key, trade, birth)));
         try
         {
             return await opening.Value.WaitAsync(cancel);

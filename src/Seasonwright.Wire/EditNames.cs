@@ -46,7 +46,7 @@ public static class EditNames
 
     internal static void Discriminate(JsonTypeInfo info)
     {
-        if (info.Type != typeof(Edit) && info.Type != typeof(SeasonEdit) && info.Type != typeof(SetupEdit)) return;
+        if (info.Type != typeof(Edit) && info.Type != typeof(SeasonEdit) && info.Type != typeof(SetupEdit) && info.Type != typeof(ClubEdit)) return;
         info.PolymorphismOptions = new() { TypeDiscriminatorPropertyName = Property };
         foreach (var (name, type) in All.OrderBy(edit => edit.Key, StringComparer.Ordinal))
             if (type.IsSubclassOf(info.Type)) info.PolymorphismOptions.DerivedTypes.Add(new(type, name));

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Text.Json;
 using Seasonwright.Core.Facts;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -10,7 +11,7 @@ namespace Seasonwright.Wire;
 internal static class FacetBook
 {
     private static readonly FrozenDictionary<string, Facet> ByName =
-        SeasonFacets.All.Concat(SetupFacets.All).ToFrozenDictionary(facet => facet.Name, StringComparer.Ordinal);
+        SeasonFacets.All.Concat(SetupFacets.All).Concat(ClubFacets.All).ToFrozenDictionary(facet => facet.Name, StringComparer.Ordinal);
 
     public static Facet Find(string name) => ByName.GetValueOrDefault(name) ?? throw new JsonException(Sentences.Say("place.family", name));
 

@@ -56,7 +56,12 @@ public class DamagedTextTests
                 var before = told.Season;
                 var edit = EditLines.Read(text, told.Season, out var problem);
                 if (problem is not null) InWords(problem);
-                if (edit is not null) _ = edit is Core.Edits.SeasonEdit mine ? Core.Edits.Decider.Decide(told.Season, mine) : Core.Edits.Decider.Decide(told.Setup, (Core.Edits.SetupEdit)edit);
+                if (edit is not null) _ = edit switch
+                {
+                    Core.Edits.SeasonEdit mine => Core.Edits.Decider.Decide(told.Season, mine),
+                    Core.Edits.ClubEdit mine => Core.Edits.Decider.Decide(told.Club, mine),
+                    _ => Core.Edits.Decider.Decide(told.Setup, (Core.Edits.SetupEdit)edit),
+                };
                 Assert.Equal(before, told.Season);
                 count++;
             }

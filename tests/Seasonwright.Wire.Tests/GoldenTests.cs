@@ -103,7 +103,7 @@ public class GoldenTests
     private static void Note(Told told, StringBuilder lines, Edit edit, string stream = "season")
     {
         var step = Assert.IsType<Accepted>(told.Do(edit)).Step;
-        var (name, facts) = edit is SeasonEdit ? (stream, told.Season.Facts) : ("team", told.Setup.Facts);
+        var (name, facts) = edit is SeasonEdit ? (stream, told.Season.Facts) : edit is ClubEdit ? ("club", told.Club.Facts) : ("team", told.Setup.Facts);
         lines.Append(CultureInfo.InvariantCulture, $$"""{"stream":"{{name}}","edit":{{LogText.Of(edit)}},"step":{{LogText.Of(step)}},"hash":"{{FactHash.Of(facts)}}"}""").Append('\n');
     }
 }

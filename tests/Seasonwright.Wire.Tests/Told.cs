@@ -1,5 +1,6 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -14,11 +15,19 @@ public sealed class Told
 
     public Setup Setup { get; private set; } = Setup.Empty(new("team"));
 
+    public Club Club { get; private set; } = Club.Empty;
+
     public Decision Do(Edit edit)
     {
-        var decision = edit is SeasonEdit mine ? Decider.Decide(Season, mine) : Decider.Decide(Setup, (SetupEdit)edit);
+        var decision = edit switch
+        {
+            SeasonEdit mine => Decider.Decide(Season, mine),
+            ClubEdit mine => Decider.Decide(Club, mine),
+            _ => Decider.Decide(Setup, (SetupEdit)edit),
+        };
         if (decision is not Accepted { Step: var step }) return decision;
         if (edit is SeasonEdit) Season = Season.With(step);
+        else if (edit is ClubEdit) Club = Club.With(step);
         else Setup = Setup.With(step);
         return decision;
     }

@@ -1,3 +1,4 @@
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -21,6 +22,13 @@ public static class Decider
         Accepted accepted => now.With(accepted.Step),
         var refused => throw new InvalidOperationException($"{edit} is refused: {refused}"),
     });
+
+    public static Decision Decide(Club club, ClubEdit edit)
+    {
+        var draft = new Draft(club.Facts);
+        edit.Decide(draft);
+        return draft.Result();
+    }
 
     public static Decision Decide(Setup setup, SetupEdit edit)
     {

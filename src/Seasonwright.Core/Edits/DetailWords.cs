@@ -72,6 +72,8 @@ internal static class DetailWords
         .. Turned(was.Rpe.Value, now.Rpe.Value, "session.easier", "session.harder", now.Rpe),
         .. Named("detail.name", was.Name, now.Name),
         .. Told("detail.place", was.Place, now.Place, Text),
+        // A room gives the place its name.
+        .. was.Place == now.Place ? Named("detail.room", was.Room, now.Room) : [],
         .. Named("detail.for", was.Groups, now.Groups),
         .. Named("detail.workout", was.Workout, now.Workout),
         .. Named("detail.doses", was.Doses, now.Doses),

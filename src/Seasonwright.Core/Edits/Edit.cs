@@ -1,3 +1,4 @@
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -30,6 +31,18 @@ public abstract record SetupEdit : Edit
 
     /// <summary>One line for the history.</summary>
     public abstract string Describe(Setup setup);
+
+    /// <summary>Validates once and writes what follows into the draft. Never throws on content.</summary>
+    internal abstract void Decide(Draft draft);
+}
+
+/// <summary>An edit of what a club's teams share.</summary>
+public abstract record ClubEdit : Edit
+{
+    private protected ClubEdit() { }
+
+    /// <summary>One line for the history.</summary>
+    public abstract string Describe(Club club);
 
     /// <summary>Validates once and writes what follows into the draft. Never throws on content.</summary>
     internal abstract void Decide(Draft draft);

@@ -6,7 +6,7 @@ namespace Seasonwright.Core.Edits;
 public static class SessionWords
 {
     /// <summary>In the coach's words, else its kind's: "Practice".</summary>
-    public static string Name(Session session) => session.Name ?? Sentences.Say($"session.{session.Kind}");
+    public static string Name(Session session) => session.Title;
 
     /// <summary>In the history: "Practice, Tue 5 Oct 2027, afternoon".</summary>
     internal static string Of(Session session) => Sentences.Say("session.words", Name(session), When(session));

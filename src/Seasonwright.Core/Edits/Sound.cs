@@ -1,4 +1,5 @@
 using Seasonwright.Core.Facts;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
@@ -23,6 +24,14 @@ public static class Sound
     {
         var draft = new Draft(FactSet.Empty);
         foreach (var key in facts.Keys) CheckPlace(draft, SetupFacets.All, key, facts[key]!);
+        return draft.Refusals;
+    }
+
+    /// <summary>What is wrong with a club's facts; empty when nothing is.</summary>
+    public static ValueList<Refusal> Club(FactSet facts)
+    {
+        var draft = new Draft(FactSet.Empty);
+        foreach (var key in facts.Keys) CheckPlace(draft, ClubFacets.All, key, facts[key]!);
         return draft.Refusals;
     }
 
@@ -54,6 +63,7 @@ public static class Sound
         Quality quality => quality.Id.Text,
         TypicalWeek week => week.Id.Text,
         Exercise exercise => exercise.Id.Text,
+        Facility facility => facility.Room.Id.Text,
         Publication publication => new VersionNumber(publication.Number).ToString(),
         _ => null,
     };
@@ -84,6 +94,7 @@ public static class Sound
             case Exercise exercise: SetExercise.Check(draft, exercise); break;
             case Lift lift: SetLift.Check(draft, lift, key.ToString()); break;
             case Gym gym: SetGym.Check(draft, gym); break;
+            case Facility facility: SetFacility.Check(draft, facility); break;
             case LocaleSettings locale: SetLocale.Check(draft, locale); break;
             case Acceptance acceptance: AcceptFinding.Check(draft, acceptance); break;
             case string text: draft.Require(text, key.ToString(), SeasonDraft.LongestText); break;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Rooms;
 
@@ -14,6 +15,12 @@ public static class Clock
 
     /// <summary>Whether a time lies on the half hour.</summary>
     public static bool IsOnGrid(TimeOnly time) => time.Ticks % (HalfHour * TimeSpan.TicksPerMinute) == 0;
+
+    /// <summary>The half hour that a time lies in begins then.</summary>
+    public static TimeOnly Floor(TimeOnly time) => Time(Minute(time) / HalfHour * HalfHour);
+
+    /// <summary>The part of the day that a time lies in: mornings end at noon, afternoons at six.</summary>
+    public static DaySlot SlotOf(TimeOnly time) => time.Hour < 12 ? DaySlot.Morning : time.Hour < 18 ? DaySlot.Afternoon : DaySlot.Evening;
 
     /// <summary>"Tue 18:00-19:30"; the end of a day is 24:00.</summary>
     public static string Words(DateOnly day, int from, int to) =>

@@ -53,7 +53,7 @@ public sealed record RoomClash(RoomClashKind Kind, ValueList<SessionId> Sessions
         if (!week.Span.Contains(at.Day)) yield return Say(RoomClashKind.OtherWeek, "room.other-week");
         if (!week.Room.IsOpen(at.Day, from, to)) yield return Say(RoomClashKind.NotOpen, "room.not-open");
         if (ask.Windows?.Any(window => window.Holds(at.Day, from, to)) == false) yield return Say(RoomClashKind.Window, "room.window");
-        if (team.Practices?.Any(practice => practice.Day == at.Day && practice.From < to && from < practice.To) == true) yield return Say(RoomClashKind.Practice, "room.practice");
+        if (team.Practices?.Any(practice => practice.Day == at.Day && ask.Shares(practice.Groups) && practice.From < to && from < practice.To) == true) yield return Say(RoomClashKind.Practice, "room.practice");
         if (team.HasMatch(at.Day)) yield return Say(RoomClashKind.MatchDay, "room.match-day");
         if (!ask.IsHeavy) yield break;
         if (Enumerable.Range(1, DaysBefore - 1).Any(days => team.HasMatch(at.Day.AddDays(days)))) yield return Say(RoomClashKind.HeavyBefore, "room.heavy-before");
@@ -70,6 +70,7 @@ public sealed record RoomClash(RoomClashKind Kind, ValueList<SessionId> Sessions
             for (var j = i + 1; j < placed.Count; j++)
             {
                 var (one, next) = (placed[i], placed[j]);
+                if (!one.Ask.Shares(next.Ask.Groups)) continue;
                 if (one.At.Day == next.At.Day) yield return Say(RoomClashKind.TwiceADay, "room.twice");
                 if (one.Ask.IsHeavy && next.Ask.IsHeavy && next.At.Day.ToDateTime(next.At.Start) - one.At.Day.ToDateTime(one.At.Start) < TimeSpan.FromHours(HoursApart)) yield return Say(RoomClashKind.HeavyApart, "room.heavy-apart");
 

@@ -6,7 +6,9 @@ namespace Seasonwright.Core.Rooms;
 /// <summary>Whether a room's week is one that can be planned: every figure within its bounds, every id once, every time the right way round.</summary>
 public static class RoomSound
 {
-    private const int LongestName = 80, DaysAround = 7;
+    public const int LongestName = 80;
+
+    private const int DaysAround = 7;
 
     /// <summary>What is wrong: the field's path, and the sentence. Empty when nothing is.</summary>
     public static IEnumerable<(string Field, string Sentence)> Of(RoomWeek week)

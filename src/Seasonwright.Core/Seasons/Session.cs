@@ -13,6 +13,7 @@ namespace Seasonwright.Core.Seasons;
 /// <param name="IsLocked">A proposal leaves it as it is.</param>
 /// <param name="IsCancelled">It was planned and does not take place.</param>
 /// <param name="Workout">What is done in it; null where nobody wrote it down.</param>
+/// <param name="Room">The facility of the club that it is in; null where nobody said.</param>
 public sealed record Session(
     SessionId Id,
     DateOnly Day,
@@ -28,7 +29,8 @@ public sealed record Session(
     ValueList<Wave>? Waves = null,
     bool IsLocked = false,
     bool IsCancelled = false,
-    WorkoutId? Workout = null)
+    WorkoutId? Workout = null,
+    RoomId? Room = null)
 {
     /// <summary>So many of one owner's sessions can one athlete have on a day.</summary>
     public const int MostADay = 3;
@@ -40,6 +42,9 @@ public sealed record Session(
 
     /// <summary>Not a practice of the head coach's.</summary>
     public bool IsOurs => Kind != SessionKind.Practice;
+
+    /// <summary>In the coach's words, else its kind's: "Practice".</summary>
+    public string Title => Name ?? Sentences.Say($"session.{Kind}");
 
     /// <summary>When it begins as far as that is known.</summary>
     public TimeOnly Begins => Start ?? Slot.UsualStart();

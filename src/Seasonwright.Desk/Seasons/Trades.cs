@@ -1,4 +1,5 @@
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Rules;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
@@ -15,4 +16,6 @@ internal static class Trades
 
     public static IStreamTrade Of(TeamId id) => new StreamTrade<Setup, SetupEdit>(
         facts => new Setup(id, facts), RuledDecider.Decide, RuledHistory.Describe, setup => setup.TeamName);
+
+    public static IStreamTrade OfClub { get; } = new StreamTrade<Club, ClubEdit>(facts => new Club(facts), Decider.Decide, (club, edit) => edit.Describe(club), _ => "Club");
 }

@@ -21,13 +21,16 @@ public sealed class OpenStream : IDisposable
     private readonly DataFolder folder;
     private readonly IStreamTrade trade;
     private readonly SemaphoreSlim turn = new(1, 1);
-    private readonly UndoStacks stacks = new();
+    private readonly UndoStacks stacks;
+    private readonly NewStream? birth;
     private FactHash hash;
 
-    private OpenStream(DataFolder folder, StreamId id, IStreamTrade trade)
+    private OpenStream(DataFolder folder, StreamId id, IStreamTrade trade, NewStream? birth)
     {
         this.folder = folder;
         this.trade = trade;
+        this.birth = birth;
+        stacks = new(keepsFirst: birth is null);
         Id = id;
     }
 
@@ -40,10 +43,11 @@ public sealed class OpenStream : IDisposable
     public event Action<StreamState>? Changed;
 
     /// <summary>Reads the log. A snapshot only saves time: what does not fit its fingerprint is thrown away and replayed.</summary>
+    /// <param name="birth">How the stream comes into the world with its first gesture; null for one that is there.</param>
     /// <exception cref="StoreTrouble">The file refuses, or the log does not give the facts it says it gave.</exception>
-    public static async Task<OpenStream> OpenAsync(DataFolder folder, StreamId id, IStreamTrade trade, CancellationToken cancel = default)
+    public static async Task<OpenStream> OpenAsync(DataFolder folder, StreamId id, IStreamTrade trade, NewStream? birth = null, CancellationToken cancel = default)
     {
-        var stream = new OpenStream(folder, id, trade);
+        var stream = new OpenStream(folder, id, trade, birth);
         var entries = await folder.Log.ReadAllAsync(id, cancel);
         stream.Note(entries);
         var snapshot = await folder.Snapshots.NewestAsync(id, cancel: cancel);
@@ -61,6 +65,31 @@ public sealed class OpenStream : IDisposable
     /// <summary>Decides a gesture and keeps it. When this returns <see cref="Kept"/> it is on the disk.</summary>
     public Task<Answer> ApplyAsync(Actor actor, Gesture gesture) => InTurn(gesture.Id, async () =>
     {
+        var (refused, kept) = await DecideAsync(gesture);
+        return refused is not null ? refused : kept.Count == 0 ? new Kept(State.Number) : await Append(actor, gesture.Id, [Prepare(kept)]);
+    });
+
+    /// <summary>
+    /// Decides one gesture over several streams and keeps it in one transaction: each part is done, or none is, whichever of the
+    /// streams refuses.
+    /// </summary>
+    /// <param name="gesture">Sent again, it gets its first answer.</param>
+    /// <param name="parts">Each stream once, with what is asked of it.</param>
+    public static Task<Answer> ApplyTogetherAsync(Actor actor, Guid gesture, IReadOnlyList<(OpenStream Stream, long BasedOn, IReadOnlyList<Edit> Edits)> parts) => InTurn(gesture, [.. parts.Select(part => part.Stream)], async () =>
+    {
+        List<Pending> pending = [];
+        foreach (var (stream, basedOn, edits) in parts)
+        {
+            var (refused, kept) = await stream.DecideAsync(new Gesture(gesture, basedOn, edits));
+            if (refused is not null) return refused;
+            if (kept.Count > 0) pending.Add(stream.Prepare(kept));
+        }
+        return pending.Count == 0 ? new Kept(parts[0].Stream.State.Number) : await Append(actor, gesture, pending);
+    });
+
+    /// <summary>The steps that a gesture asks for; or why it is not done.</summary>
+    private async Task<(NotDone? Refused, List<(string EditJson, Step Step)> Kept)> DecideAsync(Gesture gesture)
+    {
         var facts = State.Facts;
         var accepted = new List<Accepted>();
         foreach (var edit in gesture.Edits)
@@ -68,18 +97,16 @@ public sealed class OpenStream : IDisposable
             switch (trade.Decide(facts, edit))
             {
                 case Refused refused:
-                    return new NotDone(refused.Reasons);
+                    return (new NotDone(refused.Reasons), []);
                 case Accepted decision:
                     accepted.Add(decision);
                     facts = facts.Evolve(decision.Step);
                     break;
             }
         }
-        if (gesture.BasedOn < State.Number && await ConflictAsync(gesture, accepted) is { } conflict) return new NotDone(conflict);
-
-        var kept = accepted.Zip(gesture.Edits).Where(pair => !pair.First.Step.IsNothing).Select(pair => (LogText.Of(pair.Second), pair.First.Step)).ToList();
-        return kept.Count == 0 ? new Kept(State.Number) : await Append(actor, gesture.Id, kept);
-    });
+        if (gesture.BasedOn < State.Number && await ConflictAsync(gesture, accepted) is { } conflict) return (new NotDone(conflict), []);
+        return (null, [.. accepted.Zip(gesture.Edits).Where(pair => !pair.First.Step.IsNothing).Select(pair => (LogText.Of(pair.Second), pair.First.Step))]);
+    }
 
     /// <summary>Takes back the person's last gesture that still stands. Publications are passed over.</summary>
     public Task<Answer> UndoAsync(Actor actor, Guid gesture) => TakeBack(actor, gesture, stacks.NextUndo, "undo-none", (append, of) => append with { Undoes = of });
@@ -123,34 +150,69 @@ public sealed class OpenStream : IDisposable
 
     public void Dispose() => turn.Dispose();
 
+    /// <summary>
+    /// Takes back a gesture over several streams, in one transaction. In each of them that has it, it must be what the person would
+    /// take back next; else nothing is taken back.
+    /// </summary>
+    /// <param name="undone">The gesture to take back.</param>
+    public static Task<Answer> UndoTogetherAsync(Actor actor, Guid gesture, Guid undone, IReadOnlyList<OpenStream> streams) => InTurn(gesture, streams, async () =>
+    {
+        List<Pending> pending = [];
+        foreach (var stream in streams)
+        {
+            if (await stream.folder.Log.FindGestureAsync(stream.Id, undone) is not [var first, ..]) continue;
+            if (stream.stacks.NextUndo(actor.Person) != first.Number) return new NotDone(Refusal.Say("undo-apart", "history", stream.trade.TitleOf(stream.State.Facts)));
+            var (refused, back) = await stream.BackAsync(first.Number);
+            if (refused is not null) return refused;
+            pending.Add(back! with { Append = back.Append with { Undoes = first.Number } });
+        }
+        return pending.Count == 0 ? new NotDone(Refusal.Say("undo-none", "history")) : await Append(actor, gesture, pending);
+    });
+
+    /// <summary>What the person would take back next, and when it was done; null where there is nothing.</summary>
+    public async Task<LogEntry?> NextUndoAsync(Actor actor) =>
+        stacks.NextUndo(actor.Person) is { } number ? (await folder.Log.ReadFromAsync(Id, number - 1)).FirstOrDefault() : null;
+
     private Task<Answer> TakeBack(Actor actor, Guid gesture, Func<string, long?> next, string none, Func<StreamAppend, long, StreamAppend> mark) => InTurn(gesture, async () =>
     {
         if (next(actor.Person) is not { } number) return new NotDone(Refusal.Say(none, "history"));
+        var (refused, back) = await BackAsync(number);
+        return refused is not null ? refused : await Append(actor, gesture, [back! with { Append = mark(back.Append, number) }]);
+    });
+
+    /// <summary>What takes a gesture back, by its first log number; or who changed since what it wrote.</summary>
+    private async Task<(NotDone? Refused, Pending? Back)> BackAsync(long number)
+    {
         var since = await folder.Log.ReadFromAsync(Id, number - 1);
         var group = since.TakeWhile(entry => entry.Gesture == since[0].Gesture).ToList();
         var steps = group.Where(entry => !UndoStacks.Stands(entry)).Select(entry => LogText.ReadStep(entry.StepJson));
-        if (Undo.Of(State.Facts, steps, out var overtaken) is { } step)
-            return await Append(actor, gesture, [(LogText.NoEdit, step)], append => mark(append, number));
+        if (Undo.Of(State.Facts, steps, out var overtaken) is { } step) return (null, Prepare([(LogText.NoEdit, step)]));
         var later = since.Skip(group.Count).Last(entry => LogText.ReadStep(entry.StepJson).Changes.Any(change => change.Key == overtaken));
-        return new NotDone(await Naming("undo-overtaken", overtaken!.Value, later));
-    });
+        return (new NotDone(await Naming("undo-overtaken", overtaken!.Value, later)), null);
+    }
+
+    private Task<Answer> InTurn(Guid gesture, Func<Task<Answer?>> act) => InTurn(gesture, [this], act);
 
     /// <summary>One gesture after the other; a gesture that is in the log already gets its first answer.</summary>
     /// <param name="act">Null when the log had moved on: the gesture is decided again on top of it.</param>
-    private async Task<Answer> InTurn(Guid gesture, Func<Task<Answer?>> act)
+    private static async Task<Answer> InTurn(Guid gesture, IReadOnlyList<OpenStream> streams, Func<Task<Answer?>> act)
     {
-        await turn.WaitAsync();
+        // Always in one order, so that two gestures never wait for each other.
+        var ordered = streams.OrderBy(stream => stream.Id.Value).ToList();
+        foreach (var stream in ordered) await stream.turn.WaitAsync();
         try
         {
             while (true)
             {
-                if (await folder.Log.FindGestureAsync(Id, gesture) is [.., var last])
+                Answer? first = null;
+                foreach (var stream in streams)
                 {
-                    if (last.Number > State.Number) await CatchUpAsync();
-                    return new Kept(last.Number);
+                    if (await stream.folder.Log.FindGestureAsync(stream.Id, gesture) is not [.., var last]) continue;
+                    if (last.Number > stream.State.Number) await stream.CatchUpAsync();
+                    first ??= new Kept(last.Number);
                 }
-                if (await act() is { } answer) return answer;
-                await CatchUpAsync();
+                if ((first ?? await act()) is { } answer) return answer;
+                foreach (var stream in streams) await stream.CatchUpAsync();
             }
         }
         catch (StoreTrouble trouble)
@@ -159,12 +221,14 @@ public sealed class OpenStream : IDisposable
         }
         finally
         {
-            turn.Release();
+            foreach (var stream in ordered) stream.turn.Release();
         }
     }
 
-    /// <returns>Null when the log holds more than the state.</returns>
-    private async Task<Answer?> Append(Actor actor, Guid gesture, IReadOnlyList<(string EditJson, Step Step)> kept, Func<StreamAppend, StreamAppend>? mark = null)
+    /// <summary>What is about to be appended to a stream, and what it holds then.</summary>
+    private sealed record Pending(OpenStream Stream, FactSet Facts, FactHash Hash, StreamAppend Append);
+
+    private Pending Prepare(IReadOnlyList<(string EditJson, Step Step)> kept)
     {
         var facts = State.Facts;
         var follows = hash;
@@ -176,22 +240,36 @@ public sealed class OpenStream : IDisposable
             entries.Add(new NewEntry(LogText.Version, editJson, LogText.Of(step), follows.Hex));
         }
         var title = trade.TitleOf(facts);
-        var append = new StreamAppend(Id, State.Number, entries.ToImmutable()) { Title = title == trade.TitleOf(State.Facts) ? null : title };
-        switch (await folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, [mark?.Invoke(append) ?? append])))
+        return new(this, facts, follows, new StreamAppend(Id, State.Number, entries.ToImmutable())
+        {
+            Creates = State.Number == 0 ? birth : null,
+            Title = title == trade.TitleOf(State.Facts) ? null : title,
+        });
+    }
+
+    /// <returns>Null when the log holds more than the state.</returns>
+    private static async Task<Answer?> Append(Actor actor, Guid gesture, IReadOnlyList<Pending> pending)
+    {
+        switch (await pending[0].Stream.folder.Log.AppendAsync(new AppendRequest(gesture, actor.Person, [.. pending.Select(one => one.Append)])))
         {
             case AppendOutcome.Appended appended:
-                stacks.Note(appended.Entries);
-                hash = follows;
-                State = new StreamState(facts, appended.Entries[^1].Number);
-                if (State.Number / SnapshotEvery > append.After / SnapshotEvery)
-                    await Helping(() => folder.Snapshots.KeepAsync(Id, State.Number, LogText.Version, LogText.Of(State.Facts), hash.Hex));
-                Changed?.Invoke(State);
-                return new Kept(State.Number);
-            case AppendOutcome.Gone:
-                return new NotDone(Refusal.Say("stream-gone", Id.ToString()));
+                foreach (var one in pending) await one.Stream.TakeAsync(one, [.. appended.Entries.Where(entry => entry.Stream == one.Stream.Id).OrderBy(entry => entry.Number)]);
+                foreach (var one in pending) one.Stream.Changed?.Invoke(one.Stream.State);
+                return new Kept(pending[0].Stream.State.Number);
+            case AppendOutcome.Gone gone:
+                return new NotDone(Refusal.Say("stream-gone", gone.Removal.Stream.ToString()));
             default:
                 return null;
         }
+    }
+
+    private async Task TakeAsync(Pending pending, IReadOnlyList<LogEntry> entries)
+    {
+        stacks.Note(entries);
+        hash = pending.Hash;
+        State = new StreamState(pending.Facts, entries[^1].Number);
+        if (State.Number / SnapshotEvery > pending.Append.After / SnapshotEvery)
+            await Helping(() => folder.Snapshots.KeepAsync(Id, State.Number, LogText.Version, LogText.Of(State.Facts), hash.Hex));
     }
 
     /// <summary>Takes over what the log holds beyond the state: an append whose answer was lost, or another writer's.</summary>

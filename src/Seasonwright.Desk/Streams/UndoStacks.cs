@@ -10,7 +10,8 @@ namespace Seasonwright.Desk.Streams;
 /// gesture clears the person's redo, an undo moves its target over, a redo moves it back. A publication is passed over: others
 /// have seen it. One writer notes, any thread asks.
 /// </summary>
-internal sealed class UndoStacks
+/// <param name="keepsFirst">The gesture that the stream began with is not taken back: without it there is no season.</param>
+internal sealed class UndoStacks(bool keepsFirst = true)
 {
     private static readonly (ImmutableStack<long> Undo, ImmutableStack<long> Redo) None = ([], []);
 
@@ -21,11 +22,11 @@ internal sealed class UndoStacks
     /// <summary>Whether an entry is never taken back; the rest of its group may be.</summary>
     public static bool Stands(LogEntry entry) => LogText.Is<Publish>(entry.EditJson);
 
-    /// <summary>Notes a group's entries. The group a stream began with is not taken back: without it there is no season.</summary>
+    /// <summary>Notes a group's entries.</summary>
     public void Note(IReadOnlyCollection<LogEntry> group)
     {
         var first = group.First();
-        if (first.Number == 1 || group.All(Stands)) return;
+        if (keepsFirst && first.Number == 1 || group.All(Stands)) return;
         var (undo, redo) = Of(first.Author);
         byPerson = byPerson.SetItem(first.Author,
             first.Undoes is not null ? (Less(undo), redo.Push(first.Number))

@@ -41,9 +41,9 @@ internal static class RoomConditions
 
     /// <summary>What keeps two sessions of one team apart.</summary>
     public static IEnumerable<RoomCondition> Against(RoomAsk one, RoomSlot at, RoomAsk other, RoomSlot there) =>
-        OfTeam.Where(pair => pair.Of(one) && pair.Of(other) && pair.IsTooNear(at, there)).Select(pair => pair.Condition);
+        OfTeam.Where(pair => one.Shares(other.Groups) && pair.Of(one) && pair.Of(other) && pair.IsTooNear(at, there)).Select(pair => pair.Condition);
 
     /// <summary>Whether a session runs into a practice of its team's, or leaves it less than so many minutes.</summary>
     public static bool IsBesidePractice(RoomWeek week, RoomTeam team, RoomAsk ask, RoomSlot slot, int minutes) => team.Practices?.Any(practice =>
-        practice.Day == slot.DayOf(week) && practice.From < slot.Minute + ask.Minutes.Value + minutes && slot.Minute < practice.To + minutes) == true;
+        practice.Day == slot.DayOf(week) && ask.Shares(practice.Groups) && practice.From < slot.Minute + ask.Minutes.Value + minutes && slot.Minute < practice.To + minutes) == true;
 }

@@ -68,19 +68,23 @@ internal sealed class RoomModel
 
     private LinearExpr Missed() => LinearExpr.Sum(missing.Select(one => one.Missing * one.Price));
 
-    /// <summary>From each start on, those too near it: of them one at most. A set that lies within the one before says nothing new.</summary>
+    /// <summary>From each start on, those too near it: of them one at most, for each group, whose sessions are those of its own and of everyone. A set that lies within the one before says nothing new.</summary>
     private void Apart(RoomTeam team)
     {
-        foreach (var (_, of, isTooNear) in RoomConditions.OfTeam)
+        foreach (var group in team.Sessions.SelectMany(ask => ask.Groups ?? []).Distinct().Select(group => (GroupId?)group).DefaultIfEmpty())
         {
-            var mine = starts.Where(start => start.Team == team && of(start.Ask)).OrderBy(start => start.Slot).ToList();
-            var last = -1;
-            foreach (var slot in mine.Select(start => start.Slot).Distinct())
+            var theirs = starts.Where(start => start.Team == team && (group is not { } whose || start.Ask.Shares([whose]))).OrderBy(start => start.Slot).ToList();
+            foreach (var (_, of, isTooNear) in RoomConditions.OfTeam)
             {
-                var near = mine.FindAll(start => start.Slot.Half >= slot.Half && isTooNear(slot, start.Slot));
-                if (near[^1].Slot.Half == last) continue;
-                last = near[^1].Slot.Half;
-                Model.AddAtMostOne(near.Select(start => start.Is));
+                var mine = theirs.FindAll(start => of(start.Ask));
+                var last = -1;
+                foreach (var slot in mine.Select(start => start.Slot).Distinct())
+                {
+                    var near = mine.FindAll(start => start.Slot.Half >= slot.Half && isTooNear(slot, start.Slot));
+                    if (near[^1].Slot.Half == last) continue;
+                    last = near[^1].Slot.Half;
+                    Model.AddAtMostOne(near.Select(start => start.Is));
+                }
             }
         }
     }

@@ -99,6 +99,12 @@ internal static class AnyEdit
         Kind(TypicalWeeks.Select(week => new SetTypicalWeek(week))),
         Kind(Gen.Select(AnySessions, AnySessions, AnySessions, (practices, gym, conditioning) => new SetUsualWeek(new UsualWeek(practices, gym, conditioning)))));
 
+    public static readonly IReadOnlyDictionary<string, Gen<ClubEdit>> OfClub = Named<ClubEdit>(
+        Kind(RoomIds.Select(id => new RemoveFacility(id))),
+        Kind(Facilities.Select(facility => new SetFacility(facility))));
+
+    public static readonly Gen<ClubEdit> ClubEdit = Gen.OneOf(OfClub.Values.ToArray());
+
     public static readonly Gen<SeasonEdit> SeasonEdit = Gen.OneOf(OfSeason.Values.ToArray());
 
     public static readonly Gen<SetupEdit> SetupEdit = Gen.OneOf(OfSetup.Values.ToArray());

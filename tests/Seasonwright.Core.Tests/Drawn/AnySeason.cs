@@ -20,6 +20,9 @@ internal static class AnySeason
     /// <summary>A season of a few edits, where another one is wanted beside the first.</summary>
     public static readonly Gen<Season> Young = Gen.Select(Start, AnyEdit.SeasonEdit.Array[0, 4], (start, edits) => Drawn.History.Of([start, .. edits]).Season);
 
+    public static readonly Gen<Core.Rooms.Club> Club = AnyEdit.ClubEdit.Array[0, 8].Select(edits => edits.Aggregate(Core.Rooms.Club.Empty, (club, edit) =>
+        Decider.Decide(club, edit) is Accepted accepted ? club.With(accepted.Step) : club));
+
     public static readonly Gen<Setup> Setup = AnyEdit.SetupEdit.Array[0, 12].Select(edits => edits.Aggregate(Core.Setups.Setup.Empty(new("team")), (setup, edit) =>
         Decider.Decide(setup, edit) is Accepted accepted ? setup.With(accepted.Step) : setup));
 }

@@ -1,6 +1,7 @@
 using CsCheck;
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Facts;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using static Seasonwright.Core.Tests.Drawn.Any;
@@ -100,6 +101,14 @@ internal static class AnyThing
     public static readonly Gen<Gym> Gyms = Gen.Select(ListOf(Racks, 2), Gen.Null(Gen.Select(Gen.Int[-1, 10], Gen.Int[5, 50], (from, to) => new WeightSteps(from, to, 2, Core.Quantities.MassUnit.Kilogram))), Gen.Bool, Gen.Null(ListOf(Gen.Select(Gen.Enum<Equipment>(), Gen.Int[0, 5], (one, count) => new EquipmentCount(one, count)), 1)), (racks, dumbbells, down, counts) =>
         new Gym(racks, dumbbells, null, new Core.Quantities.Weight(5), [Equipment.Bench, Equipment.Box], null, down, counts, counts?.Count));
 
+    public static readonly Gen<RoomId> RoomIds = Gen.OneOf("gym", "annexe").Select(text => new RoomId(text));
+
+    private static readonly Gen<RoomHours> Hours = Gen.Select(Gen.Enum<DayOfWeek>(), Gen.Int[10, 40], Gen.Frequency((9, Gen.Int[1, 7]), (1, Gen.Int[-2, 7])), Gen.Frequency((9, Gen.Const(0)), (1, Gen.Const(5))),
+        (day, half, halves, odd) => new RoomHours(day, Clock.Time(half * Clock.HalfHour + odd), Clock.Time((half + halves) * Clock.HalfHour)));
+
+    public static readonly Gen<Facility> Facilities = Gen.Select(RoomIds, Texts, Gen.Int[0, 60], Gen.Int[0, 4], ListOf(Hours, 3), Gen.Null(ListOf(DaySpans, 2)), Gen.Null(Gyms),
+        (id, name, places, coaches, open, closed, gym) => new Facility(new Room(id, name, places, coaches, open, closed), gym));
+
     private static readonly DateOnly Monday = new(2027, 8, 2);
 
     /// <summary>On few days, so that they meet: a day holds three of one owner's.</summary>
@@ -109,8 +118,8 @@ internal static class AnyThing
         Gen.Select(SessionIds, SessionDays, Gen.Enum<DaySlot>(), Gen.Enum<SessionKind>()),
         Gen.Select(Gen.Frequency((20, Gen.Int[5, 240]), (1, Gen.Int[0, 600])).Select(n => new Core.Quantities.Minutes(n)), AnyRpe, MaybeTexts, Gen.Nullable(AnyTime)),
         Gen.Select(MaybeTexts, Gen.Frequency((4, Gen.Const((ValueList<GroupId>?)null)), (1, ListOf(GroupIds, 2).Select(groups => (ValueList<GroupId>?)groups)))),
-        Gen.Select(Gen.Null(ListOf(Doses, 2)), Gen.Null(ListOf(Waves, 2)), Gen.Bool, Gen.Bool, Gen.Frequency((4, Gen.Const((WorkoutId?)null)), (1, WorkoutIds.Select(id => (WorkoutId?)id)))),
-        (when, how, whom, more) => new Session(when.Item1, when.Item2, when.Item3, when.Item4, how.Item1, how.Item2, how.Item3, how.Item4, whom.Item1, whom.Item2, more.Item1, more.Item2, more.Item3, more.Item4, more.Item5));
+        Gen.Select(Gen.Null(ListOf(Doses, 2)), Gen.Null(ListOf(Waves, 2)), Gen.Bool, Gen.Bool, Gen.Frequency((4, Gen.Const((WorkoutId?)null)), (1, WorkoutIds.Select(id => (WorkoutId?)id))), Gen.Nullable(RoomIds)),
+        (when, how, whom, more) => new Session(when.Item1, when.Item2, when.Item3, when.Item4, how.Item1, how.Item2, how.Item3, how.Item4, whom.Item1, whom.Item2, more.Item1, more.Item2, more.Item3, more.Item4, more.Item5, more.Item6));
 
     public static readonly Gen<Note> Notes = Gen.Select(NoteIds, DaySpans, Texts, (id, days, text) => new Note(id, days, text));
 

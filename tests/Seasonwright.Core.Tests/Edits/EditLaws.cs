@@ -13,12 +13,15 @@ public class EditLaws
 {
     public static TheoryData<string> SeasonKinds => [.. AnyEdit.OfSeason.Keys];
 
+    public static TheoryData<string> ClubKinds => [.. AnyEdit.OfClub.Keys];
+
     public static TheoryData<string> SetupKinds => [.. AnyEdit.OfSetup.Keys];
 
     [Fact]
     public void Every_kind_of_edit_is_drawn()
     {
         Assert.Equal(KindsOf<SeasonEdit>(), AnyEdit.OfSeason.Keys.Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(KindsOf<ClubEdit>(), AnyEdit.OfClub.Keys.Order(StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.Equal(KindsOf<SetupEdit>(), AnyEdit.OfSetup.Keys.Order(StringComparer.Ordinal), StringComparer.Ordinal);
 
         static IEnumerable<string> KindsOf<TEdit>() =>
@@ -71,6 +74,25 @@ public class EditLaws
             Assert.NotEmpty(after.Qualities);
             Assert.True(after.ReferenceWeek.Au > 0);
             Assert.NotNull(after.Locale);
+        }, iter: 200);
+        Assert.True(accepted > 0, $"No {kind} was ever accepted.");
+    }
+
+    [Theory]
+    [MemberData(nameof(ClubKinds))]
+    public void A_club_edit_is_decided_by_the_book(string kind)
+    {
+        var accepted = 0;
+        Gen.Select(AnySeason.Club, AnyEdit.OfClub[kind]).Sample((club, edit) =>
+        {
+            var decision = Decider.Decide(club, edit);
+            CheckDecision(club.Facts, decision, Decider.Decide(club, edit));
+            Assert.False(string.IsNullOrWhiteSpace(edit.Describe(club)));
+            if (decision is not Accepted { Step: var step }) return;
+            Interlocked.Increment(ref accepted);
+            var after = club.With(step);
+            Assert.Equal(club, after.With(step.Inverse));
+            Assert.Equal(after.Facilities.Count(), after.Facilities.Select(one => one.Room.Name).Distinct(StringComparer.OrdinalIgnoreCase).Count());
         }, iter: 200);
         Assert.True(accepted > 0, $"No {kind} was ever accepted.");
     }

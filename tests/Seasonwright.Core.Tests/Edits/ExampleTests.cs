@@ -1,6 +1,7 @@
 using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Core.Tests.Drawn;
@@ -175,6 +176,25 @@ public class ExampleTests
             Assert.Equal((description, places), (edit.Describe(team), string.Join(' ', accepted.Step.Changes.Select(change => change.Key))));
         }
         Assert.Equal(AnyEdit.OfSetup.Keys.Order(StringComparer.Ordinal), examples.Select(example => example.Edit.GetType().Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Every_club_edit()
+    {
+        var gym = new Facility(new Room(new("gym"), "Strength room", 40, 2, [new(DayOfWeek.Monday, new(16, 0), new(20, 0))]));
+        var club = Club.Empty.With(Assert.IsType<Accepted>(Decider.Decide(Club.Empty, new SetFacility(gym))).Step);
+        (ClubEdit Edit, string Description, string Places)[] examples =
+        [
+            (new SetFacility(gym with { Room = gym.Room with { Id = new("annexe"), Name = "Annexe" } }), "Added the room Annexe", "facility/annexe"),
+            (new SetFacility(gym with { Room = gym.Room with { Places = 30 } }), "Said anew how the room Strength room is", "facility/gym"),
+            (new RemoveFacility(gym.Room.Id), "Removed the room Strength room", "facility/gym"),
+        ];
+        foreach (var (edit, description, places) in examples)
+        {
+            var accepted = Assert.IsType<Accepted>(Decider.Decide(club, edit));
+            Assert.Equal((description, places), (edit.Describe(club), string.Join(' ', accepted.Step.Changes.Select(change => change.Key))));
+        }
+        Assert.Equal(AnyEdit.OfClub.Keys.Order(StringComparer.Ordinal), examples.Select(example => example.Edit.GetType().Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Core.Tests.Drawn;
@@ -41,6 +42,34 @@ public class MalformedEditTests
         new SetCells(new([new(new("text"), CellPlace.Of(new WeekId("w1")), "small")])),
         new SetGoal(new Goal(new("g1"), 1, "a")), new SetGoal(new Goal(new("g2"), 2, "b")), new SetGoal(new Goal(new("g3"), 3, "c")),
         new LockWeeks(new("w7"), new("w7"), true), .. FullDays()]);
+
+    private static IEnumerable<Case> Facilities()
+    {
+        var room = new Room(new("gym"), "Strength room", 40, 2, [new(DayOfWeek.Monday, new(16, 0), new(20, 0))]);
+        SetFacility With(Room now) => new(new Facility(now));
+        yield return new(With(room with { Name = " " }), "text-missing", "facility/gym.name");
+        yield return new(With(room with { Name = new('a', 81) }), "text-long", "facility/gym.name");
+        foreach (var places in new[] { int.MinValue, 0, 501, int.MaxValue }) yield return new(With(room with { Places = places }), "facility-number", "facility/gym.places");
+        foreach (var coaches in new[] { int.MinValue, 0, 51, int.MaxValue }) yield return new(With(room with { Coaches = coaches }), "facility-number", "facility/gym.coaches");
+        yield return new(With(room with { Open = [] }), "facility-number", "facility/gym.open");
+        yield return new(With(room with { Open = [new(DayOfWeek.Monday, new(16, 15), new(20, 0))] }), "facility-grid", "facility/gym.open.Monday");
+        yield return new(With(room with { Open = [new(DayOfWeek.Friday, new(20, 0), new(16, 0))] }), "facility-backward", "facility/gym.open.Friday");
+        yield return new(With(room with { Open = [new(DayOfWeek.Friday, new(16, 0), new(16, 0))] }), "facility-backward", "facility/gym.open.Friday");
+        yield return new(With(room with { Open = [new(DayOfWeek.Friday, new(16, 0), new(20, 0)), new(DayOfWeek.Friday, new(19, 30), new(21, 0))] }), "facility-overlap", "facility/gym.open.Friday");
+        yield return new(With(room with { Closed = [DaySpan.Of(new(1900, 1, 1))] }), "day-impossible", "facility/gym.closed");
+        yield return new(With(room with { Closed = Enumerable.Range(0, 101).Select(day => DaySpan.Of(Day.AddDays(day))).ToValueList() }), "facility-number", "facility/gym.closed");
+        yield return new(new SetFacility(new(room, Gym.Usual(MassUnit.Kilogram) with { Racks = [GymRack.Usual(MassUnit.Kilogram) with { Name = "" }] })), "text-missing", "gym.racks.name");
+        yield return new(new RemoveFacility(new("none")), "facility-unknown", "facility/none");
+    }
+
+    [Fact]
+    public void Two_rooms_do_not_have_one_name()
+    {
+        var room = new Room(new("gym"), "Strength room", 40, 2, [new(DayOfWeek.Monday, new(16, 0), new(20, 0))]);
+        var club = Club.Empty.With(Assert.IsType<Accepted>(Decider.Decide(Club.Empty, new SetFacility(new(room)))).Step);
+        Assert.Equal("facility-name", Assert.IsType<Refused>(Decider.Decide(club, new SetFacility(new(room with { Id = new("annexe"), Name = "strength ROOM" })))).Reasons.Single().Id);
+        Assert.IsType<Accepted>(Decider.Decide(club, new SetFacility(new(room with { Name = "strength ROOM" }))));
+    }
 
     private static IEnumerable<Case> Workouts()
     {
@@ -394,7 +423,7 @@ public class MalformedEditTests
         yield return new(new ImportEvents(Enumerable.Range(0, 501).Select(n => item with { Id = new($"e{n}") }).ToValueList(), ValueList<TestDay>.Empty, "list"), "import-large", "events");
     }
 
-    private static readonly Case[] All = [.. Texts(), .. Days(), .. Spans(), .. Unknown(), .. Numbers(), .. Cells(), .. Lists(), .. Sessions(), .. Workouts()];
+    private static readonly Case[] All = [.. Texts(), .. Days(), .. Spans(), .. Unknown(), .. Numbers(), .. Cells(), .. Lists(), .. Sessions(), .. Workouts(), .. Facilities()];
 
     [Fact]
     public void Every_one_is_refused_in_words()
@@ -406,6 +435,7 @@ public class MalformedEditTests
             var decision = edit switch
             {
                 SeasonEdit season => Decider.Decide(Season, season),
+                ClubEdit club => Decider.Decide(Club.Empty, club),
                 SetupEdit setup => Decider.Decide(Setup.Empty(new("team")), setup),
                 _ => throw new InvalidOperationException(),
             };

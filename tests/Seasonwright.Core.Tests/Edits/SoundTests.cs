@@ -2,6 +2,7 @@ using Seasonwright.Core.Calendar;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
 using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Core.Tests.Drawn;
@@ -71,7 +72,17 @@ public class SoundTests
             Assert.Empty(Sound.Season(season.Facts));
             Assert.Equal(season.Facts, Season.Empty(new("new")).With(Assert.IsType<Accepted>(Decider.Decide(Season.Empty(new("new")), new AdoptSeason(season.Facts, "file"))).Step).Facts);
         }, iter: 200);
+        CsCheck.Check.Sample(AnySeason.Club, club => Assert.Empty(Sound.Club(club.Facts)), iter: 200);
         CsCheck.Check.Sample(AnySeason.Setup, setup => Assert.Empty(Sound.Setup(setup.Facts)), iter: 200);
+    }
+
+    [Fact]
+    public void A_wrong_club_is_refused()
+    {
+        var gym = new Facility(new Room(new("gym"), "Strength room", 0, 2, [new(DayOfWeek.Monday, new(16, 0), new(20, 0))]));
+        Assert.Equal("facility-number", Sound.Club(FactSet.Empty.With(ClubFacets.Facility.Of(gym.Room.Id), gym)).Single().Id);
+        Assert.Equal("place-wrong", Sound.Club(FactSet.Empty.With(ClubFacets.Facility.Of(new("other")), gym)).Single().Id);
+        Assert.Equal("place-wrong", Sound.Club(FactSet.Empty.With(SetupFacets.TeamName.Of(default), "Harbour Vale")).Single().Id);
     }
 
     [Fact]

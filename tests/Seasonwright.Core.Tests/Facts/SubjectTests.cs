@@ -42,7 +42,7 @@ public class SubjectTests
     [Fact]
     public void Families_have_names_of_their_own()
     {
-        var names = SeasonFacets.All.Concat(SetupFacets.All).Select(facet => facet.Name).ToList();
+        var names = SeasonFacets.All.Concat(SetupFacets.All).Concat(Core.Rooms.ClubFacets.All).Select(facet => facet.Name).ToList();
         Assert.Equal(names.Count, names.Distinct(StringComparer.Ordinal).Count());
     }
 

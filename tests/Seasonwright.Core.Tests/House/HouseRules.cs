@@ -47,7 +47,7 @@ public class HouseRules
         ["Rules.OfWeek"] = OneRule,
         ["Rules.OfDay"] = OneRule,
         ["Rules.OfAthlete"] = OneRule,
-        ["Edits"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Strength"],
+        ["Edits"] = ["", "Calendar", "Quantities", "Facts", "Seasons", "Setups", "Strength", "Rooms"],
     };
 
     private static string FolderOf(Type type) => type.Namespace!["Seasonwright.Core".Length..].TrimStart('.');
