@@ -8,7 +8,7 @@ namespace Seasonwright.Core.Edits;
 /// A new season from the last one: the plan moves by whole weeks until the week of the last season's first competition match
 /// is the week of the new one's. What recurs comes along, what happened once or follows from the matches stays behind:
 /// <list type="bullet">
-/// <item>Phases, blocks, load, emphasis, practices, workouts, groups, tracks with their cells, staff: as they are. Test days and cells by day shift.</item>
+/// <item>Phases, blocks, load, emphasis, practices, workouts, groups, tracks with their cells, staff: as they are. Test days, home programmes and cells by day shift.</item>
 /// <item>Holidays, exams, camps and national-team windows: shifted and provisional, for their dates must be checked, and without
 /// place, part of the day, nights, journey and note, which were that year's. Those their list no longer holds stay behind.</item>
 /// <item>Journeys, tournaments, closed rooms and other events: behind. So are matches, sessions, notes, locks, ready marks, versions and accepted findings.</item>
@@ -42,6 +42,8 @@ public static class NextSeason
             facts = facts.With(SeasonFacets.Event.Of(id), new Event(id, item.Kind, item.Title, item.Days.Shift(shift), For: item.For, Training: item.Training, Provisional: true, Source: item.AsListed().Source));
         foreach (var (id, test) in facts.All(SeasonFacets.TestDay))
             facts = facts.With(SeasonFacets.TestDay.Of(id), test with { Day = test.Day.AddDays(shift), Source = test.AsListed().Source });
+        foreach (var (id, home) in facts.All(SeasonFacets.Home))
+            facts = facts.With(SeasonFacets.Home.Of(id), home with { FirstDay = home.FirstDay.AddDays(shift) });
         foreach (var (id, goal) in facts.All(SeasonFacets.Goal))
             facts = facts.With(SeasonFacets.Goal.Of(id), goal with { From = null, By = goal.By?.AddDays(shift) });
         if (last.Facts.Find(SeasonFacets.Brief, default) is { } brief) facts = facts.With(SeasonFacets.Brief.Of(default), brief with { Tapers = null, Start = null });

@@ -34,21 +34,26 @@ public sealed record SetGym(Gym Gym) : SetupEdit
         if (counts.Select(count => count.Equipment).Distinct().Count() != counts.Count) draft.Refuse("count-twice", "gym.counts");
         foreach (var count in counts) Within(count.Count, 1, EquipmentCount.Most, "counts.count");
         if (gym.AtOne is { } share) Within(share, 1, Gym.MostAtOne, "atOne");
-        foreach (var steps in new[] { gym.Dumbbells, gym.Kettlebells }.OfType<WeightSteps>())
-        {
-            Exact(steps.From, RackPlate.MostMass, "steps.from");
-            Exact(steps.Step, RackPlate.MostMass, "steps.step");
-            Within(steps.To, steps.From, RackPlate.MostMass, "steps.to");
-        }
+        foreach (var steps in new[] { gym.Dumbbells, gym.Kettlebells }.OfType<WeightSteps>()) Check(draft, steps, "gym.steps");
 
-        void Exact(decimal mass, decimal most, string field)
-        {
-            if (mass is <= 0 || mass > most || !decimal.IsInteger(mass * 1_000)) draft.Refuse("plate-mass", $"gym.{field}", mass, most);
-        }
+        void Exact(decimal mass, decimal most, string field) => Mass(draft, mass, most, $"gym.{field}");
 
         void Within(decimal number, decimal least, decimal most, string field)
         {
             if (number < least || number > most) draft.Refuse("workout-number", $"gym.{field}", number, least, most);
         }
+    }
+
+    /// <summary>Weights from the lightest to the heaviest, in a gym or at home.</summary>
+    internal static void Check(Draft draft, WeightSteps steps, string subject)
+    {
+        Mass(draft, steps.From, RackPlate.MostMass, $"{subject}.from");
+        Mass(draft, steps.Step, RackPlate.MostMass, $"{subject}.step");
+        if (steps.To < steps.From || steps.To > RackPlate.MostMass) draft.Refuse("workout-number", $"{subject}.to", steps.To, steps.From, RackPlate.MostMass);
+    }
+
+    private static void Mass(Draft draft, decimal mass, decimal most, string subject)
+    {
+        if (mass is <= 0 || mass > most || !decimal.IsInteger(mass * 1_000)) draft.Refuse("plate-mass", subject, mass, most);
     }
 }

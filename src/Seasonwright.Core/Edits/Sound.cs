@@ -56,6 +56,7 @@ public static class Sound
         TestDay test => test.Id.Text,
         Session session => session.Id.Text,
         Workout workout => workout.Id.Text,
+        HomeProgramme home => home.Id.Text,
         Note note => note.Id.Text,
         Goal goal => goal.Id.Text,
         Track track => track.Id.Text,
@@ -79,6 +80,7 @@ public static class Sound
             case TestDay test: SetTestDay.Check(draft, test); break;
             case Session session: SetSession.Check(draft, session); break;
             case Workout workout: SetWorkout.Check(draft, workout); break;
+            case HomeProgramme home: SetHomeProgramme.Check(draft, home); break;
             case Note note: SetNote.Check(draft, note); break;
             case Goal goal: SetGoal.Check(draft, goal); break;
             case Brief brief: SetBrief.Check(draft, brief); break;

@@ -210,6 +210,16 @@ public readonly record struct WorkoutItemId(string Text) : ISubject<WorkoutItemI
     public override string ToString() => Text;
 }
 
+/// <summary>A programme for training at home.</summary>
+public readonly record struct HomeProgrammeId(string Text) : ISubject<HomeProgrammeId>
+{
+    public string Text { get; } = IdText.Check(Text);
+
+    public static HomeProgrammeId Parse(string text) => new(text);
+
+    public override string ToString() => Text;
+}
+
 /// <summary>A room that teams train in.</summary>
 public readonly record struct RoomId(string Text) : ISubject<RoomId>
 {

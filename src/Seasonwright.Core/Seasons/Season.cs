@@ -98,6 +98,11 @@ public sealed class Season : IEquatable<Season>
 
     public Workout? Workout(WorkoutId id) => Facts.Find(SeasonFacets.Workout, id);
 
+    /// <summary>By first day, wherever they lie.</summary>
+    public IEnumerable<HomeProgramme> HomeProgrammes => Facts.All(SeasonFacets.Home).Select(home => home.Value).OrderBy(home => home.FirstDay).ThenBy(home => home.Name, StringComparer.OrdinalIgnoreCase).ThenBy(home => home.Id.Text, StringComparer.Ordinal);
+
+    public HomeProgramme? HomeProgramme(HomeProgrammeId id) => Facts.Find(SeasonFacets.Home, id);
+
     public IEnumerable<Note> Notes => Facts.All(SeasonFacets.Note).Select(note => note.Value).Where(note => Touches(note.Days)).OrderBy(note => note.Days);
 
     /// <summary>What is asked of a proposal.</summary>

@@ -20,6 +20,7 @@ public static class SeasonFacets
     public static readonly Facet<TestDayId, TestDay> TestDay = new("test");
     public static readonly Facet<SessionId, Session> Session = new("session");
     public static readonly Facet<WorkoutId, Workout> Workout = new("workout");
+    public static readonly Facet<HomeProgrammeId, HomeProgramme> Home = new("home");
     public static readonly Facet<NoteId, Note> Note = new("note");
 
     public static readonly Facet<PhaseId, Phase> Phase = new("phase");
@@ -55,6 +56,6 @@ public static class SeasonFacets
     public static ImmutableArray<Facet> All { get; } =
     [
         Frame, Team, Staff, Goal, Match, Event, TestDay, Session, Note, Phase, Block, WeekPhase, WeekBlock, WeekKind, WeekLoad, WeekEmphasis,
-        WeekPractices, WeekNote, PracticeWish, WeekLock, WeekReady, Track, TrackCell, Group, GroupWeek, GroupEmphasis, Publication, Accepted, Brief, Workout,
+        WeekPractices, WeekNote, PracticeWish, WeekLock, WeekReady, Track, TrackCell, Group, GroupWeek, GroupEmphasis, Publication, Accepted, Brief, Workout, Home,
     ];
 }

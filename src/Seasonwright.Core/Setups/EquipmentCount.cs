@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Setups;
 
 /// <summary>How many of a thing there are, of dumbbells and kettlebells of each mass.</summary>

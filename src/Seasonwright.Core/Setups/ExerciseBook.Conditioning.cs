@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using static Seasonwright.Core.Seasons.Equipment;
 using static Seasonwright.Core.Setups.Demand;
-using static Seasonwright.Core.Setups.Equipment;
 using static Seasonwright.Core.Setups.LoadedBy;
 using static Seasonwright.Core.Setups.MovementPattern;
 using static Seasonwright.Core.Setups.Muscle;
+using Equipment = Seasonwright.Core.Seasons.Equipment;
 
 namespace Seasonwright.Core.Setups;
 

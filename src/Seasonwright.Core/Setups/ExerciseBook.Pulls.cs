@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using static Seasonwright.Core.Seasons.Equipment;
 using static Seasonwright.Core.Setups.Demand;
-using static Seasonwright.Core.Setups.Equipment;
 using static Seasonwright.Core.Setups.LoadedBy;
 using static Seasonwright.Core.Setups.MovementPattern;
 using static Seasonwright.Core.Setups.Muscle;

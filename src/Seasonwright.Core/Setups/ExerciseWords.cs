@@ -1,3 +1,5 @@
+using Seasonwright.Core.Seasons;
+
 namespace Seasonwright.Core.Setups;
 
 /// <summary>The closed lists of exercises in plain words.</summary>

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
 
 namespace Seasonwright.Core.Setups;
 
@@ -42,11 +43,11 @@ public sealed record Gym(
         get
         {
             var hasBar = Racks.Any(rack => !rack.IsBroken);
-            return Equipment.Where(one => one switch { Setups.Equipment.Barbell or Setups.Equipment.Rack or Setups.Equipment.Dumbbells or Setups.Equipment.Kettlebell => false, Setups.Equipment.TrapBar => hasBar, _ => true })
-                .Concat(hasBar ? [Setups.Equipment.Barbell, Setups.Equipment.Rack] : [])
-                .Concat(Racks.Any(rack => rack is { IsBroken: false, HasPlatform: true }) ? [Setups.Equipment.Platform] : [])
-                .Concat(Dumbbells is null ? [] : [Setups.Equipment.Dumbbells])
-                .Concat(Kettlebells is null ? [] : [Setups.Equipment.Kettlebell]);
+            return Equipment.Where(one => one switch { Seasons.Equipment.Barbell or Seasons.Equipment.Rack or Seasons.Equipment.Dumbbells or Seasons.Equipment.Kettlebell => false, Seasons.Equipment.TrapBar => hasBar, _ => true })
+                .Concat(hasBar ? [Seasons.Equipment.Barbell, Seasons.Equipment.Rack] : [])
+                .Concat(Racks.Any(rack => rack is { IsBroken: false, HasPlatform: true }) ? [Seasons.Equipment.Platform] : [])
+                .Concat(Dumbbells is null ? [] : [Seasons.Equipment.Dumbbells])
+                .Concat(Kettlebells is null ? [] : [Seasons.Equipment.Kettlebell]);
         }
     }
 

@@ -31,8 +31,8 @@ public sealed record AthleteWork(PersonId Person, FitKind Fit, Minutes? MostMinu
     public static ValueList<AthleteWork> Of(Season season, Setup setup, Session session, IEnumerable<Player> players, RackLoads loads, IReadOnlyDictionary<WorkoutItemId, ExerciseId>? swaps = null)
     {
         if (WorkoutWeek.Of(season, session) is not { } workout) return [];
-        var (exercises, atHand) = (setup.Exercises, setup.Gym.AtHand.ToHashSet());
-        var usual = Done(Restrictions.None);
+        var atHand = setup.Gym.AtHand.ToHashSet();
+        var usual = Done(workout, Restrictions.None, atHand, setup, swaps).ToValueList();
         return players.Select(player => Of(player)).OfType<AthleteWork>().ToValueList();
 
         AthleteWork? Of(Player player)
@@ -42,22 +42,9 @@ public sealed record AthleteWork(PersonId Person, FitKind Fit, Minutes? MostMinu
             var isMinor = player.Athlete.IsMinorOn(session.Day);
             if (fit.Kind is FitKind.NotAtAll or FitKind.ToBeAsked) return new(player.Id, fit.Kind, fit.MostMinutes, [], fit.Kind == FitKind.ToBeAsked, isMinor);
             var restrictions = day.Standing.Availability.Restrictions;
-            var lines = (restrictions.Tags.Count == 0 ? usual : Done(restrictions)).Select(line => Weighed(line, player, isMinor)).ToValueList();
+            var lines = (restrictions.Tags.Count == 0 ? usual : Done(workout, restrictions, atHand, setup, swaps)).Select(line => Weighed(line, player, isMinor)).ToValueList();
             return new(player.Id, fit.Kind, fit.MostMinutes, lines, fit.MostMinutes is not null || !lines.Select(Content).SequenceEqual(usual.Select(Content)), isMinor);
         }
-
-        // Before anybody's weights: what is written, or the nearest that may be done with what the gym has.
-        ValueList<WorkLine> Done(Restrictions restrictions) =>
-        [
-            .. from part in workout.Parts
-               from item in part.Items
-               let written = setup.Exercise(item.Item.Exercise)
-               let chosen = swaps is not null && swaps.TryGetValue(item.Item.Id, out var swap) && setup.Exercise(swap) is { } other && Substitutes.For(other, restrictions, atHand, exercises) == other ? other : written
-               let done = written is null ? null : Substitutes.For(chosen, restrictions, atHand, exercises)
-               where done is not null
-               let isInstead = done.Id != written.Id
-               select new WorkLine(item.Item, part.Part, done, isInstead ? item.Prescription with { Effort = InPlace(item.Prescription, written) } : item.Prescription, GivenLoad.Unknown, isInstead),
-        ];
 
         WorkLine Weighed(WorkLine line, Player player, bool isMinor)
         {
@@ -69,19 +56,38 @@ public sealed record AthleteWork(PersonId Person, FitKind Fit, Minutes? MostMinu
         }
     }
 
+    /// <summary>Before anybody's weights: what is written, or the nearest that may be done with what is there. What nothing comes near to is left out.</summary>
+    /// <param name="swaps">What the coach chose in the place of written exercises; null for none.</param>
+    internal static IEnumerable<WorkLine> Done(WorkoutWeek workout, Restrictions restrictions, IReadOnlySet<Equipment> atHand, Setup setup, IReadOnlyDictionary<WorkoutItemId, ExerciseId>? swaps = null)
+    {
+        var exercises = setup.Exercises;
+        return from part in workout.Parts
+               from item in part.Items
+               let written = setup.Exercise(item.Item.Exercise)
+               let chosen = swaps is not null && swaps.TryGetValue(item.Item.Id, out var swap) && setup.Exercise(swap) is { } other && Substitutes.For(other, restrictions, atHand, exercises) == other ? other : written
+               let done = written is null ? null : Substitutes.For(chosen, restrictions, atHand, exercises)
+               where done is not null
+               let isInstead = done.Id != written.Id
+               select new WorkLine(item.Item, part.Part, done, isInstead ? item.Prescription with { Effort = InPlace(item.Prescription, written) } : item.Prescription, GivenLoad.Unknown, isInstead);
+    }
+
     private static (WorkoutItemId Item, ExerciseId Exercise, Prescription Prescription) Content(WorkLine line) => (line.Item.Id, line.Exercise.Id, line.Prescription);
 
     /// <summary>No harder than what is written: an easy week stays easy for who does something else.</summary>
     private static Effort InPlace(Prescription written, Exercise exercise) => written.Unit != WorkUnit.Repetitions || written.Effort.Kind == EffortKind.Free ? Effort.Free
         : Effort.Reserve(Math.Clamp(GivenLoad.ReserveOf(written, exercise) ?? NewReserve, NewReserve, Effort.BoundsOf(EffortKind.Reserve)!.Value.Most));
 
+    /// <inheritdoc cref="Kept"/>
+    internal static Prescription ForMinor(Prescription written, Func<Prescription, Weight?> target) => Kept(written, target, MinorReserve, MinorPossible);
+
+    /// <summary>No harder than that so many repetitions are left in every set, and so many are possible with its weight.</summary>
     /// <param name="target">The weight that a prescription comes to; null where nobody can tell.</param>
-    private static Prescription ForMinor(Prescription written, Func<Prescription, Weight?> target)
+    internal static Prescription Kept(Prescription written, Func<Prescription, Weight?> target, int leastReserve, int leastPossible)
     {
         var (table, counted) = (RepTable.Textbook, written.Unit == WorkUnit.Repetitions ? written.Amount : 0);
-        var possible = Math.Max(MinorPossible, counted + MinorReserve);
+        var possible = Math.Max(leastPossible, counted + leastReserve);
         var most = written with { Effort = Effort.OfMax(Math.Round(table.Percent(Math.Min(possible, table.Most)), 1, MidpointRounding.ToZero)) };
-        var reserve = counted == 0 ? MinorReserve : possible - counted;
+        var reserve = counted == 0 ? leastReserve : possible - counted;
         return written.Effort switch
         {
             { Kind: EffortKind.Reserve, Amount: { } left } when left < reserve => written with { Effort = Effort.Reserve(reserve) },

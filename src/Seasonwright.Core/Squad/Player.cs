@@ -18,6 +18,9 @@ public sealed record Player(
 
     public PersonId Id => Athlete.Id;
 
+    /// <summary>Running tests, the earliest first.</summary>
+    public ValueList<RunTest> Runs { get; init; } = [];
+
     /// <summary>What binds on a day.</summary>
     public Standing StandingOn(DateOnly day) => Standing.On(Reports, day);
 

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Seasonwright.Core;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Documents;
 

@@ -37,6 +37,7 @@ internal static class Any
     public static readonly Gen<WorkoutItemId> WorkoutItemIds = Id("i", 6, text => new WorkoutItemId(text));
     /// <summary>The book's and the team's own.</summary>
     public static readonly Gen<ExerciseId> ExerciseIds = Gen.OneOf("back-squat", "goblet-squat", "deadlift", "own", "own-2").Select(text => new ExerciseId(text));
+    public static readonly Gen<HomeProgrammeId> HomeIds = Id("h", 3, text => new HomeProgrammeId(text));
     public static readonly Gen<NoteId> NoteIds = Id("o", 4, text => new NoteId(text));
     public static readonly Gen<TrackId> TrackIds = Id("t", 4, text => new TrackId(text));
     public static readonly Gen<GoalId> GoalIds = Id("g", 4, text => new GoalId(text));

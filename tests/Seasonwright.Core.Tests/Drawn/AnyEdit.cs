@@ -51,6 +51,7 @@ internal static class AnyEdit
         Kind(EventIds.Select(id => new RemoveEvent(id))),
         Kind(GoalIds.Select(id => new RemoveGoal(id))),
         Kind(GroupIds.Select(id => new RemoveGroup(id))),
+        Kind(HomeIds.Select(id => new RemoveHomeProgramme(id))),
         Kind(MatchIds.Select(id => new RemoveMatch(id))),
         Kind(NoteIds.Select(id => new RemoveNote(id))),
         Kind(SessionIds.Select(id => new RemoveSession(id))),
@@ -79,6 +80,7 @@ internal static class AnyEdit
         Kind(Gen.Select(WeekSpans, Gen.Nullable(AnyLoad), (weeks, load) => new SetWeekLoad(weeks.First, weeks.Last, load))),
         Kind(Gen.Select(WeekIds, MaybeTexts, (week, text) => new SetWeekNote(week, text))),
         Kind(Gen.Select(WeekIds, MaybeTexts, (week, text) => new SetPracticeWish(week, text))),
+        Kind(HomeProgrammes.Select(programme => new SetHomeProgramme(programme))),
         Kind(Workouts.Select(workout => new SetWorkout(workout))),
         Kind(Gen.Select(MatchIds, Gen.Enum<Outcome>(), (match, outcome) => new SettleMatch(match, outcome))),
         Kind(Gen.Select(AnyDay, Gen.Enum<DayOfWeek>(), ListOf(WeekIds, 3), TeamCards, (day, start, weeks, team) => new StartSeason(day, start, weeks, team))));

@@ -95,10 +95,26 @@ internal static class AnyThing
     public static readonly Gen<Workout> Workouts = Gen.Select(WorkoutIds, Texts, ListOf(WorkoutParts, 2), Progressions, Gen.Nullable(QualityIds), Gen.Null(ListOf(Gen.Select(WeekIds, WorkoutItemIds, Gen.Null(Prescriptions), (week, item, prescription) => new WorkoutCell(week, item, prescription)), 1)),
         (id, name, parts, progression, quality, cells) => new Workout(id, name, parts, progression, quality, cells));
 
+    private static readonly Gen<HomeRun> HomeRuns = Gen.Frequency(
+        (9, Gen.Select(Gen.Int[1, 40], Gen.Int[20, 7_200], Gen.OneOf(WorkUnit.Seconds, WorkUnit.Metres), Gen.Int[50, 120], Gen.Int[0, 900], Gen.Int[0, 20], (repetitions, amount, unit, speed, rest, more) => new HomeRun(repetitions, amount, unit, new Core.Quantities.Percent(speed), rest, more))),
+        (1, Gen.Select(Gen.Int[-1, 41], Gen.Int[-1, 30_000], Gen.Enum<WorkUnit>(), Gen.Int[45, 125], Gen.Int[0, 950], Gen.Int[-1, 21], (repetitions, amount, unit, speed, rest, more) => new HomeRun(repetitions, amount, unit, new Core.Quantities.Percent(speed), rest, more))));
+
+    private static readonly Gen<HomeKit> HomeKits = Gen.Select(ListOf(Gen.Enum<Equipment>(), 2), Gen.Null(Gen.Select(Gen.Int[0, 10], Gen.Int[9, 50], (from, to) => new Core.Quantities.WeightSteps(from, to, 2, Core.Quantities.MassUnit.Kilogram))),
+        (equipment, dumbbells) => new HomeKit(equipment, dumbbells));
+
+    private static readonly Gen<HomeDay> HomeDays = Gen.Select(Gen.Enum<DayOfWeek>(), Gen.Frequency((4, Gen.Const((WorkoutId?)null)), (1, WorkoutIds.Select(id => (WorkoutId?)id))), Gen.Frequency((8, HomeRuns.Select(run => (HomeRun?)run)), (1, Gen.Const((HomeRun?)null))), MaybeTexts,
+        (day, workout, run, note) => new HomeDay(day, workout, run, note));
+
+    /// <summary>Now and then without a day, with one twice, for nobody, or too long.</summary>
+    public static readonly Gen<HomeProgramme> HomeProgrammes = Gen.Select(
+        Gen.Select(HomeIds, Texts, AnyDay, Gen.Frequency((9, Gen.Int[1, 6]), (1, Gen.Int[-1, 8]))), HomeKits, ListOf(HomeDays, 2),
+        Gen.Select(Gen.Frequency((3, Gen.Const((ValueList<GroupId>?)null)), (1, ListOf(GroupIds, 2).Select(groups => (ValueList<GroupId>?)groups))), Gen.Frequency((3, Gen.Const((ValueList<PersonId>?)null)), (1, ListOf(People, 2).Select(people => (ValueList<PersonId>?)people)))),
+        (what, kit, days, whom) => new HomeProgramme(what.Item1, what.Item2, what.Item3, what.Item4, kit, days, whom.Item1, whom.Item2));
+
     private static readonly Gen<GymRack> Racks = Gen.Select(Gen.OneOf("1", "2", "Window"), Gen.OneOf(15m, 20m, 0.5m), Gen.OneOf(25m, 2.5m, 1.25m, 0.0001m, -5m), Gen.Int[0, 5], Gen.Bool,
         (name, bar, plate, pairs, platform) => new GymRack(name, new Core.Quantities.Weight(bar), [new(plate, pairs)], 0, platform));
 
-    public static readonly Gen<Gym> Gyms = Gen.Select(ListOf(Racks, 2), Gen.Null(Gen.Select(Gen.Int[-1, 10], Gen.Int[5, 50], (from, to) => new WeightSteps(from, to, 2, Core.Quantities.MassUnit.Kilogram))), Gen.Bool, Gen.Null(ListOf(Gen.Select(Gen.Enum<Equipment>(), Gen.Int[0, 5], (one, count) => new EquipmentCount(one, count)), 1)), (racks, dumbbells, down, counts) =>
+    public static readonly Gen<Gym> Gyms = Gen.Select(ListOf(Racks, 2), Gen.Null(Gen.Select(Gen.Int[-1, 10], Gen.Int[5, 50], (from, to) => new Core.Quantities.WeightSteps(from, to, 2, Core.Quantities.MassUnit.Kilogram))), Gen.Bool, Gen.Null(ListOf(Gen.Select(Gen.Enum<Equipment>(), Gen.Int[0, 5], (one, count) => new EquipmentCount(one, count)), 1)), (racks, dumbbells, down, counts) =>
         new Gym(racks, dumbbells, null, new Core.Quantities.Weight(5), [Equipment.Bench, Equipment.Box], null, down, counts, counts?.Count));
 
     public static readonly Gen<RoomId> RoomIds = Gen.OneOf("gym", "annexe").Select(text => new RoomId(text));

@@ -21,6 +21,8 @@ public class ExampleTests
 
     private static readonly Exercise Own = new(new("chain-squat"), "Squat with chains", MovementPattern.Squat, LoadedBy.Bar, [Muscle.Quadriceps], [Equipment.Barbell, Equipment.Rack], [Demand.DeepKnee, Demand.Legs, Demand.Arms, Demand.Spine], Easier: new("back-squat"));
 
+    private static readonly HomeProgramme Break = new(new("break"), "Winter break", new(2027, 7, 12), 2, HomeKit.Nothing, [new HomeDay(DayOfWeek.Monday, null, new HomeRun(1, 1_200, WorkUnit.Seconds, new Percent(70)))], [new("own")]);
+
     private static readonly SeasonEdit Start = new StartSeason(new(2027, 7, 5), DayOfWeek.Monday, new(Enumerable.Range(1, 20).Select(n => new WeekId($"w{n}"))), new("Harbour Vale"));
 
     private static readonly Season Season = History.After(Start,
@@ -35,6 +37,7 @@ public class ExampleTests
         new SetSession(Gym with { Id = new("own"), Kind = SessionKind.Practice, Groups = new([new("own")]) }),
         new SetWorkout(Legs),
         new SetSession(Gym with { Id = new("built"), Workout = Legs.Id }),
+        new SetHomeProgramme(Break),
         new SetNote(new Note(new("o"), DaySpan.Of(new(2027, 7, 8)), "Hall closed")),
         new SetGoal(new Goal(new("g"), 1, "Jump height, cm")),
         new SetTrack(new Track(new("t"), "Room", TrackForm.Text)),
@@ -84,7 +87,10 @@ public class ExampleTests
         new(new SetWorkout(Legs with { Progression = new(ProgressionKind.Linear, 2.5m) }), "Changed the workout Legs", "workout/legs"),
         new(new RemoveWorkout(Legs.Id), "Removed the workout Legs", "session/built workout/legs"),
         new(new RemoveSession(new("gym")), "Removed Lower-body strength, Tue 6 Jul 2027, morning", "session/gym"),
-        new(new RemoveGroup(new("own")), "Removed the group Keepers", "group/own session/own"),
+        new(new SetHomeProgramme(Break with { Id = new("leave"), Name = "Leave" }), "Wrote the home programme Leave", "home/leave"),
+        new(new SetHomeProgramme(Break with { Weeks = 3 }), "Changed the home programme Winter break", "home/break"),
+        new(new RemoveHomeProgramme(Break.Id), "Removed the home programme Winter break", "home/break"),
+        new(new RemoveGroup(new("own")), "Removed the group Keepers", "group/own home/break session/own"),
         new(new SetNote(new Note(new("o2"), DaySpan.Of(Saturday), "Derby")), "Wrote a note from 16 Oct 2027", "note/o2"),
         new(new RemoveNote(new("o")), "Removed the note Hall closed", "note/o"),
         new(new PaintPhase(new("w3"), new("w4"), new("q"), PhaseKind.Competition, new("rest")), "Painted Competition over weeks 3 to 4", "phase/q phase/rest week.phase/w3 week.phase/w4 week.phase/w5 week.phase/w6"),

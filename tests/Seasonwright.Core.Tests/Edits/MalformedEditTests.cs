@@ -114,6 +114,36 @@ public class MalformedEditTests
             new(new SetWorkout(Legs with { Parts = [Squats with { Items = [new WorkoutItem(new("i"), new("back-squat"), prescription)] }] }), id, $"workout/k.{field}");
     }
 
+    private static readonly HomeRun Intervals = new(6, 300, WorkUnit.Metres, new Percent(95), 90, 10);
+
+    private static readonly HomeProgramme Break = new(new("h"), "Break", Day, 2, HomeKit.Nothing, [new HomeDay(DayOfWeek.Monday, null, Intervals)]);
+
+    private static IEnumerable<Case> Homes()
+    {
+        yield return new(new RemoveHomeProgramme(new("none")), "home-unknown", "home/none");
+        yield return new(new SetHomeProgramme(Break with { Name = " " }), "text-missing", "home/h.name");
+        yield return new(new SetHomeProgramme(Break with { FirstDay = DateOnly.MaxValue }), "day-impossible", "home/h.firstDay");
+        foreach (var weeks in new[] { int.MinValue, 0, 7, int.MaxValue }) yield return new(new SetHomeProgramme(Break with { Weeks = weeks }), "home-weeks", "home/h.weeks");
+        foreach (var days in new ValueList<HomeDay>[] { [], [new(DayOfWeek.Monday)], [new(DayOfWeek.Monday, null, null, "Rest well")] }) yield return new(new SetHomeProgramme(Break with { Days = days }), "home-days", "home/h.days");
+        yield return new(new SetHomeProgramme(Break with { Days = [.. Break.Days, .. Break.Days] }), "home-twice", "home/h");
+        yield return new(new SetHomeProgramme(Break with { Kit = new([Equipment.Band, Equipment.Band]) }), "home-twice", "home/h");
+        yield return new(new SetHomeProgramme(Break with { Groups = [] }), "home-nobody", "home/h.for");
+        yield return new(new SetHomeProgramme(Break with { People = [] }), "home-nobody", "home/h.for");
+        yield return new(new SetHomeProgramme(Break with { People = Enumerable.Range(0, 61).Select(n => new PersonId($"p{n}")).ToValueList() }), "home-nobody", "home/h.for");
+        yield return new(new SetHomeProgramme(Break with { Groups = [new("none")] }), "group-unknown", "group/none");
+        yield return new(new SetHomeProgramme(Break with { Days = [new(DayOfWeek.Monday, new("none"))] }), "workout-unknown", "workout/none");
+        foreach (var (from, to, step, id, field) in new[] { (0m, 10m, 2m, "plate-mass", "from"), (2m, 10m, -1m, "plate-mass", "step"), (8m, 4m, 2m, "workout-number", "to") })
+            yield return new(new SetHomeProgramme(Break with { Kit = new([], new WeightSteps(from, to, step, MassUnit.Kilogram)) }), id, $"home/h.kit.steps.{field}");
+        foreach (var repetitions in new[] { int.MinValue, 0, 41, int.MaxValue }) yield return Running(Intervals with { Repetitions = repetitions }, "repetitions");
+        foreach (var (amount, unit) in new[] { (0, WorkUnit.Metres), (19, WorkUnit.Metres), (20_001, WorkUnit.Metres), (9, WorkUnit.Seconds), (7_201, WorkUnit.Seconds), (int.MinValue, WorkUnit.Seconds) }) yield return Running(Intervals with { Amount = amount, Unit = unit }, "amount");
+        foreach (var speed in new[] { 0, 49, 121, 300 }) yield return Running(Intervals with { Speed = new Percent(speed) }, "speed");
+        foreach (var rest in new[] { -1, 901 }) yield return Running(Intervals with { Rest = rest }, "rest");
+        foreach (var more in new[] { -1, 21 }) yield return Running(Intervals with { More = more }, "more");
+        yield return new(new SetHomeProgramme(Break with { Days = [new(DayOfWeek.Monday, null, Intervals with { Unit = WorkUnit.Repetitions })] }), "run-unit", "home/h.days.run.unit");
+
+        static Case Running(HomeRun run, string field) => new(new SetHomeProgramme(Break with { Days = [new(DayOfWeek.Monday, null, run)] }), "run-number", $"home/h.days.run.{field}");
+    }
+
     private static IEnumerable<Case> Sessions()
     {
         foreach (var minutes in new[] { 0, 4, 481, 1440 }) yield return new(new SetSession(Practice with { Minutes = new Minutes(minutes) }), "session-number", "session/s.minutes");
@@ -423,7 +453,7 @@ public class MalformedEditTests
         yield return new(new ImportEvents(Enumerable.Range(0, 501).Select(n => item with { Id = new($"e{n}") }).ToValueList(), ValueList<TestDay>.Empty, "list"), "import-large", "events");
     }
 
-    private static readonly Case[] All = [.. Texts(), .. Days(), .. Spans(), .. Unknown(), .. Numbers(), .. Cells(), .. Lists(), .. Sessions(), .. Workouts(), .. Facilities()];
+    private static readonly Case[] All = [.. Texts(), .. Days(), .. Spans(), .. Unknown(), .. Numbers(), .. Cells(), .. Lists(), .. Sessions(), .. Workouts(), .. Facilities(), .. Homes()];
 
     [Fact]
     public void Every_one_is_refused_in_words()

@@ -11,7 +11,7 @@ public class NextSeasonLaws
 {
     private static readonly string[] Behind = ["match", "session", "note", "week.note", "week.wish", "week.lock", "week.ready", "publication", "accepted"];
 
-    private static readonly string[] Dated = ["frame", "team", "event", "test", "goal", "track.cell", "week.kind", "brief"];
+    private static readonly string[] Dated = ["frame", "team", "event", "test", "home", "goal", "track.cell", "week.kind", "brief"];
 
     private static readonly EventKind[] Recurring = [EventKind.Holiday, EventKind.Exams, EventKind.Camp, EventKind.NationalTeamWindow];
 
@@ -51,6 +51,7 @@ public class NextSeasonLaws
             Assert.Equal(next.Facts.Keys.Where(IsShared).GroupBy(key => key.Facet, StringComparer.Ordinal).Select(family => (family.Key, family.Count())), Counts(shares, comesAlong: true));
             Assert.Equal(last.Facts.Keys.Count(IsShared), shares.Sum(share => share.Count));
             Assert.Equal(last.Facts.All(SeasonFacets.TestDay).Select(test => test.Value.Day.AddDays(days)), next.Facts.All(SeasonFacets.TestDay).Select(test => test.Value.Day));
+            Assert.Equal(last.HomeProgrammes.Select(home => home with { FirstDay = home.FirstDay.AddDays(days) }), next.HomeProgrammes);
             Assert.Equal(last.Facts.All(SeasonFacets.TrackCell).Count(), next.Facts.All(SeasonFacets.TrackCell).Count());
             Assert.Equal("2028-29", next.Team.Title);
         }, iter: 300);

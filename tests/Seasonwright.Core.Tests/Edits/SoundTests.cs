@@ -37,6 +37,8 @@ public class SoundTests
         { "session", "s", new Session(new("other"), new(2027, 7, 6), DaySlot.Morning, SessionKind.Power, new Minutes(40), new Rpe(5)), "place-wrong" },
         { "workout", "k", new Workout(new("k"), " ", [], Progression.None), "text-missing" },
         { "workout", "k", new Workout(new("other"), "Legs", [], Progression.None), "place-wrong" },
+        { "home", "h", new HomeProgramme(new("h"), "Break", new(2027, 7, 5), 7, HomeKit.Nothing, [new HomeDay(DayOfWeek.Monday, new("k"))]), "home-weeks" },
+        { "home", "h", new HomeProgramme(new("other"), "Break", new(2027, 7, 5), 2, HomeKit.Nothing, [new HomeDay(DayOfWeek.Monday, new("k"))]), "place-wrong" },
         { "note", "o", new Note(new("o"), DaySpan.Of(new(2027, 7, 5)), ""), "text-missing" },
         { "goal", "g", new Goal(new("g"), 7, "a"), "goal-rank" },
         { "track", "t", new Track(new("t"), "a", TrackForm.Choice), "choices-missing" },

@@ -1,3 +1,4 @@
+using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Tests.Setups;

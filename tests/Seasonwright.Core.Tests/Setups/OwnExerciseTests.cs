@@ -1,4 +1,5 @@
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Tests.Setups;

@@ -1,6 +1,7 @@
 using Seasonwright.Core;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
+using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
 using Seasonwright.Desk.Workouts;
 

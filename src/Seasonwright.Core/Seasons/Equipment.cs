@@ -1,4 +1,4 @@
-namespace Seasonwright.Core.Setups;
+namespace Seasonwright.Core.Seasons;
 
 /// <summary>What an exercise needs and a room or a home has.</summary>
 public enum Equipment

@@ -1,6 +1,4 @@
-using Seasonwright.Core.Quantities;
-
-namespace Seasonwright.Core.Setups;
+namespace Seasonwright.Core.Quantities;
 
 /// <summary>Weights of a kind from the lightest to the heaviest in even steps, in one unit.</summary>
 public sealed record WeightSteps(decimal From, decimal To, decimal Step, MassUnit Unit)
