@@ -14,15 +14,23 @@ public static class WorkWords
     /// <summary>"4 x 5", "3 x 30 s", "2 x 20 m", and for each side where the exercise has sides.</summary>
     public static string Sets(Prescription prescription, Exercise exercise)
     {
-        var amount = prescription.Unit switch
-        {
-            WorkUnit.Seconds => Say("work.seconds", prescription.Amount),
-            WorkUnit.Metres => Say("work.metres", prescription.Amount),
-            _ => prescription.Amount.ToString(CultureInfo.InvariantCulture),
-        };
-        var sets = Say("work.sets", prescription.Sets, amount);
+        var sets = Say("work.sets", prescription.Sets, Length(prescription));
         return exercise.IsOneSided ? Say("work.each-side", sets) : sets;
     }
+
+    /// <summary>Of one set: "x 5", "30 s", "20 m", and for each side where the exercise has sides.</summary>
+    public static string Amount(Prescription prescription, Exercise exercise)
+    {
+        var amount = prescription.Unit == WorkUnit.Repetitions ? Say("work.times", prescription.Amount) : Length(prescription);
+        return exercise.IsOneSided ? Say("work.each-side", amount) : amount;
+    }
+
+    private static string Length(Prescription prescription) => prescription.Unit switch
+    {
+        WorkUnit.Seconds => Say("work.seconds", prescription.Amount),
+        WorkUnit.Metres => Say("work.metres", prescription.Amount),
+        _ => prescription.Amount.ToString(CultureInfo.InvariantCulture),
+    };
 
     /// <summary>"80 %", "2 in reserve", "0.50 m/s, stop at 20 % less", "20 kg", "50 % of body mass"; empty for as it comes.</summary>
     public static string Of(Effort effort, LocaleSettings locale) => effort switch
@@ -55,8 +63,11 @@ public static class WorkWords
     };
 
     /// <summary>"20 + 10 + 1.25 a side"; "bar alone" for a bar without plates; empty for what has no sides.</summary>
-    public static string Plates(GivenLoad load, Exercise exercise, LocaleSettings locale) => exercise.Load != LoadedBy.Bar || load.Made is not { } made ? ""
-        : made.PerSide.Count == 0 ? Say("work.bar-alone") : Say("work.a-side", string.Join(" + ", made.PerSide.Select(plate => Number(plate, locale))));
+    public static string Plates(GivenLoad load, Exercise exercise, LocaleSettings locale) => exercise.Load != LoadedBy.Bar || load.Made is not { } made ? "" : Plates(made.PerSide, locale);
+
+    /// <summary>Plates of each side of a bar.</summary>
+    public static string Plates(ValueList<decimal> side, LocaleSettings locale) =>
+        side.Count == 0 ? Say("work.bar-alone") : Say("work.a-side", string.Join(" + ", side.Select(plate => Number(plate, locale))));
 
     public static string Number(decimal number, LocaleSettings locale) =>
         number.ToString("0.######", CultureInfo.InvariantCulture).Replace(".", locale.DecimalComma ? "," : ".", StringComparison.Ordinal);

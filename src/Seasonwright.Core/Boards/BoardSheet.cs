@@ -123,7 +123,11 @@ public sealed record BoardSheet(Session Session, WorkoutWeek Workout, Gym Gym, V
 /// <summary>An exercise of the session.</summary>
 /// <param name="Place">"A", "B1".</param>
 /// <param name="Swaps">Others that a coach may choose.</param>
-public sealed record BoardItem(WrittenItem Item, WrittenPart Part, string Place, Exercise Exercise, ValueList<Exercise> Swaps);
+public sealed record BoardItem(WrittenItem Item, WrittenPart Part, string Place, Exercise Exercise, ValueList<Exercise> Swaps)
+{
+    /// <summary>As it is written, the bar of a rack is taken for it.</summary>
+    public bool NeedsRack => BoardSheet.NeedsRack(Exercise);
+}
 
 /// <summary>A rack and the ladders of what is loaded there.</summary>
 public sealed record BoardRack(GymRack Rack, ValueList<int> Ladders);

@@ -37,4 +37,10 @@ public sealed record BoardState(
     }
 
     public Attendance Of(PersonId person) => Came.GetValueOrDefault(person);
+
+    /// <summary>The exercise in the place of a written one; null for as it is written.</summary>
+    public ExerciseId? SwapOf(PersonId person, WorkoutItemId item) => Swaps.TryGetValue((person, item), out var swap) ? swap : null;
+
+    /// <summary>The half that somebody is in; null while the squad is not parted.</summary>
+    public SquadHalf? HalfOf(PersonId person) => Way is FloorWayKind.Split or FloorWayKind.Waves ? Stands.GetValueOrDefault(person)?.Half : null;
 }

@@ -3,9 +3,9 @@ using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Boards;
 
-/// <summary>How many athletes an exercise brings to a kind of place in the room, and how many places there are.</summary>
+/// <summary>How many athletes an exercise brings to a kind of place in the room at one time, and how many places there are.</summary>
 /// <param name="What">A rack with its bar, or what else was counted.</param>
-/// <param name="Athletes">Who do it with that.</param>
+/// <param name="Athletes">Who do it with that; where the squad is parted, of its larger half.</param>
 /// <param name="Places">That can be used.</param>
 /// <param name="AtOne">Athletes who share one at most.</param>
 public sealed record FloorNeed(BoardItem Item, Equipment What, int Athletes, int Places, int AtOne)
@@ -29,11 +29,11 @@ public sealed record FloorNeed(BoardItem Item, Equipment What, int Athletes, int
         return
         [
             .. from item in sheet.Items
-               let exercises = coming.Select(one => one.Line(item.Item.Item.Id, state.Swaps.TryGetValue((one.Athlete.Id, item.Item.Item.Id), out var swap) ? swap : null)).OfType<BoardLine>().Select(line => line.Line.Exercise).ToList()
-               from what in exercises.SelectMany(NeededBy).Distinct().Order()
+               let done = coming.Select(one => (Half: state.HalfOf(one.Athlete.Id), Line: one.Line(item.Item.Item.Id, state.SwapOf(one.Athlete.Id, item.Item.Item.Id)))).Where(one => one.Line is not null).ToList()
+               from what in done.SelectMany(one => NeededBy(one.Line!.Line.Exercise)).Distinct().Order()
                let places = PlacesOf(sheet.Gym, state, what)
                where places is not null
-               select new FloorNeed(item, what, exercises.Count(exercise => NeededBy(exercise).Contains(what)), places.Value, sheet.Gym.AtOne ?? Gym.UsualAtOne),
+               select new FloorNeed(item, what, done.Where(one => NeededBy(one.Line!.Line.Exercise).Contains(what)).GroupBy(one => one.Half).Max(half => half.Count()), places.Value, sheet.Gym.AtOne ?? Gym.UsualAtOne),
         ];
     }
 

@@ -43,7 +43,8 @@ public sealed record FloorWay(FloorWayKind Kind, string Sentence, int Minutes, V
         public Room(BoardSheet sheet, BoardState state)
         {
             (this.sheet, this.state, atOne) = (sheet, state, sheet.Gym.AtOne ?? Gym.UsualAtOne);
-            needs = FloorNeed.Of(sheet, state);
+            // Of all at once: how the room is shared now is what is looked at anew.
+            needs = FloorNeed.Of(sheet, state with { Way = null });
             racks = [.. sheet.Gym.Racks.Where(rack => !rack.IsBroken && !state.Out.Contains(rack.Name)).OrderByDescending(rack => rack.Bar.Kilograms)];
             // The heaviest first; who has no weight yet comes last.
             lifters = [.. sheet.Athletes.Where(one => one.Work.IsLifting && state.Of(one.Athlete.Id) != Attendance.Away && RackLines(one).Any())
@@ -117,9 +118,9 @@ public sealed record FloorWay(FloorWayKind Kind, string Sentence, int Minutes, V
 
         private IEnumerable<BoardLine> RackLines(BoardAthlete one) => sheet.Items.Select(item => Current(one, item)).OfType<BoardLine>().Where(line => BoardSheet.NeedsRack(line.Line.Exercise));
 
-        private BoardLine? Current(BoardAthlete one, BoardItem item) => one.Line(item.Item.Item.Id, state.Swaps.TryGetValue((one.Athlete.Id, item.Item.Item.Id), out var swap) ? swap : null);
+        private BoardLine? Current(BoardAthlete one, BoardItem item) => one.Line(item.Item.Item.Id, state.SwapOf(one.Athlete.Id, item.Item.Item.Id));
 
-        private bool IsAtRacks(WrittenPart part) => sheet.Items.Any(item => item.Part == part && BoardSheet.NeedsRack(item.Exercise));
+        private bool IsAtRacks(WrittenPart part) => sheet.Items.Any(item => item.Part == part && item.NeedsRack);
 
         private int Fullest(int count) => racks.Count == 0 ? count : (count + racks.Count - 1) / racks.Count;
 

@@ -3,6 +3,7 @@ using Seasonwright.Core.Boards;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Desk.Squad;
+using Seasonwright.Store;
 using Seasonwright.Wire;
 
 namespace Seasonwright.Desk.Boards;
@@ -22,20 +23,32 @@ public static class LeadingSessions
         var players = (await workspace.RosterAsync(setup.Id)).Where(player => player.WhereOn(setup.Id, session.Day) == Core.Squad.Whereabouts.WithTeam)
             .OrderBy(player => player.Athlete.Shirt).ThenBy(player => player.Athlete.Family, StringComparer.OrdinalIgnoreCase).ToList();
         if (BoardSheet.Of(season, setup, session, players) is not { } sheet) return null;
-        var marks = (await workspace.Folder.Boards.OfAsync(open.Stream.Id, id, cancel)).Select(BoardText.Read).ToValueList();
-        return new(sheet, marks, BoardState.Of(marks));
+        var marks = await workspace.Folder.Boards.OfAsync(open.Stream.Id, id, cancel);
+        return new(sheet, BoardState.Of(marks.Select(BoardText.Read)), $"[{string.Join(',', marks)}]");
     }
 
-    /// <summary>Keeps what was tapped, all of it or nothing; what is sent twice is kept once.</summary>
+    /// <summary>Keeps what was tapped; what is sent twice is kept once. What cannot be is let go and told: it must not keep the rest from being kept.</summary>
     /// <param name="json">A JSON array of marks.</param>
-    /// <returns>Null where all of it is kept; else why nothing is.</returns>
-    public static async Task<string?> KeepMarksAsync(this Workspace workspace, OpenSeason open, SessionId id, string json, CancellationToken cancel = default)
+    public static async Task<KeptMarks> KeepMarksAsync(this Workspace workspace, OpenSeason open, SessionId id, string json, CancellationToken cancel = default)
     {
-        if (BoardText.TryReadList(json) is not { Count: <= MostMarks } marks) return Sentences.Say("refused.marks-unreadable");
-        if (marks.SelectMany(mark => mark.Wrong).FirstOrDefault() is { } wrong) return wrong.Sentence;
-        return await workspace.Folder.Boards.AppendAsync(open.Stream.Id, id, [.. marks.Select(mark => (mark.Id, mark.About, BoardText.Of(mark)))], cancel) ? null : Sentences.Say("refused.marks-no-season");
+        if (BoardText.TryReadList(json) is not { Count: <= MostMarks } marks) return new(false, Sentences.Say("refused.marks-unreadable"));
+        try
+        {
+            var isKept = await workspace.Folder.Boards.AppendAsync(open.Stream.Id, id, [.. marks.Where(mark => !mark.Wrong.Any()).Select(mark => (mark.Id, mark.About, BoardText.Of(mark)))], cancel);
+            return isKept ? new(true, marks.SelectMany(mark => mark.Wrong).FirstOrDefault()?.Sentence) : new(false, Sentences.Say("refused.marks-no-season"));
+        }
+        catch (StoreTrouble trouble)
+        {
+            return new(false, trouble.Message);
+        }
     }
 }
 
 /// <summary>A session at the board.</summary>
-public sealed record LedSession(BoardSheet Sheet, ValueList<BoardMark> Marks, BoardState State);
+/// <param name="MarksJson">Everything that was tapped, as boards send it.</param>
+public sealed record LedSession(BoardSheet Sheet, BoardState State, string MarksJson);
+
+/// <summary>What became of marks.</summary>
+/// <param name="AreKept">They are on the disk; else none is.</param>
+/// <param name="Trouble">Why not, or what was let go; null where nothing is wrong.</param>
+public sealed record KeptMarks(bool AreKept, string? Trouble);

@@ -17,7 +17,7 @@ internal static class DemoWorkouts
         [.. Enumerable.Range(1, 6).Select(number => new GymRack(FormattableString.Invariant($"{number}"), new Weight(number <= 4 ? 15 : 20), [new(20, 2), new(15), new(10, 2), new(5), new(2.5m), new(1.25m)], HasPlatform: number > 4))],
         new(2, 30, 2, MassUnit.Kilogram), new(8, 24, 4, MassUnit.Kilogram), new Weight(5),
         [Equipment.Bench, Equipment.Box, Equipment.Band, Equipment.TrapBar, Equipment.PullUpBar, Equipment.MedicineBall, Equipment.Cable, Equipment.LegPress, Equipment.LegCurl, Equipment.BackExtension, Equipment.SwissBall, Equipment.Straps, Equipment.Bike, Equipment.Rower, Equipment.Hurdles, Equipment.Partner, Equipment.Track, Equipment.Landmine],
-        TrapBar: new Weight(25)));
+        TrapBar: new Weight(25), Counts: [new(Equipment.Bench, 6), new(Equipment.TrapBar, 6)]));
 
     public static IEnumerable<SeasonEdit> Of() =>
     [

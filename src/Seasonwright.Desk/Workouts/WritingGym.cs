@@ -16,7 +16,7 @@ public sealed partial record WritingGym(SetGym? Edit, string? Wrong)
 {
     /// <summary>
     /// Takes what was typed into a field: "rack/0/name", "rack/0/bar" ("20 kg"), "rack/0/plates" ("25x2 20 15 1.25"), "rack/0/collar", "dumbbells" ("2-30 by 2 kg"), "kettlebells", "stack" ("5 kg"),
-    /// "trap"; a tick, "yes" or nothing: "rack/0/platform", "rack/0/broken", "never-above", "has/bench"; or a press: "rack/add", "rack/0/remove".
+    /// "trap", "at-one" ("4"), "count/trapBar" ("6", nothing for not counted); a tick, "yes" or nothing: "rack/0/platform", "rack/0/broken", "never-above", "has/bench"; or a press: "rack/add", "rack/0/remove".
     /// </summary>
     public static WritingGym Write(Setup setup, string field, string text)
     {
@@ -30,6 +30,8 @@ public sealed partial record WritingGym(SetGym? Edit, string? Wrong)
             ["kettlebells"] => Steps(typed, steps => gym with { Kettlebells = steps }),
             ["stack"] => Perhaps(typed, weight => gym with { StackStep = weight }),
             ["trap"] => Perhaps(typed, weight => gym with { TrapBar = weight }),
+            ["at-one"] => typed.Length == 0 ? Made(gym with { AtOne = null }) : Whole() is { } share ? Made(gym with { AtOne = share }) : Trouble(),
+            ["count", var word] when Enum.TryParse<Equipment>(word, true, out var one) && Enum.IsDefined(one) => typed.Length == 0 || Whole() is not null ? Made(gym with { Counts = Counted(one, typed.Length == 0 ? null : Whole()) }) : Trouble(),
             ["never-above"] => Made(gym with { NeverAbove = typed.Length > 0 }),
             ["has", var word] when Enum.TryParse<Equipment>(word, true, out var one) && Enum.IsDefined(one) => Made(gym with { Equipment = gym.Equipment.Where(other => other != one).Concat(typed.Length > 0 ? [one] : []).Order().ToValueList() }),
             _ => new(null, null),
@@ -38,6 +40,11 @@ public sealed partial record WritingGym(SetGym? Edit, string? Wrong)
         WritingGym Made(Gym now) => now.Equals(setup.Gym) ? new(null, null) : Decider.Decide(setup, new SetGym(now)) is Refused refused ? new(null, refused.Reasons[0].Sentence) : new(new SetGym(now), null);
 
         WritingGym Trouble() => new(null, Refusal.Say("gym-text", "gym", typed).Sentence);
+
+        int? Whole() => int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+        ValueList<EquipmentCount>? Counted(Equipment one, int? count) =>
+            (gym.Counts ?? []).Where(other => other.Equipment != one).Concat(count is { } some ? [new(one, some)] : []).OrderBy(other => other.Equipment).ToValueList() is { Count: > 0 } counts ? counts : null;
 
         int? At(string place) => int.TryParse(place, NumberStyles.None, CultureInfo.InvariantCulture, out var at) && at < gym.Racks.Count ? at : null;
 

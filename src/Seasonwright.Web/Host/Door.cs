@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http.Features;
 using Seasonwright.Desk;
+using Seasonwright.Web.Boards;
 using Seasonwright.Web.Gestures;
 using Seasonwright.Web.Gym;
 using Seasonwright.Web.HandOut;
@@ -100,6 +101,7 @@ public sealed class Door : IAsyncDisposable
         app.MapLastSeason();
         app.MapHandOut();
         app.MapCards();
+        app.MapBoard();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(live =>
         {
             live.ContentSecurityFrameAncestorsPolicy = null;

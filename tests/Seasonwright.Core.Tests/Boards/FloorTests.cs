@@ -62,6 +62,10 @@ public class FloorTests
         foreach (var here in way.Stands.GroupBy(stand => $"{stand.Rack} {stand.Half}", StringComparer.Ordinal)) Assert.InRange(here.Count(), 2, 3);
         Assert.Equal("A A 0; B B 0; A B 1; B A 1", string.Join("; ", way.Turns.Select(turn => FormattableString.Invariant($"{turn.Half} {turn.Parts} {(turn.From == way.Turns[0].From ? 0 : 1)}"))));
         Assert.Equal(way.Turns[0].To, way.Turns[2].From);
+        // Taken, the racks hold everybody; other ways can be looked at all the same.
+        var taken = State([new WayMark(Id(1), At(1), FloorWayKind.Split), .. way.Stands.Select((stand, at) => new StandMark(Id(at + 2), At(1), stand.Person, stand.Rack, stand.Half))]);
+        Assert.Equal((13, false, "Back squat: 13 athletes on 6 racks, 3 at the fullest."), FloorNeed.Of(Sheet(Lifters(25), Racks(6)), taken)[0] is var need ? (need.Athletes, need.IsShort, need.Sentence) : default);
+        Assert.Equal(4, FloorWay.Of(Sheet(Lifters(25), Racks(6)), taken).Count);
         // Back squat: 60 s to begin, four sets of 5 x 3 s (no tempo asked for, three seconds a repetition) and 150 s of rest: 12 min. Three at a rack take turns of 45 s within that rest.
         // Part B: 2 x 60 s, three sets of 8 x 2 sides x 3 s + 150 s, three of 4 x 3 s + 150 s: 20 min. Twice the longer one.
         Assert.Equal((20, 40), (way.Turns[0].To, way.Minutes));
