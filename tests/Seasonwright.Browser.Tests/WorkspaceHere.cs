@@ -18,10 +18,12 @@ public sealed class WorkspaceHere : RunningWorkspace
         : base(door.Address, workspace.Path) => (this.workspace, this.door) = (workspace, door);
 
     /// <param name="demo">Whether the demo team comes.</param>
-    public static async Task<WorkspaceHere> OpenAsync(bool demo = false)
+    /// <param name="with">What is made in it before its door opens.</param>
+    public static async Task<WorkspaceHere> OpenAsync(bool demo = false, Func<Workspace, Task>? with = null)
     {
         var opened = await Workspace.OpenAsync(Directory.CreateTempSubdirectory("seasonwright-").FullName, new DayClock(Today));
         if (demo) Assert.IsType<Kept>((await opened.AddDemoAsync(opened.LocalActor, opened.Today)).Answer);
+        if (with is not null) await with(opened);
         return new WorkspaceHere(opened, Assert.IsType<Door>(await Door.OpenAsync(opened, new StartOptions(Port: 0))));
     }
 

@@ -1,4 +1,5 @@
 using Seasonwright.Core.Edits;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Squad;
 using Seasonwright.Desk.Seasons;
@@ -18,6 +19,13 @@ public static class DemoBirth
     /// <summary>The demo's season in a workspace.</summary>
     public static SeasonId Id { get; } = new(Gesture.ToString());
 
+    /// <summary>The invented club's one room. The demo's sessions are in it once somebody puts them there.</summary>
+    internal static Facility Room { get; } = new(new Room(new("strength-room"), "Strength room", 24, 2,
+    [
+        .. new[] { DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday }.SelectMany(day => new[] { new RoomHours(day, new(8, 0), new(12, 0)), new RoomHours(day, new(15, 0), new(21, 0)) }),
+        new(DayOfWeek.Saturday, new(9, 0), new(13, 0)),
+    ]));
+
     /// <summary>
     /// Adds the demo, with a team of its own, to a folder that holds no season and has never held the demo. Asking again
     /// changes nothing; <see cref="SeasonBirth.RemoveTeamAsync"/> takes it away for good.
@@ -35,6 +43,8 @@ public static class DemoBirth
             var (answer, season) = await workspace.CreateAsync(actor, Gesture, null, demo.Setup, demo.Edits);
             if (season is not null)
             {
+                var club = await workspace.ClubStreamAsync();
+                if (club.State.Number == 0) await club.ApplyAsync(actor, new Gesture(Gesture, 0, [new SetFacility(Room)]));
                 foreach (var (person, name) in demo.People) await workspace.NamePersonAsync(person.Text, name);
                 await workspace.AddSquadAsync(actor, DemoSeason.AnchorFor(today), (await workspace.SeasonsAsync()).First(listed => listed.Id == season).Team);
             }

@@ -97,6 +97,9 @@ public static class RoomPlans
     public static async Task<Answer> TakeBackAsync(this Workspace workspace, Actor actor, Guid gesture, Guid undone) =>
         await OpenStream.UndoTogetherAsync(actor, gesture, undone, await workspace.RoomStreamsAsync());
 
+    /// <summary>Grows with everything that is kept in any season or of the rooms: what a page shows is as new as this says.</summary>
+    public static async Task<long> RoomNumberAsync(this Workspace workspace) => (await workspace.RoomStreamsAsync()).Sum(stream => stream.State.Number);
+
     private static async Task<IReadOnlyList<OpenStream>> RoomStreamsAsync(this Workspace workspace) =>
         [.. (await workspace.OpenSeasonsAsync()).Select(open => open.Stream), await workspace.ClubStreamAsync()];
 }

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using Seasonwright.Core;
 using Seasonwright.Core.Edits;
 using Seasonwright.Core.Facts;
+using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Setups;
+using Seasonwright.Desk.Demo;
 using Seasonwright.Desk.Lists;
 using Seasonwright.Desk.Streams;
 using Seasonwright.Store;
@@ -88,6 +90,9 @@ public static class SeasonBirth
         {
             return new CannotKeep(trouble.Message);
         }
+        // The demo's room goes with it, unless somebody has made it their own.
+        if (going.Exists(season => season.Id == DemoBirth.Id) && await workspace.ClubStreamAsync() is var club && DemoBirth.Room.Equals(new Club(club.State.Facts).Facility(DemoBirth.Room.Room.Id)))
+            await club.ApplyAsync(actor, new Gesture(Guid.CreateVersion7(), club.State.Number, [new RemoveFacility(DemoBirth.Room.Room.Id)]));
         foreach (var season in going) workspace.Forget(new StreamId(Guid.Parse(season.Id.Text)));
         workspace.Forget(StreamIds.Of(team));
         return new Kept(0);

@@ -1,5 +1,6 @@
 using Seasonwright.Core.Seasons;
 using Seasonwright.Core.Strength;
+using Seasonwright.Desk.Rooms;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Desk.Squad;
 using Seasonwright.Documents.HandOut;
@@ -14,6 +15,7 @@ public static class HandingCards
     public static async Task<SquadCards?> CardsAsync(this Workspace workspace, OpenSeason open, SessionId id, CancellationToken cancel = default)
     {
         var (season, setup) = (open.Season, open.Setup);
+        if (season.Session(id) is { } there) setup = (await workspace.ClubAsync(cancel)).SetupFor(setup, there);
         if (season.Session(id) is not { } session || WorkoutWeek.Of(season, session) is not { } work) return null;
         var published = await open.PublishedAsync(cancel);
         var isPublished = published?.Season.Session(id) is { } same && same.Equals(session) && work.Equals(WorkoutWeek.Of(published.Season, same));

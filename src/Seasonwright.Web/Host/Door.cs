@@ -10,6 +10,7 @@ using Seasonwright.Web.Gym;
 using Seasonwright.Web.HandOut;
 using Seasonwright.Web.Look;
 using Seasonwright.Web.Propose;
+using Seasonwright.Web.Rooms;
 using Seasonwright.Web.Seasons;
 
 namespace Seasonwright.Web.Host;
@@ -96,6 +97,7 @@ public sealed class Door : IAsyncDisposable
         app.MapStaticAssets();
         app.MapLook();
         app.MapGestures();
+        app.MapRooms();
         app.MapStaff();
         app.MapPropose();
         app.MapLastSeason();

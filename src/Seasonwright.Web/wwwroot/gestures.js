@@ -18,8 +18,8 @@ export class Gestures {
   #address; #key; #shown; #tell; #kept = []; #queue; #sending = false; #wake = null;
 
   /** @param shown gives the log number of the season or the team that the page shows; @param tell is told what becomes of gestures. */
-  constructor(season, shown, tell) {
-    this.#address = `/season/${season}/gestures`;
+  constructor(season, shown, tell, address = `/season/${season}/gestures`) {
+    this.#address = address;
     this.#key = `seasonwright.pending.${season}`;
     this.#shown = shown;
     this.#tell = tell;

@@ -18,6 +18,6 @@ export function keeping(page, { shown = () => {}, failed = () => {} }) {
     say(state, told.sentence ?? told.sentences?.join(' '));
     if (state === 'kept') { dropDraft(told.draft); awaitShown(told.number, told.on).then(() => shown(told)); }
     if (state === 'refused' || state === 'trouble') failed();
-  });
+  }, page.dataset.address);
   return { gestures, words, say, rest: () => { gestures.drop(); status.dataset.state = 'rest'; } };
 }

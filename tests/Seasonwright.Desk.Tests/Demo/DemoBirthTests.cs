@@ -1,5 +1,6 @@
 using Seasonwright.Core.Seasons;
 using Seasonwright.Desk.Demo;
+using Seasonwright.Desk.Rooms;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Desk.Streams;
 
@@ -42,12 +43,14 @@ public class DemoBirthTests
         await using var desk = await Desk.OpenAsync();
         var (_, id) = await desk.Workspace.AddDemoAsync(desk.Runa, Today);
         var demo = await desk.SeasonAsync(id!.Value);
+        Assert.Equal("Strength room", Assert.Single((await desk.Workspace.ClubAsync()).Facilities).Room.Name);
         var staff = demo.Season.Staff.Select(member => member.Person.Text).ToList();
         var named = await desk.Workspace.NamesAsync();
         Assert.NotEmpty(staff);
         Assert.All(staff, person => Assert.True(named.ContainsKey(person)));
         Assert.IsType<Kept>(await desk.Workspace.RemoveTeamAsync(desk.Runa, demo.Setup.Id));
         Assert.Empty(await desk.Workspace.SeasonsAsync());
+        Assert.Empty((await desk.Workspace.ClubAsync()).Facilities);
         Assert.DoesNotContain(await desk.Workspace.NamesAsync(), name => staff.Contains(name.Key, StringComparer.Ordinal));
         await desk.RestartAsync();
         var (answer, none) = await desk.Workspace.AddDemoAsync(desk.Runa, Today);
