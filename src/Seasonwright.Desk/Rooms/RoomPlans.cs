@@ -82,20 +82,20 @@ public static class RoomPlans
         return parts.Count == 0 ? new Kept(0) : await OpenStream.ApplyTogetherAsync(actor, gesture, parts);
     }
 
-    /// <summary>What the person did last in any season or with the rooms, where that only moved sessions or changed a facility; null where it was something else.</summary>
+    /// <summary>What the person did last in any season, where that only changed sessions; null where it was something else.</summary>
     public static async Task<LastMove?> LastMoveAsync(this Workspace workspace, Actor actor)
     {
         (OpenStream Stream, Store.Log.LogEntry Entry)? newest = null;
-        foreach (var stream in await workspace.RoomStreamsAsync())
+        foreach (var stream in (await workspace.OpenSeasonsAsync()).Select(open => open.Stream))
             if (await stream.NextUndoAsync(actor) is { } entry && (newest is null || entry.Instant > newest.Value.Entry.Instant)) newest = (stream, entry);
         if (newest is not var (of, last)) return null;
         var words = (await of.HistoryAsync()).First(line => line.First == last.Number);
-        return words.Wrote.All(key => key.Facet == SeasonFacets.Session.Name || key.Facet == ClubFacets.Facility.Name) ? new(last.Gesture, words.Words) : null;
+        return words.Wrote.All(key => key.Facet == SeasonFacets.Session.Name) ? new(last.Gesture, words.Words) : null;
     }
 
     /// <summary>Takes back what was moved under one press, in every season that it moved sessions of, or in none.</summary>
     public static async Task<Answer> TakeBackAsync(this Workspace workspace, Actor actor, Guid gesture, Guid undone) =>
-        await OpenStream.UndoTogetherAsync(actor, gesture, undone, await workspace.RoomStreamsAsync());
+        await OpenStream.UndoTogetherAsync(actor, gesture, undone, [.. (await workspace.OpenSeasonsAsync()).Select(open => open.Stream)]);
 
     /// <summary>Grows with everything that is kept in any season or of the rooms: what a page shows is as new as this says.</summary>
     public static async Task<long> RoomNumberAsync(this Workspace workspace) => (await workspace.RoomStreamsAsync()).Sum(stream => stream.State.Number);
