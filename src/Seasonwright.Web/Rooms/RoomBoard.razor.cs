@@ -36,6 +36,9 @@ public sealed partial class RoomBoard
     private ProposedRoom? proposed;
 
     private LastMove? last;
+
+    /// <summary>Somebody has removed the room while it was looked at.</summary>
+    private bool isGone;
     private CancellationTokenSource? work;
     private ElementReference page;
     private IJSObjectReference? script;
@@ -51,7 +54,7 @@ public sealed partial class RoomBoard
 
     private Room Room => facility.Room;
 
-    private bool isAtWork => work is not null;
+    private bool IsAtWork => work is not null;
 
     private RoomBooking? Chosen => chosen is { } id ? now!.Plan.Booking(id) : null;
 
@@ -141,7 +144,12 @@ public sealed partial class RoomBoard
 
     private async Task LookAsync()
     {
-        if ((await Workspace.ClubAsync()).Facility(new(Id)) is not { } here) return;
+        if ((await Workspace.ClubAsync()).Facility(new(Id)) is not { } here)
+        {
+            isGone = true;
+            return;
+        }
+        isGone = false;
         var seasons = await Workspace.OpenSeasonsAsync();
         foreach (var open in seasons)
             if (followed.Add(open)) open.Changed += Look;

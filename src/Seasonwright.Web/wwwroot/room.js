@@ -109,5 +109,7 @@ export function start(page, live) {
     end();
   });
   addEventListener('pointercancel', end);
+  // On a narrow window a day begins where somebody is in the room.
+  page.querySelector('.lane-hours .room-session')?.scrollIntoView({ block: 'nearest', inline: 'center' });
   page.dataset.live = 'yes';
 }

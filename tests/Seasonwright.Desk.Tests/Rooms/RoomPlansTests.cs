@@ -3,9 +3,11 @@ using Seasonwright.Core.Edits;
 using Seasonwright.Core.Quantities;
 using Seasonwright.Core.Rooms;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Desk.Demo;
 using Seasonwright.Desk.Rooms;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Desk.Streams;
+using Seasonwright.Desk.Workouts;
 
 namespace Seasonwright.Desk.Tests.Rooms;
 
@@ -189,5 +191,26 @@ public class RoomPlansTests
         var after = await desk.Workspace.RoomNowAsync(now.Plan.Week.Room, Monday);
         Assert.Equal(proposed.Week, after.Plan.Week with { Teams = after.Plan.Week.Teams.Select((team, at) => team with { Sessions = proposed.Week.Teams[at].Sessions.Select(ask => ask with { Place = after.Plan.Ask(ask.Id)!.Place }).ToValueList() }).ToValueList() });
         Assert.Empty(RoomPlans.Propose(after.Plan).Moves);
+    }
+
+    /// <summary>Kilos as the team's plates make them, until the session is in a room that says itself what it has.</summary>
+    [Fact]
+    public async Task Cards_are_made_with_what_the_room_has()
+    {
+        await using var desk = await Desk.OpenAsync();
+        await desk.Workspace.AddDemoAsync(desk.Runa, new(2027, 10, 20));
+        var open = await desk.SeasonAsync(DemoBirth.Id);
+        var legs = open.Season.Sessions.First(session => session is { Kind: SessionKind.LowerStrength, Workout: not null } && session.Day > Thursday);
+        async Task<List<string>> WeightsAsync() => [.. (await desk.Workspace.CardsAsync(open, legs.Id))!.Cards.SelectMany(card => card.Lines).Select(line => line.Weight)];
+        var room = (await desk.Workspace.ClubAsync()).Facilities.Single().Room;
+        var own = await WeightsAsync();
+        Assert.Contains(own, weight => weight.Contains("kg", StringComparison.Ordinal));
+
+        var now = await desk.Workspace.RoomNowAsync(room, Monday.AddDays(7));
+        Assert.IsType<Kept>(await desk.Workspace.MoveAsync(desk.Runa, Guid.NewGuid(), now, [new(now.Plan.Bookings.Single(one => one.Session.Id == legs.Id), new(legs.Day, new(9, 30)))]));
+        Assert.Equal(own, await WeightsAsync());
+        var club = await desk.Workspace.ClubStreamAsync();
+        Assert.IsType<Kept>(await club.ApplyAsync(desk.Runa, new(Guid.NewGuid(), club.State.Number, [new SetFacility(new(room, Core.Setups.Gym.Usual(MassUnit.Pound)))])));
+        Assert.Contains(await WeightsAsync(), weight => weight.Contains("lb", StringComparison.Ordinal));
     }
 }
