@@ -67,6 +67,7 @@ internal static class CommandLine
             RedateCommand.Make(terminal),
             HandOutCommand.Make(terminal, clock),
             CardsCommand.Make(terminal, clock),
+            HomeCommand.Make(terminal, clock),
             DemoCommand.Make(terminal),
             BackupCommand.Make(terminal),
             RestoreCommand.Make(terminal, clock),

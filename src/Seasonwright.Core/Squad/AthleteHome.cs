@@ -85,10 +85,12 @@ public sealed record AthleteHome(HomeProgramme Programme, PersonId Person, bool 
             var kept = AthleteWork.Kept(line.Prescription, made => Load(made).Target, LeastReserve, LeastPossible);
             if (isMinor) kept = AthleteWork.ForMinor(kept, made => Load(made).Target);
             var load = Load(kept);
-            if (load.Made is { } made && line.Exercise.Load is LoadedBy.OneDumbbell or LoadedBy.TwoDumbbells or LoadedBy.Kettlebell)
-                return new(line with { Prescription = kept, Load = load }, made!.Weight.Kilograms < NearEnough * load.Target!.Kilograms && kept.Unit == WorkUnit.Repetitions ? More(kept) : null);
+            var isHeld = line.Exercise.Load is LoadedBy.OneDumbbell or LoadedBy.TwoDumbbells or LoadedBy.Kettlebell;
+            if (isHeld && load.Made is { } made)
+                return new(line with { Prescription = kept, Load = load }, made.Weight.Kilograms < NearEnough * load.Target!.Kilograms && kept.Unit == WorkUnit.Repetitions ? More(kept) : null);
             var felt = Felt(kept, line.Exercise);
-            return new(line with { Prescription = kept with { Effort = felt }, Load = GivenLoad.Unknown with { Reserve = felt.Amount is { } left ? (int)left : null } }, felt.Kind == EffortKind.Reserve && !line.Exercise.HasMax ? More(kept) : null);
+            var isTooLight = felt.Kind == EffortKind.Reserve && (isHeld || line.Exercise.Load == LoadedBy.Nothing);
+            return new(line with { Prescription = kept with { Effort = felt }, Load = GivenLoad.Unknown with { Reserve = felt.Amount is { } left ? (int)left : null } }, isTooLight ? More(kept) : null);
 
             GivenLoad Load(Prescription prescription) => GivenLoad.Of(prescription, line.Exercise, maximum, body, loads);
         }

@@ -43,14 +43,14 @@ public sealed record WorkoutWeek(Workout Workout, SeasonWeek? Week, ValueList<Wr
             : new(item, workout.Parts.Any(part => part.IsWork && part.Items.Contains(item)) ? Carried(item.Prescription, workout.Progression, steps, scale) : item.Prescription, IsOwn: false);
     }
 
-    /// <summary>In a week away from the season's, of a home programme for instance: as written, with its way over the weeks alone.</summary>
+    /// <summary>In a week away from the season's, of a home programme for instance: as written, with its way over the weeks alone. Repetitions stay, for at home fewer of them are seldom heavier.</summary>
     /// <param name="week">From 0.</param>
     /// <param name="session">The how-manieth of its week with this workout, from 0.</param>
     public static WorkoutWeek AtHome(Workout workout, int week, int session)
     {
         var steps = workout.Progression.StepsAt(week, session);
         return new(workout, null, workout.Parts.Select(part => new WrittenPart(part,
-            part.Items.Select(item => new WrittenItem(item, part.IsWork ? Carried(item.Prescription, workout.Progression, steps, new WeekScale(1, 0)) : item.Prescription, IsOwn: false)).ToValueList())).ToValueList());
+            part.Items.Select(item => new WrittenItem(item, part.IsWork ? Carried(item.Prescription, workout.Progression with { Repetitions = 0 }, steps, new WeekScale(1, 0)) : item.Prescription, IsOwn: false)).ToValueList())).ToValueList());
     }
 
     /// <summary>What is done in a session; null where nothing is written for it, or its week lies outside the season.</summary>

@@ -67,6 +67,7 @@ public static class DemoBirth
             foreach (var absence in player.Absences) await athletes.AppendAsync(absence);
             foreach (var weighing in player.Weighings) await athletes.AppendAsync(weighing);
             foreach (var lift in player.Lifts) await athletes.AppendAsync(lift);
+            foreach (var run in player.Runs) await athletes.AppendAsync(run);
             if (player.Groups.Count > 0) await athletes.PutGroupsAsync(player.Id, new StreamId(Gesture), player.Groups);
         }
     }

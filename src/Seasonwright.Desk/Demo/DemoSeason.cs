@@ -51,6 +51,7 @@ public sealed record DemoSeason(
                 new Publish("Pre-season"),
                 .. DemoMatches.Played(calendar),
                 .. DemoWorkouts.Of(),
+                DemoWorkouts.Home(calendar),
                 .. DemoSessions.Of(calendar),
                 .. DemoWeeks.LaidOut(calendar),
                 new Publish("Cup, second round"),

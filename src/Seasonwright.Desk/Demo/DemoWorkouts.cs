@@ -36,6 +36,15 @@ internal static class DemoWorkouts
         ], new(ProgressionKind.Step, 2.5m), new("maximum-strength"))),
     ];
 
+    /// <summary>The mid-season break at home: three days a week between its first Wednesday and its last Sunday.</summary>
+    public static SetHomeProgramme Home(DemoCalendar calendar) => new(new HomeProgramme(new(calendar.Id("home", "break")), "Mid-season break", calendar.Day(25, DayOfWeek.Monday), 2,
+        new([Equipment.Band, Equipment.Box, Equipment.Track], new(2, 16, 2, MassUnit.Kilogram)),
+        [
+            new(DayOfWeek.Wednesday, Lower),
+            new(DayOfWeek.Friday, null, new HomeRun(6, 300, WorkUnit.Metres, new Percent(95), 90, 15), "On grass or a path, warm up for ten minutes"),
+            new(DayOfWeek.Sunday, Upper, new HomeRun(1, 1_500, WorkUnit.Seconds, new Percent(70))),
+        ]));
+
     /// <summary>What is done in a kind of session; null where nothing is written.</summary>
     public static WorkoutId? For(SessionKind kind) => kind switch { SessionKind.LowerStrength => Lower, SessionKind.UpperStrength => Upper, _ => null };
 

@@ -69,8 +69,7 @@ public sealed partial record WritingGym(SetGym? Edit, string? Wrong)
         WritingGym Steps(string what, Func<WeightSteps?, Gym> with)
         {
             if (what.Length == 0) return Made(with(null));
-            if (StepsForm().Match(what.ToLowerInvariant().Replace(',', '.')) is not { Success: true } match || Number(match.Groups["from"].Value) is not { } from || Number(match.Groups["to"].Value) is not { } to || Number(match.Groups["step"].Value) is not { } step) return Trouble();
-            return Made(with(new WeightSteps(from, to, step, match.Groups["unit"].Value switch { "lb" => MassUnit.Pound, "kg" => MassUnit.Kilogram, _ => setup.Locale.MassUnit })));
+            return StepsText.Read(what, setup.Locale.MassUnit) is { } steps ? Made(with(steps)) : Trouble();
         }
 
         WritingGym Perhaps(string what, Func<Weight?, Gym> with) => what.Length == 0 ? Made(with(null)) : WeightOf(what) is { } weight ? Made(with(weight)) : Trouble();
@@ -85,10 +84,6 @@ public sealed partial record WritingGym(SetGym? Edit, string? Wrong)
     /// <summary>"25x2 20 15 1.25", as it would be typed.</summary>
     public static string Plates(GymRack rack, LocaleSettings locale) =>
         string.Join(' ', rack.Plates.Select(plate => WorkWords.Number(plate.Mass, locale) + (plate.Pairs > 1 ? FormattableString.Invariant($"x{plate.Pairs}") : "")));
-
-    /// <summary>"2-30 by 2 kg", as it would be typed; empty for none.</summary>
-    public static string Steps(WeightSteps? steps, LocaleSettings locale) => steps is null ? ""
-        : $"{WorkWords.Number(steps.From, locale)}-{WorkWords.Number(steps.To, locale)} by {WorkWords.Number(steps.Step, locale)} {(steps.Unit == MassUnit.Pound ? "lb" : "kg")}";
 
     private static ValueList<RackPlate>? PlatesOf(string text)
     {
@@ -109,7 +104,4 @@ public sealed partial record WritingGym(SetGym? Edit, string? Wrong)
 
     [GeneratedRegex(@"^(?<mass>\d{1,3}(\.\d{1,3})?)(x(?<pairs>\d{1,2}))?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1_000)]
     private static partial Regex PlateForm();
-
-    [GeneratedRegex(@"^(?<from>\d{1,3}(\.\d{1,3})?) ?(-|–|to) ?(?<to>\d{1,3}(\.\d{1,3})?) ?(by|in|/) ?(?<step>\d{1,3}(\.\d{1,3})?) ?(?<unit>kg|lb)?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1_000)]
-    private static partial Regex StepsForm();
 }

@@ -5,6 +5,7 @@ using Seasonwright.Documents.Draw;
 using Seasonwright.Documents.HandOut.Calendars;
 using Seasonwright.Documents.HandOut.Cards;
 using Seasonwright.Documents.HandOut.HeadCoach;
+using Seasonwright.Documents.HandOut.Home;
 using Seasonwright.Documents.HandOut.Posters;
 using Seasonwright.Documents.HandOut.Workbooks;
 
@@ -48,6 +49,11 @@ public static class HandOuts
     public static HandOutFile CardWorkbook(IReadOnlyList<SquadCards> cards) => new(CardsName(cards, ".xlsx"), HandOutFile.Workbook, HandOut.Cards.CardWorkbook.Write(cards));
 
     private static string CardsName(IReadOnlyList<SquadCards> cards, string ending) => HandOutFile.NameOf(cards[0].Shared, $"cards-{cards[0].Session.Day.Iso()}{ending}");
+
+    /// <param name="home">At least one sheet.</param>
+    /// <param name="paper">Upright.</param>
+    public static HandOutFile Home(SquadHome home, PaperSize paper) => new(HandOutFile.NameOf(home.Shared, $"home-{home.Programme.FirstDay.Iso()}{OnLetter(paper)}.pdf"), HandOutFile.Pdf,
+        PdfPainter.File(HandOutTexts.Say("home.title", home.Shared.Name, home.Title), home.Shared.Edition.Day, HomePaper.Of(home, paper), Scheme.Light));
 
     public static HandOutFile Workbook(SharedSeason shared, bool notes = true) => new(
         HandOutFile.NameOf(shared, "workbook.xlsx"), HandOutFile.Workbook, YearWorkbook.Write(shared.Season, shared.Setup, shared.Edition, new WorkbookChoices(shared.KeyMatches, notes)));

@@ -638,6 +638,44 @@ namespace Seasonwright.Store.Migrations
                     b.ToTable("preferences", (string)null);
                 });
 
+            modelBuilder.Entity("Seasonwright.Store.People.RunTestRow", b =>
+                {
+                    b.Property<Guid>("Club")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("club_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("test_id");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("day");
+
+                    b.Property<int>("Metres")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("metres");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<long>("Recorded")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("recorded_utc");
+
+                    b.Property<int>("Seconds")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("seconds");
+
+                    b.HasKey("Club", "Id");
+
+                    b.HasIndex("Club", "Person");
+
+                    b.ToTable("run_tests", (string)null);
+                });
+
             modelBuilder.Entity("Seasonwright.Store.People.SquadPlace", b =>
                 {
                     b.Property<Guid>("Club")
@@ -818,6 +856,15 @@ namespace Seasonwright.Store.Migrations
             modelBuilder.Entity("Seasonwright.Store.People.Preference", b =>
                 {
                     b.HasOne("Seasonwright.Store.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Club", "Person")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Seasonwright.Store.People.RunTestRow", b =>
+                {
+                    b.HasOne("Seasonwright.Store.People.AthleteRow", null)
                         .WithMany()
                         .HasForeignKey("Club", "Person")
                         .OnDelete(DeleteBehavior.Cascade)

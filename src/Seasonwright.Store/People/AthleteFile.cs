@@ -9,6 +9,7 @@ namespace Seasonwright.Store.People;
 /// <param name="Absences">The earliest first.</param>
 /// <param name="Weighings">The earliest first.</param>
 /// <param name="Lifts">Tested sets, the earliest first.</param>
+/// <param name="Runs">Running tests, the earliest first.</param>
 /// <param name="Groups">In which groups of which seasons, the earliest first.</param>
 public sealed record AthleteFile(
-    Athlete Athlete, ImmutableArray<Membership> Memberships, ImmutableArray<AvailabilityReport> Reports, ImmutableArray<Absence> Absences, ImmutableArray<WeighIn> Weighings, ImmutableArray<LiftTest> Lifts, ImmutableArray<GroupPlace> Groups);
+    Athlete Athlete, ImmutableArray<Membership> Memberships, ImmutableArray<AvailabilityReport> Reports, ImmutableArray<Absence> Absences, ImmutableArray<WeighIn> Weighings, ImmutableArray<LiftTest> Lifts, ImmutableArray<RunTest> Runs, ImmutableArray<GroupPlace> Groups);

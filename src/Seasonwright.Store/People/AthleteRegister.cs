@@ -29,10 +29,11 @@ public sealed class AthleteRegister
         var absences = (await context.Absences.AsNoTracking().Where(row => row.Club == club && people.Contains(row.Person)).OrderBy(row => row.First).ThenBy(row => row.Id).ToListAsync(cancel)).ToLookup(row => row.Person, StringComparer.Ordinal);
         var masses = (await context.BodyMasses.AsNoTracking().Where(row => row.Club == club && people.Contains(row.Person)).OrderBy(row => row.Day).ThenBy(row => row.Recorded).ToListAsync(cancel)).ToLookup(row => row.Person, StringComparer.Ordinal);
         var lifts = (await context.LiftTests.AsNoTracking().Where(row => row.Club == club && people.Contains(row.Person)).OrderBy(row => row.Day).ThenBy(row => row.Recorded).ThenBy(row => row.Id).ToListAsync(cancel)).ToLookup(row => row.Person, StringComparer.Ordinal);
+        var runs = (await context.RunTests.AsNoTracking().Where(row => row.Club == club && people.Contains(row.Person)).OrderBy(row => row.Day).ThenBy(row => row.Recorded).ThenBy(row => row.Id).ToListAsync(cancel)).ToLookup(row => row.Person, StringComparer.Ordinal);
         var groups = (await context.Groups.AsNoTracking().Where(row => row.Club == club && people.Contains(row.Person)).OrderBy(row => row.From).ThenBy(row => row.Group).ToListAsync(cancel)).ToLookup(row => row.Person, StringComparer.Ordinal);
         // Who was erased between the questions has no membership.
         return athletes.Where(row => memberships[row.Person].Any()).Select(row => new AthleteFile(row.Value, [.. memberships[row.Person].Select(one => one.Value)], [.. reports[row.Person].Select(one => one.Value)],
-            [.. absences[row.Person].Select(one => one.Value)], [.. masses[row.Person].Select(one => one.Value)], [.. lifts[row.Person].Select(one => one.Value)], [.. groups[row.Person].Select(one => one.Value)])).ToImmutableArray();
+            [.. absences[row.Person].Select(one => one.Value)], [.. masses[row.Person].Select(one => one.Value)], [.. lifts[row.Person].Select(one => one.Value)], [.. runs[row.Person].Select(one => one.Value)], [.. groups[row.Person].Select(one => one.Value)])).ToImmutableArray();
     });
 
     /// <summary>Adds people to a team or changes them, each with all their memberships of that team, whole or not at all. Their memberships of other teams stay.</summary>
@@ -104,6 +105,10 @@ public sealed class AthleteRegister
     public Task<bool> AppendAsync(LiftTest test, CancellationToken cancel = default) => Append(test.Person,
         context => context.LiftTests.AnyAsync(row => row.Club == club && row.Id == test.Id, cancel), context => context.LiftTests.Add(LiftTestRow.Of(club, test)), cancel);
 
+    /// <inheritdoc cref="AppendAsync(AvailabilityReport, CancellationToken)"/>
+    public Task<bool> AppendAsync(RunTest test, CancellationToken cancel = default) => Append(test.Person,
+        context => context.RunTests.AnyAsync(row => row.Club == club && row.Id == test.Id, cancel), context => context.RunTests.Add(RunTestRow.Of(club, test)), cancel);
+
     /// <summary>Marks a report as confirmed by whoever made it. What it says stays.</summary>
     /// <returns>False where there is no such report of the person.</returns>
     public Task<bool> ConfirmAsync(PersonId person, Guid report, CancellationToken cancel = default) => database.Run(async context =>
@@ -116,6 +121,10 @@ public sealed class AthleteRegister
     /// <summary>Takes back a tested set that was told by mistake, also from the file.</summary>
     public Task EraseLiftAsync(PersonId person, Guid test, CancellationToken cancel = default) =>
         database.Run(context => context.LiftTests.Where(row => row.Club == club && row.Id == test && row.Person == person.Text).ExecuteDeleteAsync(cancel));
+
+    /// <summary>Takes back a running test that was told by mistake, also from the file.</summary>
+    public Task EraseRunAsync(PersonId person, Guid test, CancellationToken cancel = default) =>
+        database.Run(context => context.RunTests.Where(row => row.Club == club && row.Id == test && row.Person == person.Text).ExecuteDeleteAsync(cancel));
 
     /// <summary>Erases a person and everything told of them, also from the file.</summary>
     public Task EraseAsync(PersonId person, CancellationToken cancel = default) =>

@@ -22,6 +22,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
     public DbSet<AbsenceRow> Absences => Set<AbsenceRow>();
     public DbSet<BodyMassRow> BodyMasses => Set<BodyMassRow>();
     public DbSet<LiftTestRow> LiftTests => Set<LiftTestRow>();
+    public DbSet<RunTestRow> RunTests => Set<RunTestRow>();
     public DbSet<BoardMarkRow> BoardMarks => Set<BoardMarkRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
@@ -252,6 +253,19 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             table.Property(row => row.Received).HasColumnName("received_utc");
             table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
             table.HasOne<LogStream>().WithMany().HasForeignKey(row => new { row.Club, row.Season }).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<RunTestRow>(table =>
+        {
+            table.ToTable("run_tests").HasKey(row => new { row.Club, row.Id });
+            table.Ignore(row => row.Value);
+            table.Property(row => row.Club).HasColumnName("club_id");
+            table.Property(row => row.Id).HasColumnName("test_id").ValueGeneratedNever();
+            table.Property(row => row.Person).HasColumnName("person_id");
+            table.Property(row => row.Day).HasColumnName("day");
+            table.Property(row => row.Metres).HasColumnName("metres");
+            table.Property(row => row.Seconds).HasColumnName("seconds");
+            table.Property(row => row.Recorded).HasColumnName("recorded_utc");
+            table.HasOne<AthleteRow>().WithMany().HasForeignKey(row => new { row.Club, row.Person }).OnDelete(DeleteBehavior.Cascade);
         });
     }
 

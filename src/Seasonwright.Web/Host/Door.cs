@@ -8,6 +8,7 @@ using Seasonwright.Web.Boards;
 using Seasonwright.Web.Gestures;
 using Seasonwright.Web.Gym;
 using Seasonwright.Web.HandOut;
+using Seasonwright.Web.Home;
 using Seasonwright.Web.Look;
 using Seasonwright.Web.Propose;
 using Seasonwright.Web.Rooms;
@@ -104,6 +105,7 @@ public sealed class Door : IAsyncDisposable
         app.MapHandOut();
         app.MapCards();
         app.MapBoard();
+        app.MapHome();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(live =>
         {
             live.ContentSecurityFrameAncestorsPolicy = null;

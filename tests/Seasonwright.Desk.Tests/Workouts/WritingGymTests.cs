@@ -70,6 +70,6 @@ public sealed class WritingGymTests
     {
         var gym = Team.Gym;
         Assert.Null(WritingGym.Write(Team, "rack/0/plates", WritingGym.Plates(gym.Racks[0], Team.Locale)).Edit);
-        Assert.Null(WritingGym.Write(Team, "dumbbells", WritingGym.Steps(gym.Dumbbells, Team.Locale)).Edit);
+        Assert.Null(WritingGym.Write(Team, "dumbbells", StepsText.Of(gym.Dumbbells, Team.Locale)).Edit);
     }
 }

@@ -31,6 +31,8 @@ public sealed class AthleteTests : IDisposable
     private static readonly LiftTest Squat = new(new Guid("0198f300-0000-7000-8000-0000000000a6"), Ysolde.Id, new("back-squat"), Monday, new(225, MassUnit.Pound), 5, null, Seven);
     private static readonly LiftTest Fast = Squat with { Id = new Guid("0198f300-0000-7000-8000-0000000000a7"), Weight = new(60.5m), Repetitions = null, Velocity = 0.83m };
 
+    private static readonly RunTest Trial = new(new Guid("0198f300-0000-7000-8000-0000000000a8"), Ysolde.Id, Monday, 1_500, 372, Seven), Earlier = Trial with { Id = new Guid("0198f300-0000-7000-8000-0000000000a9"), Day = Monday.AddDays(-60), Metres = 1_410, Seconds = 360 };
+
     private static readonly GroupPlace Rookie = new(Ysolde.Id, new(Sample.Season.ToString()), new("rookies"), Monday, Monday.AddDays(60)), Back = Rookie with { Group = new("backs"), From = Monday.AddDays(7), To = null };
 
     private readonly TemporaryFolder place = new();
@@ -49,6 +51,7 @@ public sealed class AthleteTests : IDisposable
         Assert.Equal([Camp, School, Away], all[0].Absences);
         Assert.Equal([Weighed], all[0].Weighings);
         Assert.Equal([Squat, Fast], all[0].Lifts);
+        Assert.Equal([Earlier, Trial], all[0].Runs);
         Assert.Equal([Rookie, Back], all[0].Groups);
         Assert.Empty(all[1].Groups);
         Assert.Equal([Of(Maren, Sample.Team)], all[1].Memberships);
@@ -68,6 +71,9 @@ public sealed class AthleteTests : IDisposable
         Assert.True(await folder.Athletes.AppendAsync(Squat with { Weight = new(1) }));
         await folder.Athletes.EraseLiftAsync(Maren.Id, Squat.Id);
         await folder.Athletes.EraseLiftAsync(Ysolde.Id, Fast.Id);
+        Assert.True(await folder.Athletes.AppendAsync(Trial with { Metres = 3_000 }));
+        await folder.Athletes.EraseRunAsync(Maren.Id, Trial.Id);
+        await folder.Athletes.EraseRunAsync(Ysolde.Id, Earlier.Id);
         await folder.Athletes.EraseAbsenceAsync(Maren.Id, School.Id);
         await folder.Athletes.EraseAbsenceAsync(Ysolde.Id, Away.Id);
         var file = (await folder.Athletes.OfAsync(Sample.Team))[0];
@@ -75,6 +81,7 @@ public sealed class AthleteTests : IDisposable
         Assert.Equal([Camp, School], file.Absences);
         Assert.Equal([Weighed], file.Weighings);
         Assert.Equal([Squat], file.Lifts);
+        Assert.Equal([Trial], file.Runs);
     }
 
     [Fact]
@@ -120,6 +127,7 @@ public sealed class AthleteTests : IDisposable
         Assert.False(await folder.Athletes.AppendAsync(Camp));
         Assert.False(await folder.Athletes.AppendAsync(Weighed));
         Assert.False(await folder.Athletes.AppendAsync(Squat));
+        Assert.False(await folder.Athletes.AppendAsync(Trial));
         Assert.Empty(await folder.Athletes.OfAsync(Sample.Team));
         await Assert.ThrowsAsync<ArgumentException>(() => folder.Athletes.PutAsync(Sample.Team, [(Ysolde, [])]));
         await Assert.ThrowsAsync<ArgumentException>(() => folder.Athletes.PutAsync(Sample.Team, [(Ysolde, [Of(Maren, Sample.Team)])]));
@@ -220,6 +228,7 @@ public sealed class AthleteTests : IDisposable
         Assert.True(await folder.Athletes.AppendAsync(Weighed));
         Assert.True(await folder.Athletes.AppendAsync(Fast));
         Assert.True(await folder.Athletes.AppendAsync(Squat));
+        foreach (var test in new[] { Trial, Earlier }) Assert.True(await folder.Athletes.AppendAsync(test));
         Assert.True(await folder.Athletes.PutGroupsAsync(Ysolde.Id, Sample.Season, [Back, Rookie]));
         Assert.True(await folder.Boards.AppendAsync(Sample.Season, new("gym"), [(Guid.CreateVersion7(), Ysolde.Id, "{}")]));
     }
@@ -228,7 +237,7 @@ public sealed class AthleteTests : IDisposable
 
     private void AssertEmptyOf(string person)
     {
-        foreach (var table in new[] { "athletes", "memberships", "availability_reports", "absences", "body_masses", "group_places", "board_marks" })
+        foreach (var table in new[] { "athletes", "memberships", "availability_reports", "absences", "body_masses", "lift_tests", "run_tests", "group_places", "board_marks" })
             Assert.Equal("0", Sql.Ask(place.Database, $"SELECT COUNT(*) FROM {table} WHERE person_id = '{person}'")?.ToString());
     }
 }

@@ -52,5 +52,6 @@ public sealed record SquadCards(SharedSeason Shared, Session Session, string Tit
             WorkWords.Plates(line.Load, line.Exercise, locale), line.Exercise.Load == LoadedBy.Bar ? line.Load.Made?.PerSide ?? [] : [], PlainText.Clean(string.Join(" · ", how.OfType<string>())), line.Prescription.Sets, line.Instead);
     }
 
-    private static string Rest(WorkoutPart part, LocaleSettings locale) => Say(part.Kind == PartKind.Straight ? "work.rest" : "work.rest-round", part.Rest < 120 ? Say("work.seconds", part.Rest) : Say("work.minutes", WorkWords.Number(Math.Round(part.Rest / 60m, 1), locale)));
+    /// <summary>"rest 2.5 min", of a superset or circuit "90 s after a round".</summary>
+    internal static string Rest(WorkoutPart part, LocaleSettings locale) => Say(part.Kind == PartKind.Straight ? "work.rest" : "work.rest-round", part.Rest < 120 ? Say("work.seconds", part.Rest) : Say("work.minutes", WorkWords.Number(Math.Round(part.Rest / 60m, 1), locale)));
 }

@@ -1,0 +1,45 @@
+using Microsoft.Playwright;
+
+namespace Seasonwright.Browser.Tests.Gym;
+
+/// <summary>The demo's home programme, and one that is written: who gets what, and what cannot be.</summary>
+public sealed class HomePageTests(BrowserFixture browser)
+{
+    [Fact]
+    public async Task A_programme_is_written_refused_by_field_kept_and_seen_by_player()
+    {
+        await using var workspace = await WorkspaceHere.OpenAsync(demo: true);
+        await using var window = await browser.OpenAsync(workspace, "/gym", 390, dark: true);
+        var page = window.Page;
+        await page.GetByRole(AriaRole.Link, new() { Name = "Home programmes" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Mid-season break", Exact = true }).ClickAsync();
+        await page.SelectOptionAsync("select[name=player]", new SelectOptionValue { Label = "Ida Norlund" });
+        await page.ClickAsync("text=Show");
+        // 1,500 m in 339 s; 95 % of that speed is 4.2 m/s: 300 m in 71 s.
+        await Assertions.Expect(page.Locator(".home-preview")).ToContainTextAsync("6 x 300 m in 71 s");
+        await Assertions.Expect(page.Locator(".home-preview")).ToContainTextAsync("Free");
+        await window.AssertFitsAsync();
+        await window.AssertAccessibleAsync();
+
+        await page.ClickAsync("text=All home programmes >> nth=0");
+        await page.ClickAsync("text=New home programme");
+        await page.FillAsync("#f-weeks", "7");
+        await page.FillAsync("#f-run-Monday", "fast");
+        await page.FillAsync("#f-dumbbells", "heavy");
+        await page.ClickAsync("text=Keep the programme");
+        await Assertions.Expect(page.Locator("#f-weeks-wrong")).ToContainTextAsync("1 to 6 weeks");
+        await Assertions.Expect(page.Locator("#f-run-Monday-wrong")).ToContainTextAsync("is no run");
+        await Assertions.Expect(page.Locator("#f-dumbbells-wrong")).ToContainTextAsync("tells no weights");
+        await window.AssertAccessibleAsync();
+        await page.FillAsync("#f-name", "Easter");
+        await page.FillAsync("#f-weeks", "1");
+        await page.FillAsync("#f-run-Monday", "25min 70%");
+        await page.FillAsync("#f-dumbbells", "");
+        await page.ClickAsync("text=Keep the programme");
+        await Assertions.Expect(page.Locator(".recorded")).ToContainTextAsync("Kept");
+        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Easter");
+        await page.ClickAsync("text=Remove Easter");
+        await Assertions.Expect(page.Locator(".recorded")).ToContainTextAsync("removed");
+        Assert.Empty(window.Complaints);
+    }
+}
