@@ -60,7 +60,8 @@ internal static class DemoSquad
                 : [new(id, team, first, null, LeadingDays.None)];
             yield return new Player(athlete, memberships, Reports(calendar, id, family, by), Absences(calendar, id, family), [new(Named(calendar, "weighing", family), id, first, new(kilograms, BodyMassUnit.Kilogram), At(first, 8, 30))],
                 Lifts(calendar, id, family, kilograms, trained, age),
-                trained <= RookieYears ? [new(id, DemoBirth.Id, DemoRows.RookiesId(calendar), first, null)] : [], [DemoBirth.Id]) { Runs = Runs(calendar, id, family, kilograms, trained) };
+                trained <= RookieYears ? [new(id, DemoBirth.Id, DemoRows.RookiesId(calendar), first, null)] : [], [DemoBirth.Id])
+            { Runs = Runs(calendar, id, family, kilograms, trained) };
         }
     }
 

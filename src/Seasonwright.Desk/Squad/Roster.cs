@@ -16,7 +16,8 @@ public static class Roster
         var files = await workspace.Folder.Athletes.OfAsync(StreamIds.Of(team));
         var grouped = files.SelectMany(file => file.Groups).Select(place => place.Season).Distinct().ToValueList();
         return files.Select(file => new Player(file.Athlete,
-            file.Memberships.ToValueList(), file.Reports.ToValueList(), file.Absences.ToValueList(), file.Weighings.ToValueList(), file.Lifts.ToValueList(), file.Groups.ToValueList(), grouped) { Runs = file.Runs.ToValueList() }).ToValueList();
+            file.Memberships.ToValueList(), file.Reports.ToValueList(), file.Absences.ToValueList(), file.Weighings.ToValueList(), file.Lifts.ToValueList(), file.Groups.ToValueList(), grouped)
+        { Runs = file.Runs.ToValueList() }).ToValueList();
     }
 
     /// <summary>Somebody of a team; null where nobody of it has this id.</summary>

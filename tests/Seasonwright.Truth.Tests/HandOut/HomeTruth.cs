@@ -24,7 +24,7 @@ public class HomeTruth
         ];
         var season = edits.Aggregate(Season.Empty(new("s")), (now, edit) => now.With(Assert.IsType<Accepted>(Decider.Decide(now, edit)).Step));
         var player = new Player(new(new("ida"), "Norlund", "Ida", "4", [], new(2011, 3, 1), null), [new(new("ida"), new("team"), monday, null, LeadingDays.None)], [], [], [], [], [], [])
-            { Runs = [new(Guid.Empty, new("ida"), monday, 1_500, 375, default)] };
+        { Runs = [new(Guid.Empty, new("ida"), monday, 1_500, 375, default)] };
         var home = SquadHome.Of(new SharedSeason(season, Setup.Empty(new("team")), Edition.Draft(monday)), season.HomeProgrammes.Single(), [player], new Dictionary<PersonId, string>());
         var path = Path.Combine(Path.GetTempPath(), $"home-{Guid.NewGuid():N}.pdf");
         try
