@@ -16,18 +16,28 @@ public static class BoardText
 
     public static string Of(BoardMark mark) => JsonSerializer.Serialize(mark, WireOptions.Compact);
 
-    /// <exception cref="JsonException">The text is not a mark of this version.</exception>
-    public static BoardMark Read(string json) => JsonSerializer.Deserialize<BoardMark>(json, WireOptions.Compact) ?? throw new JsonException("The text is no mark.");
-
-    /// <summary>Reads a JSON array of marks, as boards send them.</summary>
-    /// <returns>Null where it is none.</returns>
-    public static IReadOnlyList<BoardMark>? TryReadList(string json)
+    /// <returns>Null where the text is not a mark of this version.</returns>
+    public static BoardMark? TryRead(string json)
     {
         try
         {
-            return JsonSerializer.Deserialize<List<BoardMark>>(json, WireOptions.Compact) is { } marks && !marks.Contains(null!) ? marks : null;
+            return JsonSerializer.Deserialize<BoardMark>(json, WireOptions.Compact);
         }
         catch (Exception trouble) when (trouble is JsonException or NotSupportedException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Reads a JSON array of marks, as boards send them, each for itself: null for what is none of this version.</summary>
+    /// <returns>Null where it is no array.</returns>
+    public static IReadOnlyList<BoardMark?>? TryReadList(string json)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<List<JsonElement>>(json, WireOptions.Compact)?.Select(mark => TryRead(mark.GetRawText())).ToList();
+        }
+        catch (JsonException)
         {
             return null;
         }

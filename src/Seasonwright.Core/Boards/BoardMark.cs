@@ -34,7 +34,8 @@ public sealed record CameMark(Guid Id, DateTimeOffset At, PersonId Person, Atten
 /// <param name="Weight">Lifted; null where none was told.</param>
 /// <param name="Amount">Repetitions, seconds or metres done; null where nothing was.</param>
 /// <param name="Left">Repetitions that were left, as the athlete says, 0 to <see cref="MostLeft"/>; null where nobody asked.</param>
-public sealed record SetMark(Guid Id, DateTimeOffset At, PersonId Person, WorkoutItemId Item, int Set, SetHow How, ExerciseId Exercise, Weight? Weight = null, int? Amount = null, int? Left = null) : BoardMark(Id, At)
+/// <param name="IsByHand">The coach chose the weight: the sets after it keep it. Null for no.</param>
+public sealed record SetMark(Guid Id, DateTimeOffset At, PersonId Person, WorkoutItemId Item, int Set, SetHow How, ExerciseId Exercise, Weight? Weight = null, int? Amount = null, int? Left = null, bool? IsByHand = null) : BoardMark(Id, At)
 {
     /// <summary>More are hard to tell.</summary>
     public const int MostLeft = 6;
@@ -69,10 +70,12 @@ public sealed record StandMark(Guid Id, DateTimeOffset At, PersonId Person, stri
 }
 
 /// <summary>How the room is shared.</summary>
-public sealed record WayMark(Guid Id, DateTimeOffset At, FloorWayKind Way) : BoardMark(Id, At);
+/// <param name="Turns">As they stood when it was taken, so that they stay whoever comes and goes; null for none.</param>
+public sealed record WayMark(Guid Id, DateTimeOffset At, FloorWayKind Way, ValueList<FloorTurn>? Turns = null) : BoardMark(Id, At);
 
-/// <summary>The session begins now, or did not yet.</summary>
-public sealed record StartMark(Guid Id, DateTimeOffset At, bool IsRunning) : BoardMark(Id, At);
+/// <summary>The clock of the session runs, or does not.</summary>
+/// <param name="Since">From when, by the clock of the board; null for from the tap on.</param>
+public sealed record StartMark(Guid Id, DateTimeOffset At, bool IsRunning, DateTimeOffset? Since = null) : BoardMark(Id, At);
 
 /// <summary>What the board knows of somebody's coming.</summary>
 public enum Attendance

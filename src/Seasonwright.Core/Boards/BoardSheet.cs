@@ -99,8 +99,8 @@ public sealed record BoardSheet(Session Session, WorkoutWeek Workout, Gym Gym, V
                 return [.. Enumerable.Range(0, SetMark.MostLeft + 1).Select(left =>
                 {
                     var share = DayShare.OfReserve(lifted, line.Prescription.Amount, left, most) ?? 1;
-                    // The young do not lift more because a day is good.
-                    var today = work.IsMinor ? Math.Min(1, share) : share;
+                    // The young, and who is modified, do not lift more because a day is good.
+                    var today = work.IsMinor || work.IsModified ? Math.Min(1, share) : share;
                     return Place(ladder, GivenLoad.Of(line.Prescription, line.Exercise, most, body, loads, today).Made) ?? at;
                 })];
             }

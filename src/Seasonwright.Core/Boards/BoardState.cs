@@ -31,7 +31,7 @@ public sealed record BoardState(
             Last<RackMark, string>(mark => mark.Rack).Where(mark => mark.IsOut).Select(mark => mark.Rack).ToImmutableHashSet(StringComparer.Ordinal),
             Last<StandMark, PersonId>(mark => mark.Person).ToImmutableDictionary(mark => mark.Person),
             last.OfType<WayMark>().LastOrDefault()?.Way,
-            last.OfType<StartMark>().LastOrDefault() is { IsRunning: true } start ? start.At : null);
+            last.OfType<StartMark>().LastOrDefault() is { IsRunning: true } start ? start.Since ?? start.At : null);
 
         IEnumerable<TMark> Last<TMark, TKey>(Func<TMark, TKey> about) => last.OfType<TMark>().GroupBy(about).Select(same => same.Last());
     }

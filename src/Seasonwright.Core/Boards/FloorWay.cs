@@ -54,7 +54,7 @@ public sealed record FloorWay(FloorWayKind Kind, string Sentence, int Minutes, V
         public IEnumerable<FloorWay> Ways()
         {
             var minutes = Minutes(lifters.Count);
-            yield return new(FloorWayKind.Together, Sentences.Say("floor.together", lifters.Count, racks.Count, Fullest(lifters.Count), minutes, sheet.Session.Minutes.Value), minutes, Spread(lifters, null), [], []);
+            yield return new(FloorWayKind.Together, Sentences.Say("floor.together", lifters.Count, racks.Count, Fullest(lifters.Count), Told(minutes)), minutes, Spread(lifters, null), [], []);
             if (!needs.Any(need => need.IsShort && need.What == Equipment.Rack) || racks.Count == 0) yield break;
             if (Split() is { } split) yield return split;
             if (OtherBars() is { } other) yield return other;
@@ -132,7 +132,7 @@ public sealed record FloorWay(FloorWayKind Kind, string Sentence, int Minutes, V
 
         private static int Whole(int seconds) => (seconds + 59) / 60;
 
-        private string Told(int minutes) => Sentences.Say("floor.minutes", minutes, sheet.Session.Minutes.Value);
+        private string Told(int minutes) => minutes > sheet.Session.Minutes.Value ? Sentences.Say("floor.minutes-over", minutes, sheet.Session.Minutes.Value) : Sentences.Say("floor.minutes", minutes, sheet.Session.Minutes.Value);
 
         /// <summary>"A, C".</summary>
         private string Letters(List<WrittenPart> parts) => string.Join(", ", sheet.Items.Where(item => parts.Contains(item.Part)).Select(item => item.Place[..1]).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));

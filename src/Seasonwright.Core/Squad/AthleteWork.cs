@@ -52,7 +52,8 @@ public sealed record AthleteWork(PersonId Person, FitKind Fit, Minutes? MostMinu
             var prescription = isMinor ? ForMinor(line.Prescription, made => Load(made).Target) : line.Prescription;
             return line with { Prescription = prescription, Load = Load(prescription) };
 
-            GivenLoad Load(Prescription made) => GivenLoad.Of(made, line.Exercise, maximum, body, isMinor ? loads.NeverAbove : loads);
+            GivenLoad Load(Prescription made) => GivenLoad.Of(made, line.Exercise, maximum, body, isMinor ? loads.NeverAbove : loads,
+                atVelocity: made.Effort is { Kind: EffortKind.Velocity, Amount: { } velocity } ? player.ProfileOn(session.Day, line.Exercise.Id)?.LoadAt(velocity) : null);
         }
     }
 
@@ -92,7 +93,7 @@ public sealed record AthleteWork(PersonId Person, FitKind Fit, Minutes? MostMinu
         {
             { Kind: EffortKind.Reserve, Amount: { } left } when left < reserve => written with { Effort = Effort.Reserve(reserve) },
             { Kind: EffortKind.OfMax, Amount: { } percent } when percent > most.Effort.Amount => most,
-            { Kind: EffortKind.Fixed or EffortKind.OfBodyMass } when target(written)?.Kilograms > target(most)?.Kilograms => most,
+            { Kind: EffortKind.Fixed or EffortKind.OfBodyMass or EffortKind.Velocity } when target(written)?.Kilograms > target(most)?.Kilograms => most,
             _ => written,
         };
     }

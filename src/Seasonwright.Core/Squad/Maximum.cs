@@ -67,9 +67,8 @@ public sealed record Maximum(ExerciseId Exercise, Weight Weight, MaximumFrom Fro
 
     private static Maximum? ByVelocity(DateOnly day, IReadOnlyList<LiftTest> tests, Exercise exercise, Lift lift)
     {
-        if ((lift.Threshold ?? UsualThreshold(exercise)) is not { } threshold || tests.FirstOrDefault(test => test.Velocity is > 0)?.Weight.Unit is not { } unit) return null;
-        var points = tests.Where(test => test.Velocity is > 0).Select(test => new VelocityPoint((double)test.Weight.In(unit), (double)test.Velocity!.Value));
-        if (VelocityProfile.Of(points).Profile?.OneRepMax((double)threshold).Estimate is not { } estimate || Tenth((decimal)estimate.Load, unit) is not { } weight) return null;
+        if ((lift.Threshold ?? UsualThreshold(exercise)) is not { } threshold || LiftProfile.OfDay(day, tests) is not { Unit: var unit } profile) return null;
+        if (profile.Profile.OneRepMax((double)threshold).Estimate is not { } estimate || Tenth((decimal)estimate.Load, unit) is not { } weight) return null;
         return new(exercise.Id, weight, MaximumFrom.Velocity, day, estimate.Interval is { } low ? Tenth((decimal)low.Low, unit) : null, estimate.Interval is { } high ? Tenth((decimal)high.High, unit) : null);
     }
 

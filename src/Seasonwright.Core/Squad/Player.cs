@@ -27,6 +27,9 @@ public sealed record Player(
     /// <summary>The most the person can lift once, as known on a day; null where nothing is known.</summary>
     public Maximum? MaximumOn(DateOnly day, Setups.Exercise exercise, Setups.Setup setup) => Maximum.On(day, Lifts, exercise, setup);
 
+    /// <summary>The newest load-velocity profile of a lift on a day; null where there is none.</summary>
+    public LiftProfile? ProfileOn(DateOnly day, ExerciseId exercise) => LiftProfile.On(day, Lifts, exercise);
+
     /// <summary>Kilograms on a day; null where the person was not weighed until then.</summary>
     public decimal? BodyMassOn(DateOnly day) => WeighIn.LastOn(Weighings, day)?.Mass.Kilograms;
 

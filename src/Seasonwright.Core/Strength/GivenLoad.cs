@@ -17,13 +17,15 @@ public sealed record GivenLoad(Weight? Target, MadeWeight? Made, Intensity? Shar
     /// <param name="maximum">Of the exercise; null where none is known.</param>
     /// <param name="bodyMass">Kilograms; null where it is not known.</param>
     /// <param name="today">Share of the maximum that the day has, 1 for all of it: see <see cref="DayShare"/>.</param>
-    public static GivenLoad Of(Prescription prescription, Exercise exercise, Weight? maximum, decimal? bodyMass, RackLoads loads, decimal today = 1)
+    /// <param name="atVelocity">The load that has the velocity of the prescription, by the person's own profile; null where none reaches there.</param>
+    public static GivenLoad Of(Prescription prescription, Exercise exercise, Weight? maximum, decimal? bodyMass, RackLoads loads, decimal today = 1, Weight? atVelocity = null)
     {
         var share = WorkoutSum.ShareOf(prescription, exercise);
         var effort = prescription.Effort;
         var target = effort.Kind switch
         {
             EffortKind.Fixed => effort.Weight,
+            EffortKind.Velocity => atVelocity,
             EffortKind.OfBodyMass when bodyMass is { } mass && effort.Amount is { } percent => Possible(mass * percent / 100, MassUnit.Kilogram),
             EffortKind.OfMax or EffortKind.Reserve when share is { } known && maximum is { } most => OfMaximum(known, most, exercise, bodyMass, today),
             _ => null,

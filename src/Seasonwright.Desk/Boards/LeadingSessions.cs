@@ -1,6 +1,8 @@
+using System.Globalization;
 using Seasonwright.Core;
 using Seasonwright.Core.Boards;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Desk.Rooms;
 using Seasonwright.Desk.Seasons;
 using Seasonwright.Desk.Squad;
 using Seasonwright.Store;
@@ -18,28 +20,39 @@ public static class LeadingSessions
     /// <returns>Null where there is no such session, or nothing is written for it.</returns>
     public static async Task<LedSession?> BoardAsync(this Workspace workspace, OpenSeason open, SessionId id, CancellationToken cancel = default)
     {
-        var (season, setup) = (open.Season, open.Setup);
+        var season = open.Season;
         if (season.Session(id) is not { } session) return null;
+        var setup = (await workspace.ClubAsync(cancel)).SetupFor(open.Setup, session);
         var players = (await workspace.RosterAsync(setup.Id)).Where(player => player.WhereOn(setup.Id, session.Day) == Core.Squad.Whereabouts.WithTeam)
             .OrderBy(player => player.Athlete.Shirt).ThenBy(player => player.Athlete.Family, StringComparer.OrdinalIgnoreCase).ToList();
         if (BoardSheet.Of(season, setup, session, players) is not { } sheet) return null;
         var marks = await workspace.Folder.Boards.OfAsync(open.Stream.Id, id, cancel);
-        return new(sheet, BoardState.Of(marks.Select(BoardText.Read)), $"[{string.Join(',', marks)}]");
+        return new(sheet, BoardState.Of(marks.Select(BoardText.TryRead).OfType<BoardMark>()), $"[{string.Join(',', marks)}]");
+    }
+
+    /// <summary>Two answers with the same stamp say the same: the season, the team, what is told of people and what was tapped are as they were.</summary>
+    public static async Task<string> BoardStampAsync(this Workspace workspace, OpenSeason open, SessionId id, CancellationToken cancel = default)
+    {
+        var marks = await workspace.Folder.Boards.CountAsync(open.Stream.Id, id, cancel);
+        var told = await workspace.Folder.Athletes.ToldAsync(cancel);
+        return string.Create(CultureInfo.InvariantCulture, $"{open.Stream.State.Number}.{open.TeamStream.State.Number}.{told}.{marks}");
     }
 
     /// <summary>Keeps what was tapped; what is sent twice is kept once. What cannot be is let go and told: it must not keep the rest from being kept.</summary>
     /// <param name="json">A JSON array of marks.</param>
     public static async Task<KeptMarks> KeepMarksAsync(this Workspace workspace, OpenSeason open, SessionId id, string json, CancellationToken cancel = default)
     {
-        if (BoardText.TryReadList(json) is not { Count: <= MostMarks } marks) return new(false, Sentences.Say("refused.marks-unreadable"));
+        if (BoardText.TryReadList(json) is not { Count: <= MostMarks } all) return new(false, Sentences.Say("refused.marks-unreadable"));
+        var marks = all.OfType<BoardMark>().ToList();
+        var trouble = all.Contains(null) ? Sentences.Say("refused.mark-unread") : marks.SelectMany(mark => mark.Wrong).FirstOrDefault()?.Sentence;
         try
         {
             var isKept = await workspace.Folder.Boards.AppendAsync(open.Stream.Id, id, [.. marks.Where(mark => !mark.Wrong.Any()).Select(mark => (mark.Id, mark.About, BoardText.Of(mark)))], cancel);
-            return isKept ? new(true, marks.SelectMany(mark => mark.Wrong).FirstOrDefault()?.Sentence) : new(false, Sentences.Say("refused.marks-no-season"));
+            return isKept ? new(true, trouble) : new(false, Sentences.Say("refused.marks-no-season"));
         }
-        catch (StoreTrouble trouble)
+        catch (StoreTrouble cannot)
         {
-            return new(false, trouble.Message);
+            return new(false, cannot.Message);
         }
     }
 }

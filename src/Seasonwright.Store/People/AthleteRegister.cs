@@ -109,6 +109,16 @@ public sealed class AthleteRegister
     public Task<bool> AppendAsync(RunTest test, CancellationToken cancel = default) => Append(test.Person,
         context => context.RunTests.AnyAsync(row => row.Club == club && row.Id == test.Id, cancel), context => context.RunTests.Add(RunTestRow.Of(club, test)), cancel);
 
+    /// <summary>A text that changes when something is told of people or taken back; what is only corrected in its place, a name, leaves it as it is.</summary>
+    public Task<string> ToldAsync(CancellationToken cancel = default) => database.Run(async context => string.Join('-',
+        await context.Memberships.CountAsync(row => row.Club == club, cancel),
+        await context.Groups.CountAsync(row => row.Club == club, cancel),
+        await context.Absences.CountAsync(row => row.Club == club, cancel),
+        await context.Availabilities.CountAsync(row => row.Club == club, cancel),
+        await context.BodyMasses.CountAsync(row => row.Club == club, cancel),
+        await context.LiftTests.CountAsync(row => row.Club == club, cancel),
+        await context.RunTests.CountAsync(row => row.Club == club, cancel)));
+
     /// <summary>Marks a report as confirmed by whoever made it. What it says stays.</summary>
     /// <returns>False where there is no such report of the person.</returns>
     public Task<bool> ConfirmAsync(PersonId person, Guid report, CancellationToken cancel = default) => database.Run(async context =>

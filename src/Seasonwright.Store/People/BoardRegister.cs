@@ -20,6 +20,10 @@ public sealed class BoardRegister
         (await context.BoardMarks.AsNoTracking().Where(row => row.Club == club && row.Season == season && row.Session == session.Text).OrderBy(row => row.Received).ThenBy(row => row.Id).Select(row => row.Mark).ToListAsync(cancel))
             .ToImmutableArray());
 
+    /// <summary>How many marks a session has.</summary>
+    public Task<int> CountAsync(StreamId season, SessionId session, CancellationToken cancel = default) => database.Run(context =>
+        context.BoardMarks.CountAsync(row => row.Club == club && row.Season == season && row.Session == session.Text, cancel));
+
     /// <summary>Keeps marks, all or none; those whose id is there already change nothing. Marks about people who are not in the file any more are let go.</summary>
     /// <returns>False, with nothing written, where the season is not there.</returns>
     public Task<bool> AppendAsync(StreamId season, SessionId session, IReadOnlyCollection<(Guid Id, PersonId? About, string Mark)> marks, CancellationToken cancel = default) => database.Run(async context =>

@@ -19,23 +19,27 @@ internal static class BoardEndpoints
         {
             if (await OpenAsync(workspace, season, session) is not var (open, id) || await workspace.BoardAsync(open, id, cancel) is not { } led) return Results.NotFound();
             var sheet = JsonSerializer.SerializeToNode(BoardScript.Of(open.Season, open.Setup, led), Json)!;
-            return Told(sheet, led);
+            return Told(sheet, led, await workspace.BoardStampAsync(open, id, cancel));
         });
+        // Keeps what was tapped, and answers what holds: nothing more where the board knows it already.
         // Another site's page can neither set this content type nor our Origin, so no token is needed.
-        app.MapPost("/board/{season}/{session}/marks", async (string season, string session, JsonElement marks, Workspace workspace, CancellationToken cancel) =>
+        app.MapPost("/board/{season}/{session}/marks", async (string season, string session, string? knows, JsonElement marks, Workspace workspace, CancellationToken cancel) =>
         {
             if (await OpenAsync(workspace, season, session) is not var (open, id)) return Trouble(Words.Say("gesture.season-gone"), StatusCodes.Status404NotFound);
             var kept = await workspace.KeepMarksAsync(open, id, marks.GetRawText(), cancel);
             if (!kept.AreKept) return Trouble(kept.Trouble!, StatusCodes.Status503ServiceUnavailable);
+            var stamp = await workspace.BoardStampAsync(open, id, cancel);
+            if (stamp == knows && kept.Trouble is null) return Results.Json(new { stamp }, Json);
             if (await workspace.BoardAsync(open, id, cancel) is not { } led) return Trouble(Words.Say("board.nothing-written"), StatusCodes.Status404NotFound);
-            return Told(new JsonObject { ["trouble"] = kept.Trouble }, led);
+            return Told(new JsonObject { ["trouble"] = kept.Trouble }, led, stamp);
         }).DisableAntiforgery();
     }
 
     private static IResult Trouble(string trouble, int status) => Results.Json(new { trouble }, Json, statusCode: status);
 
-    private static IResult Told(JsonNode sheet, LedSession led)
+    private static IResult Told(JsonNode sheet, LedSession led, string stamp)
     {
+        sheet["stamp"] = stamp;
         sheet["marks"] = JsonNode.Parse(led.MarksJson);
         sheet["floor"] = JsonSerializer.SerializeToNode(ScriptFloor.Of(led), Json);
         return Results.Text(sheet.ToJsonString(Json), "application/json");

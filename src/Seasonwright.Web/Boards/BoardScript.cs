@@ -36,7 +36,7 @@ internal sealed record BoardScript(
     private static ScriptAthlete Of(BoardAthlete one, string called, LocaleSettings locale)
     {
         var own = one.Work.Lines.Select(line => (line.Item.Id, line.Exercise.Id)).ToHashSet();
-        return new(one.Athlete.Id.Text, one.Athlete.Number ?? "", one.Athlete.Name, called, one.Work.IsLifting ? "lifts" : one.Work.AsksFirst ? "asks" : "none", one.Work.IsModified, one.Work.IsMinor,
+        return new(one.Athlete.Id.Text, one.Athlete.Number ?? "", one.Athlete.Name, called, one.Work.IsLifting ? "lifts" : one.Work.AsksFirst ? "asks" : "none", one.Work.IsModified, one.Work.IsMinor, one.Work.MostMinutes?.Value,
             [.. one.Groups.Select(group => group.Text)], [.. one.Lines.Select(line => Of(line, own.Contains((line.Line.Item.Id, line.Line.Exercise.Id)), locale))]);
     }
 
@@ -44,6 +44,7 @@ internal sealed record BoardScript(
     {
         var (line, exercise, written) = (board.Line, board.Line.Exercise, board.Line.Prescription);
         return new(line.Item.Id.Text, exercise.Id.Text, exercise.Name, isOwn, written.Sets, written.Amount, Unit(written.Unit), written.Unit == WorkUnit.Metres ? 5 : written.Unit == WorkUnit.Seconds ? 5 : 1, WorkWords.Amount(written, exercise),
+            string.Join(", ", new[] { written.Tempo?.ToString(), written.Effort.Kind == EffortKind.Velocity && line.Load.Made is not null ? WorkWords.Of(written.Effort, locale) : null }.OfType<string>()),
             exercise.Load switch { LoadedBy.TwoDumbbells => Words.Say("board.two"), LoadedBy.OnTheBody => "+", _ => "" },
             WorkWords.Of(line.Load with { Made = null, Target = null }, exercise, written, locale), board.Loads);
     }
@@ -67,15 +68,17 @@ internal sealed record ScriptRack(string Name, string Words, bool Broken, ValueL
 
 internal sealed record ScriptGroup(string Id, string Name);
 
-internal sealed record ScriptAthlete(string Id, string Number, string Name, string Short, string Fit, bool Modified, bool Minor, ValueList<string> Groups, ValueList<ScriptLine> Lines);
+/// <param name="MostMinutes">Of the session; null for all of it.</param>
+internal sealed record ScriptAthlete(string Id, string Number, string Name, string Short, string Fit, bool Modified, bool Minor, int? MostMinutes, ValueList<string> Groups, ValueList<ScriptLine> Lines);
 
 /// <param name="Own">As it is written, or what a restriction makes of it; else a swap.</param>
 /// <param name="Count">Of a set.</param>
 /// <param name="Step">By which a tap changes it.</param>
 /// <param name="Amount">It in words.</param>
+/// <param name="How">Tempo, velocity; empty for none.</param>
 /// <param name="Before">Words in front of the weight.</param>
 /// <param name="Effort">How hard it should be, where no weight is known.</param>
-internal sealed record ScriptLine(string Item, string Exercise, string Name, bool Own, int Sets, int Count, string Unit, int Step, string Amount, string Before, string Effort, ValueList<LineLoad> Loads);
+internal sealed record ScriptLine(string Item, string Exercise, string Name, bool Own, int Sets, int Count, string Unit, int Step, string Amount, string How, string Before, string Effort, ValueList<LineLoad> Loads);
 
 /// <summary>How the room comes out, in words, and the ways of sharing it.</summary>
 internal sealed record ScriptFloor(ValueList<ScriptNeed> Says, ValueList<ScriptWay> Ways)

@@ -11,7 +11,7 @@ export const keyOf = mark => ({
   stand: () => `stand ${mark.person}`,
   way: () => 'way',
   start: () => 'start',
-})[mark.mark]();
+})[mark.mark]?.() ?? `unknown ${mark.mark}`;
 
 /** A mark that says nothing of what this one is about. */
 export const nothingOf = mark => ({
@@ -23,6 +23,16 @@ export const nothingOf = mark => ({
   way: () => ({ mark: 'way', way: 'together' }),
   start: () => ({ mark: 'start', isRunning: false }),
 })[mark.mark]();
+
+const amountOf = weight => parseFloat(weight), unitOf = weight => weight.split(' ')[1];
+
+/** The place of a weight on a ladder; of one that cannot be made there the next lighter one. Null where the ladder has none of its unit as light. */
+export function rungOf(ladder, weight) {
+  const at = ladder.findIndex(rung => rung.v === weight);
+  if (at >= 0) return at;
+  const lighter = ladder.findLastIndex(rung => unitOf(rung.v) === unitOf(weight) && amountOf(rung.v) <= amountOf(weight));
+  return lighter < 0 ? null : lighter;
+}
 
 /** The marks that hold, by what they are about. */
 export function held(marks) {
@@ -44,7 +54,7 @@ export class BoardState {
 
   came(person) { return this.held.get(`came ${person}`)?.how ?? 'expected'; }
   isOut(rack) { return this.held.get(`rack ${rack.name}`)?.isOut ?? rack.broken; }
-  get started() { const start = this.held.get('start'); return start?.isRunning ? Date.parse(start.at) : null; }
+  get started() { const start = this.held.get('start'); return start?.isRunning ? Date.parse(start.since ?? start.at) : null; }
   get way() { return this.held.get('way')?.way ?? null; }
   stand(person) { return this.held.get(`stand ${person}`) ?? null; }
 
@@ -68,7 +78,8 @@ export class BoardState {
     return [...first.filter(letter => letters.includes(letter)), ...letters.filter(letter => !first.includes(letter))];
   }
 
-  get turns() { return this.sheet.floor.ways.find(way => way.kind === this.way)?.turns ?? []; }
+  /** As they stood when the way was taken. */
+  get turns() { return this.held.get('way')?.turns ?? []; }
 
   /** Every set of somebody in the order in which it is done: the exercises of a round in turn. */
   sets(athlete) {
@@ -96,23 +107,17 @@ export class BoardState {
     const { line, set } = slot, load = this.load(athlete, line);
     if (!load) return null;
     const ladder = this.sheet.ladders[load.ladder];
-    const rungOf = weight => { const at = ladder.findIndex(rung => rung.v === weight); return at < 0 ? null : at; };
-    if (slot.mark?.weight && slot.mark.exercise === line.exercise) return { ladder, at: rungOf(slot.mark.weight) ?? load.at };
-    // A weight that was set by hand holds for the sets after it; else what the first set left adjusts the rest.
+    if (slot.mark?.weight && slot.mark.exercise === line.exercise) return { ladder, at: rungOf(ladder, slot.mark.weight) ?? load.at };
+    // A weight that was chosen by hand holds for the sets after it; else what the first set left adjusts the rest.
     for (let before = set - 1; before >= 1; before--) {
       const mark = this.#mark(athlete.id, line.item, before);
-      if (mark?.how === 'otherwise' && mark.weight && mark.exercise === line.exercise && rungOf(mark.weight) != null && this.isByHand(athlete, line, before, mark)) return { ladder, at: rungOf(mark.weight), byHand: true };
+      if (mark?.isByHand && mark.weight && mark.exercise === line.exercise) return { ladder, at: rungOf(ladder, mark.weight) ?? load.at, byHand: true };
     }
     const first = set > 1 ? this.#mark(athlete.id, line.item, 1) : null;
     const left = first && first.exercise === line.exercise ? first.left : null;
-    if (left != null && load.byLeft.length && load.at != null) return { ladder, at: load.byLeft[Math.min(left, load.byLeft.length - 1)], adjusted: load.byLeft[Math.min(left, load.byLeft.length - 1)] - load.at };
-    return { ladder, at: load.at };
-  }
-
-  /** Whether a weight differs from what stood for the set. */
-  isByHand(athlete, line, set, mark) {
-    const load = this.load(athlete, line);
-    return load.at == null || this.sheet.ladders[load.ladder][load.at].v !== mark.weight;
+    if (left == null || !load.byLeft.length || load.at == null) return { ladder, at: load.at };
+    const at = load.byLeft[Math.min(left, load.byLeft.length - 1)];
+    return { ladder, at, adjusted: at - load.at };
   }
 
   load(athlete, line) {
@@ -126,17 +131,23 @@ export class BoardState {
     return place?.at != null ? `${slot.line.before}${place.ladder[place.at].w}` : slot.line.effort;
   }
 
-  /** Whether somebody is not at the racks for now: the half that does the rest first, the wave that has not begun. */
+  /** Whether somebody is in the half that does the rest first. */
   isElsewhere(athlete) {
-    const half = this.stand(athlete.id)?.half, now = this.now(athlete);
-    if (!half || !now) return false;
-    if (this.way === 'split') return !this.sheet.parts.find(part => part.items.includes(now.line.item)).items.some(id => this.items.get(id).atRack);
-    if (this.way !== 'waves') return false;
-    const turn = this.turns.find(one => one.half === half);
-    return turn && turn.from > (this.started ? (Date.now() - this.started) / 60000 : 0);
+    const now = this.now(athlete);
+    return this.way === 'split' && Boolean(this.stand(athlete.id)?.half && now) && !this.sheet.parts.find(part => part.items.includes(now.line.item)).items.some(id => this.items.get(id).atRack);
   }
+
+  /** Whether somebody is in a wave that has not begun. */
+  waits(athlete) {
+    const turn = this.way === 'waves' ? this.turns.find(one => one.half === this.stand(athlete.id)?.half) : null;
+    return Boolean(turn && turn.from > this.gone);
+  }
+
+  /** Minutes since the session began; 0 before. */
+  get gone() { return this.started ? (Date.now() - this.started) / 60000 : 0; }
 
   now(athlete) { return this.sets(athlete).find(slot => !slot.mark) ?? null; }
   next(athlete) { return this.sets(athlete).filter(slot => !slot.mark)[1] ?? null; }
-  isIn(athlete) { return ['here', 'modified', 'expected'].includes(this.came(athlete.id)); }
+  /** Whether a tap for several tells of somebody too: not of who is late, away, modified, waits for a wave, or has fewer minutes. */
+  isTold(athlete) { return ['here', 'expected'].includes(this.came(athlete.id)) && athlete.mostMinutes == null && !this.waits(athlete); }
 }

@@ -48,11 +48,14 @@ public class BoardSheetTests
     public void The_first_set_adjusts_the_rest(int left, string weight) => Assert.Equal(weight, After(Strong, left));
 
     [Fact]
-    public void The_young_do_not_lift_more_because_a_day_is_good()
+    public void The_young_and_who_is_modified_do_not_lift_more_because_a_day_is_good()
     {
-        var written = After(Minor, null);
-        Assert.Equal(written, After(Minor, SetMark.MostLeft));
-        Assert.True(decimal.Parse(After(Minor, 0), System.Globalization.CultureInfo.InvariantCulture) < decimal.Parse(written, System.Globalization.CultureInfo.InvariantCulture));
+        foreach (var player in new[] { Minor, Strong.Reported(Availability.Modified(new([], new Minutes(30))), Monday) })
+        {
+            var written = After(player, null);
+            Assert.Equal(written, After(player, SetMark.MostLeft));
+            Assert.True(decimal.Parse(After(player, 0), System.Globalization.CultureInfo.InvariantCulture) < decimal.Parse(written, System.Globalization.CultureInfo.InvariantCulture));
+        }
     }
 
     [Fact]

@@ -51,6 +51,8 @@ public class BoardStateLaws
         Assert.Empty(State(done, done with { Id = Id(2), At = At(2), How = SetHow.Open }).Sets);
         Assert.Empty(State(new SwapMark(Id(1), At(1), who, item, new("box-squat")), new SwapMark(Id(2), At(2), who, item, null)).Swaps);
         Assert.Null(State(new StartMark(Id(1), At(1), true), new StartMark(Id(2), At(2), false)).Started);
+        // A clock that was stopped by mistake goes on from where it began.
+        Assert.Equal(At(1), State(new StartMark(Id(1), At(1), true), new StartMark(Id(2), At(9), false), new StartMark(Id(3), At(10), true, At(1))).Started);
     }
 
     [Theory]

@@ -200,4 +200,33 @@ public class AthleteWorkTests
 
     [Fact]
     public void Nothing_written_is_nothing_to_do() => Assert.Empty(AthleteWork.Of(Season(Everything), Setup(FullGym), AtNine with { Workout = null }, [Strong], RackLoads.Of(FullGym)));
+    /// <summary>Of 60 kg at 0.9 m/s and 100 kg at 0.5 m/s: a hundredth less for each kilogram, by hand.</summary>
+    [Theory]
+    [InlineData("0.7", "80")]
+    [InlineData("0.9", "60")]
+    [InlineData("0.55", "95")]
+    [InlineData("0.45", "")]
+    [InlineData("0.95", "")]
+    public void A_velocity_becomes_kilograms_by_the_own_profile_within_what_was_measured(string velocity, string weight)
+    {
+        var asked = decimal.Parse(velocity, System.Globalization.CultureInfo.InvariantCulture);
+        var season = Season(new Workout(All, "Fast", [Straight(Item("back-squat", 4, 3, new Effort(EffortKind.Velocity, asked, stopLoss: new(20))))], Progression.None));
+        var profiled = Strong with { Lifts = [Set(60, 0.9m), Set(100, 0.5m)] };
+        Assert.Equal(weight, Plain(Line(Of(profiled, season: season), "back-squat").Load.Made));
+        // Who was never measured gets the velocity alone.
+        Assert.Null(Line(Of(Strong, season: season), "back-squat").Load.Made);
+
+        static LiftTest Set(decimal load, decimal velocity) => new(new((int)load, 0, 0, new byte[8]), Strong.Id, new("back-squat"), Monday.AddDays(-7), new Weight(load), null, velocity, default);
+    }
+
+    /// <summary>120 kg would be lifted once by the trials' 0.3 m/s; for who is under 18 three repetitions are done with what six or more are possible with: textbook, 85 %, 102 kg at most.</summary>
+    [Fact]
+    public void The_young_lift_nothing_close_to_a_maximum_at_a_velocity_either()
+    {
+        var season = Season(new Workout(All, "Slow", [Straight(Item("back-squat", 4, 3, new Effort(EffortKind.Velocity, 0.35m)))], Progression.None));
+        LiftTest[] sets = [.. new[] { (60m, 0.9m), (115m, 0.35m) }.Select(set => new LiftTest(new((int)set.Item1, 0, 0, new byte[8]), Strong.Id, new("back-squat"), Monday.AddDays(-7), new Weight(set.Item1), null, set.Item2, default))];
+        Assert.Equal("115", Plain(Line(Of(Strong with { Lifts = [.. sets] }, season: season), "back-squat").Load.Made));
+        var young = Line(Of(Minor with { Lifts = [.. sets] }, season: season), "back-squat").Load;
+        Assert.True(young.Target!.Kilograms <= 0.85m * 120, $"{young.Target}");
+    }
 }
