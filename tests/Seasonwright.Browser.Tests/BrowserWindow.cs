@@ -37,9 +37,17 @@ public sealed class BrowserWindow : IAsyncDisposable
             .Select(violation => $"{violation.Id} ({violation.Impact}): {violation.Help}: {string.Join(" | ", violation.Nodes.Select(node => node.Html))}"));
     }
 
-    /// <summary>Nothing on the page makes it scroll sideways.</summary>
-    public async Task AssertFitsAsync() =>
-        Assert.Equal(0, await Page.EvaluateAsync<int>("() => Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth)"));
+    /// <summary>Nothing on the page makes it scroll sideways, neither as wide as it is nor in other widths.</summary>
+    public async Task AssertFitsAsync(params int[] alsoAt)
+    {
+        var own = Page.ViewportSize!;
+        foreach (var width in alsoAt.Prepend(own.Width))
+        {
+            if (width != own.Width) await Page.SetViewportSizeAsync(width, own.Height);
+            Assert.Equal((width, 0), (width, await Page.EvaluateAsync<int>("() => Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth)")));
+        }
+        if (alsoAt.Length > 0) await Page.SetViewportSizeAsync(own.Width, own.Height);
+    }
 
     public async ValueTask DisposeAsync() => await Page.Context.CloseAsync();
 }
