@@ -46,6 +46,8 @@ public sealed record SetHomeProgramme(HomeProgramme Programme) : SeasonEdit
         if (run.Unit == WorkUnit.Seconds) Within(run.Amount, HomeRun.LeastSeconds, HomeRun.MostSeconds, "amount");
         else if (run.Unit == WorkUnit.Metres) Within(run.Amount, HomeRun.LeastMetres, HomeRun.MostMetres, "amount");
         else draft.Refuse("run-unit", $"{subject}.unit");
+        // A number out of bounds has been told already.
+        if (run.Repetitions is > 0 and <= HomeRun.MostRepetitions && run.Amount is > 0 and <= HomeRun.MostMetres) Within(run.Repetitions * run.Amount, 1, run.Unit == WorkUnit.Seconds ? HomeRun.MostSecondsInAll : HomeRun.MostMetresInAll, "inAll");
         Within(run.Speed.Value, HomeRun.LeastSpeed, HomeRun.MostSpeed, "speed");
         Within(run.Rest, 0, HomeRun.MostRest, "rest");
         Within(run.More, 0, HomeRun.MostMore, "more");

@@ -16,7 +16,13 @@ public sealed record HomeRun(int Repetitions, int Amount, WorkUnit Unit, Percent
     /// <summary>A steady run grows by these: half minutes, and 50 metres.</summary>
     private const int SecondsStep = 30, MetresStep = 50;
 
+    /// <summary>All repetitions together, without rests.</summary>
+    public const int MostSecondsInAll = 7_200, MostMetresInAll = 20_000;
+
     public bool IsSteady => Repetitions == 1;
+
+    /// <summary>No faster than so many per cent of the own speed.</summary>
+    public HomeRun AtMost(int percent) => Speed.Value > percent ? this with { Speed = new(percent) } : this;
 
     /// <summary>As it is run in a week of the programme.</summary>
     /// <param name="week">From 0.</param>

@@ -57,7 +57,8 @@ public sealed record AthleteHome(HomeProgramme Programme, PersonId Person, bool 
         var isOtherwise = most is not null || done.Any(day => day.Run?.Instead == true || day.Lines.Any(line => line.Work.Instead)) || Left(done) < Left(days.Select((day, at) => Done(day, at / 7, Restrictions.None)));
         return new(programme, player.Id, false, isOtherwise, isMinor, most is { } minutes ? new(minutes) : null, test, done);
 
-        bool IsAway(DateOnly day) => player.Absences.Any(absence => absence.Days.Contains(day)) || !player.Memberships.Any(one => one.Team == setup.Id && one.Contains(day));
+        // With somebody else then; who is on holiday trains at home.
+        bool IsAway(DateOnly day) => player.Absences.Any(absence => absence.Kind is AbsenceKind.NationalTeam or AbsenceKind.SecondClub && absence.Days.Contains(day)) || !player.Memberships.Any(one => one.Team == setup.Id && one.Contains(day));
 
         static int Left(IEnumerable<AthleteHomeDay> all) => all.Sum(day => day.Lines.Count + (day.Run is null ? 0 : 1));
 
@@ -82,21 +83,28 @@ public sealed record AthleteHome(HomeProgramme Programme, PersonId Person, bool 
         HomeLine Weighed(WorkLine line, DateOnly day)
         {
             var (maximum, body) = (player.MaximumOn(day, line.Exercise, setup)?.Weight, player.BodyMassOn(day));
-            var kept = AthleteWork.Kept(line.Prescription, made => Load(made).Target, LeastReserve, LeastPossible);
+            // A weight for everyone says nothing of who was never tested: alone, it is told by what is left.
+            var written = maximum is null && line.Exercise.HasMax && line.Prescription is { Unit: WorkUnit.Repetitions, Effort.Kind: EffortKind.Fixed or EffortKind.OfBodyMass or EffortKind.Velocity }
+                ? line.Prescription with { Effort = Effort.Reserve(UsualReserve) } : line.Prescription;
+            var kept = AthleteWork.Kept(written, made => Load(made).Target, LeastReserve, LeastPossible);
             if (isMinor) kept = AthleteWork.ForMinor(kept, made => Load(made).Target);
             var load = Load(kept);
             var isHeld = line.Exercise.Load is LoadedBy.OneDumbbell or LoadedBy.TwoDumbbells or LoadedBy.Kettlebell;
             if (isHeld && load.Made is { } made)
                 return new(line with { Prescription = kept, Load = load }, made.Weight.Kilograms < NearEnough * load.Target!.Kilograms && kept.Unit == WorkUnit.Repetitions ? More(kept) : null);
             var felt = Felt(kept, line.Exercise);
-            var isTooLight = felt.Kind == EffortKind.Reserve && (isHeld || line.Exercise.Load == LoadedBy.Nothing);
+            // Where nothing as light is there, what is there is heavy enough.
+            var isTooLight = felt.Kind == EffortKind.Reserve && (isHeld && load.Target is null || line.Exercise.Load == LoadedBy.Nothing);
             return new(line with { Prescription = kept with { Effort = felt }, Load = GivenLoad.Unknown with { Reserve = felt.Amount is { } left ? (int)left : null } }, isTooLight ? More(kept) : null);
 
             GivenLoad Load(Prescription prescription) => GivenLoad.Of(prescription, line.Exercise, maximum, body, loads);
         }
 
-        AthleteRun? Ran(HomeRun run, Restrictions restrictions) =>
-            AthleteRun.Choose(run, restrictions, kit, setup) is { } mine ? AthleteRun.Of(run, mine, test?.Speed, AthleteRun.Choose(run, Restrictions.None, kit, setup)?.Id != mine.Id) : null;
+        AthleteRun? Ran(HomeRun written, Restrictions restrictions)
+        {
+            var run = isMinor ? written.AtMost(AthleteRun.MinorSpeed) : written;
+            return AthleteRun.Choose(run, restrictions, kit, setup) is { } mine ? AthleteRun.Of(run, mine, test?.Speed, AthleteRun.Choose(run, Restrictions.None, kit, setup)?.Id != mine.Id) : null;
+        }
     }
 
     /// <summary>A weight that comes so near to its target stands for it.</summary>

@@ -14,6 +14,12 @@ public sealed record AthleteRun(HomeRun Run, Exercise Exercise, int? Metres, int
 {
     private const int Far = 400, FarStep = 10, NearStep = 5;
 
+    /// <summary>Per cent of the own speed, and so of effort, that what stands for a run has at most: what was ruled out must not come back under another name. A walk is easy. Common practice, no source.</summary>
+    private const int InsteadSpeed = 90, WalkSpeed = 70;
+
+    /// <summary>Nobody under 18 is sent out alone faster than the speed of the own test. Common practice, no source.</summary>
+    internal const int MinorSpeed = 100;
+
     /// <summary>What is asked of whoever runs: what is faster than the own speed is a fast run.</summary>
     public static ExerciseId ExerciseOf(HomeRun run) => new(run.Speed.Value > 100 ? "short-intervals" : run.IsSteady ? "easy-run" : "long-intervals");
 
@@ -32,8 +38,9 @@ public sealed record AthleteRun(HomeRun Run, Exercise Exercise, int? Metres, int
     /// <param name="speed">The player's own, metres a second; null where no test tells.</param>
     public static AthleteRun Of(HomeRun run, Exercise done, decimal? speed, bool instead)
     {
-        var pace = speed * run.Speed.Value / 100;
         var isRun = done.Id == ExerciseOf(run);
+        if (!isRun) run = run.AtMost(MachinesFor(run).Contains(done.Id.Text, StringComparer.Ordinal) || ExerciseOf(run.AtMost(MinorSpeed)) == done.Id ? InsteadSpeed : WalkSpeed);
+        var pace = speed * run.Speed.Value / 100;
         var metres = run.Unit == WorkUnit.Metres ? run.Amount : Rounded(pace * run.Amount);
         var seconds = run.Unit == WorkUnit.Seconds ? run.Amount : pace is { } known ? (int?)Math.Round(run.Amount / known, MidpointRounding.AwayFromZero) : null;
         return new(run, done, isRun ? metres : null, seconds, isRun && pace is not null, instead);

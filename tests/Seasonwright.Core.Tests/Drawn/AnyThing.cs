@@ -96,7 +96,7 @@ internal static class AnyThing
         (id, name, parts, progression, quality, cells) => new Workout(id, name, parts, progression, quality, cells));
 
     private static readonly Gen<HomeRun> HomeRuns = Gen.Frequency(
-        (9, Gen.Select(Gen.Int[1, 40], Gen.Int[20, 7_200], Gen.OneOf(WorkUnit.Seconds, WorkUnit.Metres), Gen.Int[50, 120], Gen.Int[0, 900], Gen.Int[0, 20], (repetitions, amount, unit, speed, rest, more) => new HomeRun(repetitions, amount, unit, new Core.Quantities.Percent(speed), rest, more))),
+        (9, Gen.Select(Gen.Int[1, 12], Gen.Int[20, 600], Gen.OneOf(WorkUnit.Seconds, WorkUnit.Metres), Gen.Int[50, 120], Gen.Int[0, 900], Gen.Int[0, 20], (repetitions, amount, unit, speed, rest, more) => new HomeRun(repetitions, amount, unit, new Core.Quantities.Percent(speed), rest, more))),
         (1, Gen.Select(Gen.Int[-1, 41], Gen.Int[-1, 30_000], Gen.Enum<WorkUnit>(), Gen.Int[45, 125], Gen.Int[0, 950], Gen.Int[-1, 21], (repetitions, amount, unit, speed, rest, more) => new HomeRun(repetitions, amount, unit, new Core.Quantities.Percent(speed), rest, more))));
 
     private static readonly Gen<HomeKit> HomeKits = Gen.Select(ListOf(Gen.Enum<Equipment>(), 2), Gen.Null(Gen.Select(Gen.Int[0, 10], Gen.Int[9, 50], (from, to) => new Core.Quantities.WeightSteps(from, to, 2, Core.Quantities.MassUnit.Kilogram))),

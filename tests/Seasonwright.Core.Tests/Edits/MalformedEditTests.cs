@@ -141,6 +141,9 @@ public class MalformedEditTests
         foreach (var more in new[] { -1, 21 }) yield return Running(Intervals with { More = more }, "more");
         yield return new(new SetHomeProgramme(Break with { Days = [new(DayOfWeek.Monday, null, Intervals with { Unit = WorkUnit.Repetitions })] }), "run-unit", "home/h.days.run.unit");
 
+        yield return Running(Intervals with { Repetitions = 40, Amount = 501 }, "inAll");
+        yield return Running(Intervals with { Repetitions = 4, Amount = 1_801, Unit = WorkUnit.Seconds }, "inAll");
+
         static Case Running(HomeRun run, string field) => new(new SetHomeProgramme(Break with { Days = [new(DayOfWeek.Monday, null, run)] }), "run-number", $"home/h.days.run.{field}");
     }
 

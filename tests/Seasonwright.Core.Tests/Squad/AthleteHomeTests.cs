@@ -166,4 +166,42 @@ public class AthleteHomeTests
     }
 
     private static (int?, int?, bool) Told(AthleteHome home, int week, DayOfWeek day) => Day(home, week, day).Run is { } run ? (run.Metres, run.Seconds, run.IsOwnSpeed) : default;
+
+    /// <summary>What was ruled out does not come back under another name; a walk is a walk.</summary>
+    [Fact]
+    public void What_stands_for_a_run_is_easier_than_the_run()
+    {
+        var fast = Break with { Days = [new(DayOfWeek.Friday, null, new HomeRun(6, 300, WorkUnit.Metres, new Percent(110), 90))] };
+        var own = Day(AtHome(Runner, fast), 1, DayOfWeek.Friday).Run!;
+        var held = Day(AtHome(Runner.Reported(Availability.Modified(new([RestrictionTag.NoSprint])), Monday), fast), 1, DayOfWeek.Friday).Run!;
+        // 300 m at 4.4 m/s; at 3.6 m/s that takes 83 s.
+        Assert.Equal((110, 68, 90, 83), (own.Run.Speed.Value, own.Seconds, held.Run.Speed.Value, held.Seconds));
+        Assert.True(held.Run.Rpe.Value <= 6 && held.Exercise.Id != own.Exercise.Id, $"{held}");
+        Assert.Equal(new Rpe(3), Day(AtHome(Runner, fast with { Kit = HomeKit.Nothing }), 1, DayOfWeek.Friday).Run!.Run.Rpe);
+    }
+
+    [Fact]
+    public void Nobody_young_runs_faster_than_the_own_test() =>
+        Assert.Equal(100, Day(AtHome(Runner.Born(Monday.AddYears(-16)), Break with { Days = [new(DayOfWeek.Friday, null, new HomeRun(6, 300, WorkUnit.Metres, new Percent(110), 90))] }), 1, DayOfWeek.Friday).Run!.Run.Speed.Value);
+
+    /// <summary>A weight for everyone is none for who was never tested, alone.</summary>
+    [Fact]
+    public void Who_was_never_tested_gets_no_weight_however_it_is_written()
+    {
+        var workout = new Workout(All, "Forty", [Straight(Item("dumbbell-bench-press", 4, 2, new Effort(EffortKind.Fixed, null, new Weight(40))), Item("goblet-squat", 3, 8, new Effort(EffortKind.OfBodyMass, 60)))], Progression.None);
+        var kit = new HomeKit([Equipment.Bench], new(2, 40, 2, MassUnit.Kilogram));
+        foreach (var line in AtHome(AnyPlayer.Ida.Born(Monday.AddYears(-17)), Break with { Kit = kit }, workout).In(1).SelectMany(day => day.Lines))
+        {
+            Assert.Null(line.Work.Load.Made);
+            Assert.True(line.Work.Prescription.Effort is { Kind: EffortKind.Reserve, Amount: >= 2 }, $"{line}");
+        }
+    }
+
+    [Theory]
+    [InlineData(AbsenceKind.Holiday, true)]
+    [InlineData(AbsenceKind.School, true)]
+    [InlineData(AbsenceKind.NationalTeam, false)]
+    [InlineData(AbsenceKind.SecondClub, false)]
+    public void Who_is_on_holiday_trains_at_home_and_who_is_with_another_team_does_not(AbsenceKind kind, bool trains) =>
+        Assert.Equal(trains, AtHome(Runner.AwayFor(kind, Break.Span())).Days.Any(day => day.Lines.Count > 0));
 }
