@@ -101,6 +101,20 @@ public sealed class RoomPageTests(BrowserFixture browser)
         foreach (var (field, typed) in new[] { ("places", "24"), ("coaches", "2"), ("open-1", "7-12, 16:00-21:30"), ("open-2", ""), ("open-3", ""), ("closed", "24 Dec 2027 - 2 Jan 2028") }) await page.FillAsync($"[name='{field}']", typed);
         await page.GetByRole(AriaRole.Button, new() { Name = "Save the room" }).ClickAsync();
         await Assertions.Expect(page.Locator(".season-head p").First).ToHaveTextAsync("24 places, 2 coaches · Mon 07:00-12:00, 16:00-21:30");
+
+        // Two tabs of the form: what the first one kept is not overwritten by the second, which is told.
+        await page.GetByRole(AriaRole.Link, new() { Name = "Change the room" }).ClickAsync();
+        await page.Locator("[name='coaches']").WaitForAsync();
+        var other = await page.Context.NewPageAsync();
+        await other.GotoAsync(page.Url);
+        await other.FillAsync("[name='places']", "12");
+        await other.GetByRole(AriaRole.Button, new() { Name = "Save the room" }).ClickAsync();
+        await Assertions.Expect(other.Locator(".season-head p").First).ToContainTextAsync("12 places");
+        await page.FillAsync("[name='coaches']", "3");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save the room" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToBeVisibleAsync();
+        await other.ReloadAsync();
+        await Assertions.Expect(other.Locator(".season-head p").First).ToContainTextAsync("12 places, 2 coaches");
         Assert.Empty(window.Complaints);
     }
 
