@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Seasonwright.Core.Seasons;
+using Seasonwright.Core.Setups;
 
 namespace Seasonwright.Core.Boards;
 
@@ -38,8 +39,11 @@ public sealed record BoardState(
 
     public Attendance Of(PersonId person) => Came.GetValueOrDefault(person);
 
-    /// <summary>The exercise in the place of a written one; null for as it is written.</summary>
-    public ExerciseId? SwapOf(PersonId person, WorkoutItemId item) => Swaps.TryGetValue((person, item), out var swap) ? swap : null;
+    /// <summary>An exercise as somebody does it now: the one it was swapped for where they may. Null where nothing of it is left.</summary>
+    public BoardLine? LineOf(BoardAthlete one, WorkoutItemId item) => one.Line(item, Swaps.TryGetValue((one.Athlete.Id, item), out var swap) ? swap : null);
+
+    /// <summary>The racks of a gym that work.</summary>
+    public IEnumerable<GymRack> RacksOf(Gym gym) => gym.Racks.Where(rack => !rack.IsBroken && !Out.Contains(rack.Name));
 
     /// <summary>The half that somebody is in; null while the squad is not parted.</summary>
     public SquadHalf? HalfOf(PersonId person) => Way is FloorWayKind.Split or FloorWayKind.Waves ? Stands.GetValueOrDefault(person)?.Half : null;

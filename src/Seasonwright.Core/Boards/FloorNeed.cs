@@ -29,7 +29,7 @@ public sealed record FloorNeed(BoardItem Item, Equipment What, int Athletes, int
         return
         [
             .. from item in sheet.Items
-               let done = coming.Select(one => (Half: state.HalfOf(one.Athlete.Id), Line: one.Line(item.Item.Item.Id, state.SwapOf(one.Athlete.Id, item.Item.Item.Id)))).Where(one => one.Line is not null).ToList()
+               let done = coming.Select(one => (Half: state.HalfOf(one.Athlete.Id), Line: state.LineOf(one, item.Item.Item.Id))).Where(one => one.Line is not null).ToList()
                from what in done.SelectMany(one => NeededBy(one.Line!.Line.Exercise)).Distinct().Order()
                let places = PlacesOf(sheet.Gym, state, what)
                where places is not null
@@ -44,7 +44,7 @@ public sealed record FloorNeed(BoardItem Item, Equipment What, int Athletes, int
     /// <summary>Null for what nobody counted.</summary>
     private static int? PlacesOf(Gym gym, BoardState state, Equipment what)
     {
-        var usable = gym.Racks.Where(rack => !rack.IsBroken && !state.Out.Contains(rack.Name)).ToList();
+        var usable = state.RacksOf(gym).ToList();
         return what switch { Equipment.Rack => usable.Count, Equipment.Platform => usable.Count(rack => rack.HasPlatform), _ => gym.CountOf(what) };
     }
 }

@@ -45,7 +45,7 @@ public sealed record FloorWay(FloorWayKind Kind, string Sentence, int Minutes, V
             (this.sheet, this.state, atOne) = (sheet, state, sheet.Gym.AtOne ?? Gym.UsualAtOne);
             // Of all at once: how the room is shared now is what is looked at anew.
             needs = FloorNeed.Of(sheet, state with { Way = null });
-            racks = [.. sheet.Gym.Racks.Where(rack => !rack.IsBroken && !state.Out.Contains(rack.Name)).OrderByDescending(rack => rack.Bar.Kilograms)];
+            racks = [.. state.RacksOf(sheet.Gym).OrderByDescending(rack => rack.Bar.Kilograms)];
             // The heaviest first; who has no weight yet comes last.
             lifters = [.. sheet.Athletes.Where(one => one.Work.IsLifting && state.Of(one.Athlete.Id) != Attendance.Away && RackLines(one).Any())
                 .OrderByDescending(one => RackLines(one).Select(line => line.Line.Load.Target?.Kilograms).FirstOrDefault() ?? -1)];
@@ -89,7 +89,7 @@ public sealed record FloorWay(FloorWayKind Kind, string Sentence, int Minutes, V
                 var (id, tooMany) = (need.Item.Item.Item.Id, need.Athletes - need.Places * atOne);
                 // Who lifts least finds what else there is heavy enough soonest.
                 var best = need.Item.Swaps.Where(swap => !BoardSheet.NeedsRack(swap) && swap.Equipment.All(one => sheet.Gym.CountOf(one) is not { } count || count * atOne >= tooMany))
-                    .Select(swap => (Swap: swap, Who: lifters.AsEnumerable().Reverse().Where(one => Current(one, need.Item) is { } line && BoardSheet.NeedsRack(line.Line.Exercise) && one.Line(id, swap.Id)?.Line.Exercise.Id == swap.Id).Take(tooMany).ToList()))
+                    .Select(swap => (Swap: swap, Who: lifters.AsEnumerable().Reverse().Where(one => state.LineOf(one, need.Item.Item.Item.Id) is { } line && BoardSheet.NeedsRack(line.Line.Exercise) && one.Line(id, swap.Id)?.Line.Exercise.Id == swap.Id).Take(tooMany).ToList()))
                     .FirstOrDefault(swap => swap.Who.Count == tooMany);
                 if (best.Swap is null) return null;
                 swaps.AddRange(best.Who.Select(one => new FloorSwap(one.Athlete.Id, id, best.Swap.Id)));
@@ -116,9 +116,7 @@ public sealed record FloorWay(FloorWayKind Kind, string Sentence, int Minutes, V
         private ValueList<FloorStand> Parted() =>
             [.. Spread([.. lifters.Where((_, at) => at % 2 == 0)], SquadHalf.A), .. Spread([.. lifters.Where((_, at) => at % 2 == 1)], SquadHalf.B)];
 
-        private IEnumerable<BoardLine> RackLines(BoardAthlete one) => sheet.Items.Select(item => Current(one, item)).OfType<BoardLine>().Where(line => BoardSheet.NeedsRack(line.Line.Exercise));
-
-        private BoardLine? Current(BoardAthlete one, BoardItem item) => one.Line(item.Item.Item.Id, state.SwapOf(one.Athlete.Id, item.Item.Item.Id));
+        private IEnumerable<BoardLine> RackLines(BoardAthlete one) => sheet.Items.Select(item => state.LineOf(one, item.Item.Item.Id)).OfType<BoardLine>().Where(line => BoardSheet.NeedsRack(line.Line.Exercise));
 
         private bool IsAtRacks(WrittenPart part) => sheet.Items.Any(item => item.Part == part && item.NeedsRack);
 

@@ -23,8 +23,7 @@ public static class LeadingSessions
         var season = open.Season;
         if (season.Session(id) is not { } session) return null;
         var setup = (await workspace.ClubAsync(cancel)).SetupFor(open.Setup, session);
-        var players = (await workspace.RosterAsync(setup.Id)).Where(player => player.WhereOn(setup.Id, session.Day) == Core.Squad.Whereabouts.WithTeam)
-            .OrderBy(player => player.Athlete.Shirt).ThenBy(player => player.Athlete.Family, StringComparer.OrdinalIgnoreCase).ToList();
+        var players = await workspace.WithTeamAsync(setup.Id, session.Day);
         if (BoardSheet.Of(season, setup, session, players) is not { } sheet) return null;
         var marks = await workspace.Folder.Boards.OfAsync(open.Stream.Id, id, cancel);
         return new(sheet, BoardState.Of(marks.Select(BoardText.TryRead).OfType<BoardMark>()), $"[{string.Join(',', marks)}]");

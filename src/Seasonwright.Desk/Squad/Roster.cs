@@ -20,6 +20,13 @@ public static class Roster
         { Runs = file.Runs.ToValueList() }).ToValueList();
     }
 
+    /// <summary>As a paper lists players: by shirt, then by family name.</summary>
+    internal static IEnumerable<Player> Listed(this IEnumerable<Player> players) => players.OrderBy(player => player.Athlete.Shirt).ThenBy(player => player.Athlete.Family, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Those who are with the team on a day, as a paper lists them.</summary>
+    internal static async Task<List<Player>> WithTeamAsync(this Workspace workspace, TeamId team, DateOnly day) =>
+        [.. (await workspace.RosterAsync(team)).Where(player => player.WhereOn(team, day) == Whereabouts.WithTeam).Listed()];
+
     /// <summary>Somebody of a team; null where nobody of it has this id.</summary>
     internal static async Task<Player?> PlayerAsync(this Workspace workspace, TeamId team, PersonId person) =>
         (await workspace.RosterAsync(team)).FirstOrDefault(player => player.Id == person);

@@ -14,14 +14,13 @@ public static class HandingCards
     /// <returns>Null where there is no such session, or nothing is written for it.</returns>
     public static async Task<SquadCards?> CardsAsync(this Workspace workspace, OpenSeason open, SessionId id, CancellationToken cancel = default)
     {
-        var (season, setup) = (open.Season, open.Setup);
-        if (season.Session(id) is { } there) setup = (await workspace.ClubAsync(cancel)).SetupFor(setup, there);
+        var season = open.Season;
         if (season.Session(id) is not { } session || WorkoutWeek.Of(season, session) is not { } work) return null;
+        var setup = (await workspace.ClubAsync(cancel)).SetupFor(open.Setup, session);
         var published = await open.PublishedAsync(cancel);
         var isPublished = published?.Season.Session(id) is { } same && same.Equals(session) && work.Equals(WorkoutWeek.Of(published.Season, same));
         var edition = isPublished ? new Edition(published!.Publication, DateOnly.FromDateTime(published.Instant.LocalDateTime)) : Edition.Draft(workspace.Today);
-        var players = (await workspace.RosterAsync(setup.Id)).Where(player => player.WhereOn(setup.Id, session.Day) == Core.Squad.Whereabouts.WithTeam)
-            .OrderBy(player => player.Athlete.Shirt).ThenBy(player => player.Athlete.Family, StringComparer.OrdinalIgnoreCase).ToList();
+        var players = await workspace.WithTeamAsync(setup.Id, session.Day);
         return SquadCards.Of(new SharedSeason(season, setup, edition), session, players);
     }
 }

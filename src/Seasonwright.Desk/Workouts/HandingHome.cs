@@ -23,8 +23,7 @@ public static class HandingHome
         if (season.HomeProgramme(id) is not { } programme) return null;
         var published = await open.PublishedAsync(cancel);
         var edition = published is not null && IsSame(programme, season, published.Season) ? new Edition(published.Publication, DateOnly.FromDateTime(published.Instant.LocalDateTime)) : Edition.Draft(workspace.Today);
-        var players = (await workspace.RosterAsync(setup.Id)).Where(player => person is null || player.Id == person)
-            .OrderBy(player => player.Athlete.Shirt).ThenBy(player => player.Athlete.Family, StringComparer.OrdinalIgnoreCase);
+        var players = (await workspace.RosterAsync(setup.Id)).Where(player => person is null || player.Id == person).Listed();
         var names = (await workspace.NamesAsync(cancel)).ToImmutableDictionary(name => new PersonId(name.Key), name => name.Value);
         return SquadHome.Of(new SharedSeason(season, setup, edition), programme, players, names);
     }
